@@ -1,0 +1,195 @@
+//! Folding: what one entry does to the pages.
+
+use rusqlite::{Connection, OptionalExtension, params};
+use units::cbor::{self, Cbor};
+use units::{BookId, Hash, SubjectId};
+
+use crate::BookError;
+use crate::content::{Content, ContentKind, PaperContent, VisitContent, status_number};
+use crate::entry::{Body, Entry, Millis};
+
+const MILLIS_A_DAY: Millis = 86_400_000;
+
+/// Brings the pages up to date with the entry that comes last in its book.
+pub(crate) fn fold(connection: &Connection, entry: &Entry, hash: Hash) -> Result<(), BookError> {
+    let page = Page { connection, entry, hash };
+    match &entry.body {
+        Body::Begin { subject, content } => page.begin(*subject, content),
+        Body::ChangeVehicle(vehicle) => page.amend(entry.book.into(), &Content::Vehicle(vehicle.clone())),
+        Body::Amend { subject, content, .. } => page.amend(*subject, content),
+        Body::StrikeOut { subject, why } => page.strike_out(*subject, why),
+        Body::Newer { kind, .. } => page.keep(*kind),
+    }
+}
+
+/// The pages, and the entry that is folded into them.
+struct Page<'a> {
+    connection: &'a Connection,
+    entry: &'a Entry,
+    hash: Hash,
+}
+
+impl Page<'_> {
+    fn book(&self) -> BookId {
+        self.entry.book
+    }
+
+    fn begin(&self, subject: SubjectId, content: &Content) -> Result<(), BookError> {
+        if self.kind_of(subject)?.is_some() {
+            // Two devices that begin one line: the later content holds, the earlier one stays a version.
+            return self.amend(subject, content);
+        }
+        self.connection.prepare_cached(include_str!("line_insert.sql"))?.execute(params![
+            self.book().0,
+            subject.0,
+            kind_number(content.kind()),
+            named_day(content, self.entry.time),
+            content.shown().map(units::Distance::millimetres),
+            has_fuel(content),
+            cbor::encode(&content.to_cbor()),
+            self.entry.time,
+            self.entry.writer.0,
+            self.entry.number,
+        ])?;
+        self.spread(subject, content, self.entry.time)
+    }
+
+    fn amend(&self, subject: SubjectId, content: &Content) -> Result<(), BookError> {
+        // A content of another kind, or for a line that is not there, comes from a program that knows more.
+        let Some((kind, struck, written)) = self.kind_of(subject)? else {
+            return self.keep(self.entry.body.kind());
+        };
+        if kind != kind_number(content.kind()) {
+            return self.keep(self.entry.body.kind());
+        }
+        self.connection.prepare_cached(include_str!("line_amend.sql"))?.execute(params![
+            self.book().0,
+            subject.0,
+            named_day(content, written),
+            content.shown().map(units::Distance::millimetres),
+            has_fuel(content),
+            cbor::encode(&content.to_cbor()),
+        ])?;
+        if struck {
+            return Ok(());
+        }
+        self.gather(subject)?;
+        self.spread(subject, content, written)
+    }
+
+    fn strike_out(&self, subject: SubjectId, why: &str) -> Result<(), BookError> {
+        let struck = self
+            .connection
+            .prepare_cached("UPDATE line SET struck = ?3 WHERE book = ?1 AND subject = ?2 AND kind <> 1")?
+            .execute(params![self.book().0, subject.0, why])?;
+        if struck == 0 { self.keep(self.entry.body.kind()) } else { self.gather(subject) }
+    }
+
+    /// Keeps an entry that has no other place on the pages.
+    fn keep(&self, kind: u64) -> Result<(), BookError> {
+        let kind = i64::try_from(kind).unwrap_or(i64::MAX);
+        self.connection
+            .prepare_cached("INSERT INTO newer (book, hash, kind, time) VALUES (?1, ?2, ?3, ?4)")?
+            .execute(params![self.book().0, self.hash.0, kind, self.entry.time])?;
+        Ok(())
+    }
+
+    /// The kind of a line that is there, whether it is struck out, and when it was written.
+    fn kind_of(&self, subject: SubjectId) -> Result<Option<(i64, bool, Millis)>, BookError> {
+        let mut statement = self.connection.prepare_cached(
+            "SELECT kind, struck IS NOT NULL, written FROM line WHERE book = ?1 AND subject = ?2",
+        )?;
+        let row = |row: &rusqlite::Row<'_>| Ok((row.get(0)?, row.get(1)?, row.get(2)?));
+        Ok(statement.query_row(params![self.book().0, subject.0], row).optional()?)
+    }
+
+    /// Takes what a line has spread over the other pages away.
+    fn gather(&self, subject: SubjectId) -> Result<(), BookError> {
+        for sql in [
+            "DELETE FROM reading WHERE book = ?1 AND subject = ?2",
+            "DELETE FROM done WHERE book = ?1 AND subject = ?2",
+            "DELETE FROM paper WHERE book = ?1 AND subject = ?2",
+            "DELETE FROM visit_paper WHERE book = ?1 AND visit = ?2",
+        ] {
+            self.connection.prepare_cached(sql)?.execute(params![self.book().0, subject.0])?;
+        }
+        Ok(())
+    }
+
+    /// Spreads what a line says over the other pages.
+    fn spread(&self, subject: SubjectId, content: &Content, written: Millis) -> Result<(), BookError> {
+        match content {
+            Content::Reading(reading) => {
+                self.reading(subject, reading.day.epoch(), reading.shown, status_number(reading.status))
+            }
+            Content::Visit(visit) => self.visit(subject, visit),
+            Content::Paper(paper) => self.paper(subject, paper, written),
+            Content::Vehicle(_) | Content::Instrument(_) | Content::Plan(_) => Ok(()),
+        }
+    }
+
+    fn reading(
+        &self,
+        subject: SubjectId,
+        day: i32,
+        shown: units::Distance,
+        status: u8,
+    ) -> Result<(), BookError> {
+        self.connection
+            .prepare_cached(
+                "INSERT INTO reading (book, subject, day, shown, status) VALUES (?1, ?2, ?3, ?4, ?5)",
+            )?
+            .execute(params![self.book().0, subject.0, day, shown.millimetres(), status])?;
+        Ok(())
+    }
+
+    fn visit(&self, subject: SubjectId, visit: &VisitContent) -> Result<(), BookError> {
+        let day = visit.day.epoch();
+        let shown = visit.shown.map(units::Distance::millimetres);
+        if let Some(shown) = visit.shown {
+            self.reading(subject, day, shown, 0)?;
+        }
+        let mut done = self.connection.prepare_cached(include_str!("done_insert.sql"))?;
+        for (position, item) in (0_u32..).zip(&visit.items) {
+            let (number, own) = match item {
+                rules::upkeep::ItemRef::Catalogue(number) => (Some(*number), None),
+                rules::upkeep::ItemRef::Own(name) => (None, Some(name.as_str())),
+            };
+            done.execute(params![self.book().0, subject.0, position, number, own, day, shown])?;
+        }
+        let mut tie = self
+            .connection
+            .prepare_cached("INSERT OR IGNORE INTO visit_paper (book, visit, paper) VALUES (?1, ?2, ?3)")?;
+        for paper in &visit.papers {
+            tie.execute(params![self.book().0, subject.0, paper.0])?;
+        }
+        Ok(())
+    }
+
+    fn paper(&self, subject: SubjectId, paper: &PaperContent, written: Millis) -> Result<(), BookError> {
+        self.connection.prepare_cached(include_str!("paper_insert.sql"))?.execute(params![
+            self.book().0,
+            subject.0,
+            paper.photo.0,
+            paper.width,
+            paper.height,
+            written,
+        ])?;
+        Ok(())
+    }
+}
+
+/// The day that the content names, else the day on which the line was written.
+fn named_day(content: &Content, written: Millis) -> i64 {
+    let written = i64::try_from(written / MILLIS_A_DAY).unwrap_or(0);
+    content.day().map_or(written, |day| i64::from(day.epoch()))
+}
+
+fn has_fuel(content: &Content) -> bool {
+    matches!(content, Content::Reading(reading) if reading.fuel.is_some())
+}
+
+/// The number of a kind in the pages, the same as in entries.
+pub(super) fn kind_number(kind: ContentKind) -> i64 {
+    kind.to_cbor().as_integer().and_then(|number| i64::try_from(i128::from(number)).ok()).unwrap_or(0)
+}

@@ -1,0 +1,3 @@
+SELECT subject, kind, day, content, written, amended, struck
+FROM line
+WHERE book = ?1 AND subject = ?2

@@ -1,0 +1,2 @@
+INSERT INTO line (book, subject, kind, day, shown, fuel, content, written, writer, number)
+VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)

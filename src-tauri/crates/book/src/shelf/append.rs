@@ -1,0 +1,147 @@
+//! Writing: one entry, or several that belong together, and their pages in one transaction.
+
+use rusqlite::{Connection, TransactionBehavior, params};
+use units::{BookId, EntryId, Hash, SubjectId};
+
+use super::{Shelf, chain_end, last_time};
+use crate::BookError;
+use crate::content::{Content, ContentKind, VehicleContent};
+use crate::entry::{Body, Entry, Millis, Signed};
+use crate::pages;
+
+/// When something is written, and the randomness that its id needs.
+#[derive(Debug, Clone, Copy)]
+pub struct Stamp {
+    /// The time by the device's clock.
+    pub now: Millis,
+    /// Ten random bytes.
+    pub random: [u8; 10],
+}
+
+/// Something to write in a book.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Change {
+    /// A new line.
+    Begin(Content),
+    /// What is known of the vehicle from now on.
+    ChangeVehicle(VehicleContent),
+    /// Another content in place of a line's.
+    Amend {
+        /// The line.
+        subject: SubjectId,
+        /// What it says from now on; of the kind that the line has.
+        content: Content,
+        /// Why; may be empty.
+        why: String,
+    },
+    /// Strikes a line out.
+    StrikeOut {
+        /// The line.
+        subject: SubjectId,
+        /// Why; may be empty.
+        why: String,
+    },
+}
+
+/// What was written.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Written {
+    /// The book.
+    pub book: BookId,
+    /// The line.
+    pub subject: SubjectId,
+    /// The hash of the entry.
+    pub hash: Hash,
+}
+
+impl Shelf {
+    /// Puts a new book on the shelf, with its vehicle as the first entry.
+    pub fn begin(&mut self, stamp: Stamp, vehicle: VehicleContent) -> Result<Written, BookError> {
+        let book = BookId::new(stamp.now, stamp.random);
+        self.write(stamp, book, |_| {
+            Ok(Body::Begin { subject: book.into(), content: Content::Vehicle(vehicle) })
+        })
+    }
+
+    /// Writes a change in a book. The entry and its pages are on the disk when this returns.
+    pub fn append(&mut self, stamp: Stamp, book: BookId, change: Change) -> Result<Written, BookError> {
+        self.vehicle(book)?;
+        self.write(stamp, book, |write| write.body(change))
+    }
+
+    fn write(
+        &mut self,
+        stamp: Stamp,
+        book: BookId,
+        body: impl FnOnce(&Write<'_>) -> Result<Body, BookError>,
+    ) -> Result<Written, BookError> {
+        let key = self.writer.key();
+        let transaction = self.connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
+        // Later than everything seen, so that the new entry is the last one in the order of the fold and the
+        // pages can be brought up to date instead of rebuilt.
+        let time = stamp.now.max(last_time(&transaction)?.saturating_add(1));
+        let (number, previous) = match chain_end(&transaction, book, key)? {
+            Some((number, hash)) => (number + 1, Some(hash)),
+            None => (0, None),
+        };
+        let id = EntryId::new(time, stamp.random);
+        let body = body(&Write { connection: &transaction, book, id })?;
+        let entry = Entry { id, book, writer: key, number, previous, time, body };
+        let signed = self.writer.sign(&entry);
+        let hash = insert(&transaction, &entry, &signed)?;
+        pages::fold(&transaction, &entry, hash)?;
+        transaction.commit()?;
+        Ok(Written { book, subject: entry.subject(), hash })
+    }
+}
+
+/// The place at which an entry is about to be written.
+struct Write<'a> {
+    connection: &'a Connection,
+    book: BookId,
+    id: EntryId,
+}
+
+impl Write<'_> {
+    fn body(&self, change: Change) -> Result<Body, BookError> {
+        match change {
+            Change::Begin(content) => Ok(Body::Begin { subject: self.id.into(), content }),
+            Change::ChangeVehicle(vehicle) => Ok(Body::ChangeVehicle(vehicle)),
+            Change::Amend { subject, content, why } => {
+                self.amendable(subject, Some(content.kind()))?;
+                Ok(Body::Amend { subject, content, why })
+            }
+            Change::StrikeOut { subject, why } => {
+                self.amendable(subject, None)?;
+                Ok(Body::StrikeOut { subject, why })
+            }
+        }
+    }
+
+    /// A line can be amended by another content of its kind, and struck out once; the vehicle's line neither.
+    fn amendable(&self, subject: SubjectId, by: Option<ContentKind>) -> Result<(), BookError> {
+        let line = pages::line(self.connection, self.book, subject)?.ok_or(BookError::NoSuchLine(subject))?;
+        let kind = line.content.kind();
+        if kind == ContentKind::Vehicle || by.is_some_and(|by| by != kind) {
+            return Err(BookError::OtherKind(subject));
+        }
+        if line.struck.is_some() { Err(BookError::Struck(subject)) } else { Ok(()) }
+    }
+}
+
+/// Stores an entry as it was signed; answers its hash.
+pub(super) fn insert(connection: &Connection, entry: &Entry, signed: &Signed) -> Result<Hash, BookError> {
+    let hash = signed.hash();
+    let mut statement = connection.prepare_cached(include_str!("insert.sql"))?;
+    statement.execute(params![
+        entry.book.0,
+        entry.writer.0,
+        entry.number,
+        entry.time,
+        entry.subject().0,
+        hash.0,
+        signed.bytes,
+        signed.signature,
+    ])?;
+    Ok(hash)
+}

@@ -1,0 +1,85 @@
+//! Merging: the union of the entries of two devices.
+
+use std::collections::BTreeSet;
+
+use rusqlite::{OptionalExtension, Transaction, TransactionBehavior, params};
+use units::{BookId, Hash};
+
+use super::{Shelf, append};
+use crate::BookError;
+use crate::entry::{Entry, Signed};
+use crate::pages;
+
+/// What a merge brought.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Merged {
+    /// Entries that were not on the shelf before.
+    pub new: usize,
+    /// Entries that were.
+    pub known: usize,
+}
+
+impl Shelf {
+    /// Takes in entries that another device has written, in any order, all or none.
+    ///
+    /// Every signature is verified. The chains must be whole when all entries are in: an entry whose
+    /// predecessor is missing, or that stands in a place where another entry stands, refuses the whole.
+    /// The pages that result do not depend on the order in which entries arrived.
+    pub fn merge(&mut self, entries: &[Signed]) -> Result<Merged, BookError> {
+        let transaction = self.connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
+        let mut merged = Merged { new: 0, known: 0 };
+        let mut books = BTreeSet::new();
+        let mut opened = Vec::with_capacity(entries.len());
+        for signed in entries {
+            let entry = signed.open()?;
+            if take(&transaction, &entry, signed)? {
+                merged.new += 1;
+                books.insert(entry.book);
+                opened.push((entry, signed.hash()));
+            } else {
+                merged.known += 1;
+            }
+        }
+        opened.iter().try_for_each(|(entry, hash)| predecessor(&transaction, entry, *hash))?;
+        for book in books {
+            pages::rebuild_book(&transaction, book)?;
+        }
+        transaction.commit()?;
+        Ok(merged)
+    }
+}
+
+/// Stores an entry unless it is there already; answers whether it was new.
+fn take(transaction: &Transaction<'_>, entry: &Entry, signed: &Signed) -> Result<bool, BookError> {
+    let hash = signed.hash();
+    match stored(transaction, entry.book, entry, entry.number)? {
+        Some(there) if there == hash => Ok(false),
+        Some(_) => Err(BookError::Fork(hash)),
+        None => append::insert(transaction, entry, signed).map(|_| true),
+    }
+}
+
+/// The entry before this one must be the one that it names.
+fn predecessor(transaction: &Transaction<'_>, entry: &Entry, hash: Hash) -> Result<(), BookError> {
+    let Some(before) = entry.number.checked_sub(1) else {
+        return Ok(());
+    };
+    match stored(transaction, entry.book, entry, before)? {
+        None => Err(BookError::Gap(hash)),
+        Some(there) if Some(there) == entry.previous => Ok(()),
+        Some(_) => Err(BookError::Fork(hash)),
+    }
+}
+
+/// The hash of the entry that stands at a number of this entry's writer.
+fn stored(
+    transaction: &Transaction<'_>,
+    book: BookId,
+    entry: &Entry,
+    number: u64,
+) -> Result<Option<Hash>, BookError> {
+    let mut statement = transaction
+        .prepare_cached("SELECT hash FROM entry WHERE book = ?1 AND writer = ?2 AND number = ?3")?;
+    let found = statement.query_row(params![book.0, entry.writer.0, number], |row| row.get(0).map(Hash));
+    Ok(found.optional()?)
+}

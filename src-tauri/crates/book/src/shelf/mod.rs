@@ -1,0 +1,192 @@
+//! The shelf: a folder with the database of all books, the device's key and a lock.
+
+mod append;
+mod folder;
+#[cfg(test)]
+mod full_disk_tests;
+mod merge;
+mod verify;
+
+use std::fs::File;
+use std::path::Path;
+
+use rusqlite::{Connection, OptionalExtension, Transaction, TransactionBehavior, params};
+use units::{BookId, Hash, WriterKey};
+
+use crate::BookError;
+use crate::entry::{Millis, Signed, Writer, sha256};
+use crate::pages;
+
+pub use append::{Change, Stamp, Written};
+pub use merge::Merged;
+pub use verify::{Fault, Report};
+
+/// The form of the `entry` and `setting` tables. A shelf with a higher number is refused and left alone.
+const FORMAT: i64 = 1;
+
+/// All books of a household, open for reading and writing by this program alone.
+#[derive(Debug)]
+pub struct Shelf {
+    connection: Connection,
+    writer: Writer,
+    // Held as long as the shelf is open; the system lets go of it even if the program is killed.
+    _lock: Option<File>,
+}
+
+impl Shelf {
+    /// Opens the shelf in a folder, and lays one there if there is none.
+    ///
+    /// `secret` is asked for 32 random bytes when the device has no key yet. Refuses a shelf that another
+    /// copy of the program has open, and one of a newer form; sets a damaged database aside whole.
+    pub fn open(folder: &Path, secret: impl FnOnce() -> [u8; 32]) -> Result<Shelf, BookError> {
+        let lock = folder::lock(folder)?;
+        let connection = folder::database(folder)?;
+        let writer = folder::writer(folder, secret)?;
+        Shelf::prepare(connection, writer, Some(lock))
+    }
+
+    /// A shelf that is gone when it is dropped.
+    pub fn in_memory(writer: Writer) -> Result<Shelf, BookError> {
+        Shelf::prepare(Connection::open_in_memory()?, writer, None)
+    }
+
+    fn prepare(mut connection: Connection, writer: Writer, lock: Option<File>) -> Result<Shelf, BookError> {
+        pragmas(&connection)?;
+        let transaction = connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
+        lay(&transaction)?;
+        transaction.commit()?;
+        Ok(Shelf { connection, writer, _lock: lock })
+    }
+
+    /// The key pair of this device.
+    pub fn writer(&self) -> &Writer {
+        &self.writer
+    }
+
+    /// The ids of all books, in ascending order.
+    pub fn books(&self) -> Result<Vec<BookId>, BookError> {
+        let mut statement =
+            self.connection.prepare_cached("SELECT DISTINCT book FROM entry ORDER BY book")?;
+        let books = statement.query_map([], |row| row.get(0).map(BookId))?;
+        Ok(books.collect::<Result<_, _>>()?)
+    }
+
+    /// How many entries a book holds.
+    pub fn count(&self, book: BookId) -> Result<usize, BookError> {
+        let mut statement = self.connection.prepare_cached("SELECT count(*) FROM entry WHERE book = ?1")?;
+        Ok(statement.query_row(params![book.0], |row| row.get(0))?)
+    }
+
+    /// The head of a book: SHA-256 over the writers' `(public key, last hash)` pairs in ascending order of key.
+    pub fn head(&self, book: BookId) -> Result<Hash, BookError> {
+        let mut statement = self.connection.prepare_cached(include_str!("head.sql"))?;
+        let mut rows = statement.query(params![book.0])?;
+        let mut pairs = Vec::new();
+        while let Some(row) = rows.next()? {
+            pairs.extend_from_slice(&row.get::<_, [u8; 32]>(0)?);
+            pairs.extend_from_slice(&row.get::<_, [u8; 32]>(1)?);
+        }
+        Ok(sha256(&pairs))
+    }
+
+    /// All entries of a book in the order in which they fold, as they were signed.
+    pub fn entries(&self, book: BookId) -> Result<Vec<Signed>, BookError> {
+        let mut statement = self.connection.prepare_cached(
+            "SELECT bytes, signature FROM entry WHERE book = ?1 ORDER BY time, writer, number",
+        )?;
+        let entries = statement
+            .query_map(params![book.0], |row| Ok(Signed { bytes: row.get(0)?, signature: row.get(1)? }))?;
+        Ok(entries.collect::<Result<_, _>>()?)
+    }
+
+    /// Throws the pages away and folds all entries anew; answers how many there were.
+    pub fn rebuild(&mut self) -> Result<usize, BookError> {
+        let transaction = self.connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
+        let count = pages::rebuild(&transaction)?;
+        transaction.commit()?;
+        Ok(count)
+    }
+
+    /// All rows of all pages as text, in a fixed order: equal pages give equal text.
+    pub fn dump_pages(&self) -> Result<String, BookError> {
+        pages::dump(&self.connection)
+    }
+
+    /// What a setting of this device holds.
+    pub fn setting(&self, name: &str) -> Result<Option<String>, BookError> {
+        setting(&self.connection, name)
+    }
+
+    /// Sets or clears a setting of this device.
+    pub fn set_setting(&mut self, name: &str, value: Option<&str>) -> Result<(), BookError> {
+        set_setting(&self.connection, name, value)
+    }
+
+    pub(crate) fn connection(&self) -> &Connection {
+        &self.connection
+    }
+}
+
+fn setting(connection: &Connection, name: &str) -> Result<Option<String>, BookError> {
+    let mut statement = connection.prepare_cached("SELECT value FROM setting WHERE name = ?1")?;
+    Ok(statement.query_row(params![name], |row| row.get(0)).optional()?)
+}
+
+fn set_setting(connection: &Connection, name: &str, value: Option<&str>) -> Result<(), BookError> {
+    match value {
+        Some(value) => connection
+            .prepare_cached("INSERT OR REPLACE INTO setting (name, value) VALUES (?1, ?2)")?
+            .execute(params![name, value])?,
+        None => connection.prepare_cached("DELETE FROM setting WHERE name = ?1")?.execute(params![name])?,
+    };
+    Ok(())
+}
+
+/// How every connection is set up.
+fn pragmas(connection: &Connection) -> Result<(), BookError> {
+    // A reader is never in the way of the writer, and a crash leaves the last commit whole.
+    connection.pragma_update(None, "journal_mode", "WAL")?;
+    // A commit is on the disk before the person is told so; this program writes rarely enough for that.
+    connection.pragma_update(None, "synchronous", "FULL")?;
+    connection.pragma_update(None, "foreign_keys", true)?;
+    // Android has no folder for temporary files.
+    connection.pragma_update(None, "temp_store", "MEMORY")?;
+    connection.set_prepared_statement_cache_capacity(64);
+    Ok(())
+}
+
+/// Lays the tables of a new shelf, and rebuilds pages that an older version laid.
+fn lay(transaction: &Transaction<'_>) -> Result<(), BookError> {
+    let format: i64 = transaction.pragma_query_value(None, "user_version", |row| row.get(0))?;
+    if format > FORMAT {
+        return Err(BookError::Newer);
+    }
+    if format == 0 {
+        transaction.execute_batch(include_str!("schema.sql"))?;
+        transaction.pragma_update(None, "user_version", FORMAT)?;
+    }
+    if setting(transaction, "pages")?.as_deref() != Some(pages::PAGES) {
+        pages::rebuild(transaction)?;
+        set_setting(transaction, "pages", Some(pages::PAGES))?;
+    }
+    Ok(())
+}
+
+/// The last time that any entry on the shelf bears.
+fn last_time(connection: &Connection) -> Result<Millis, BookError> {
+    let mut statement = connection.prepare_cached(include_str!("last_time.sql"))?;
+    Ok(statement.query_row([], |row| row.get::<_, Option<u64>>(0))?.unwrap_or(0))
+}
+
+/// A writer's last number and hash in a book.
+fn chain_end(
+    connection: &Connection,
+    book: BookId,
+    writer: WriterKey,
+) -> Result<Option<(u64, Hash)>, BookError> {
+    let mut statement = connection.prepare_cached(
+        "SELECT number, hash FROM entry WHERE book = ?1 AND writer = ?2 ORDER BY number DESC LIMIT 1",
+    )?;
+    let row = |row: &rusqlite::Row<'_>| Ok((row.get(0)?, Hash(row.get(1)?)));
+    Ok(statement.query_row(params![book.0, writer.0], row).optional()?)
+}

@@ -1,0 +1,137 @@
+//! What stands in ink: every kind of entry, corrections that stay readable, pages that can be rebuilt.
+#![allow(clippy::unwrap_used)]
+
+mod support;
+
+use book::content::{Content, ContentKind};
+use book::entry::{Body, Entry};
+use book::{BookError, Change, LineFilter, Shelf};
+use rules::upkeep::{ItemRef, Setting};
+use support::{day, every_kind, km, paper, plan, reading, stamp, vehicle, visit, writer};
+
+#[test]
+fn a_rebuild_gives_the_very_same_pages() {
+    let (mut shelf, book) = every_kind();
+    let before = shelf.dump_pages().unwrap();
+    assert_eq!(shelf.rebuild().unwrap(), shelf.count(book).unwrap());
+    assert_eq!(shelf.dump_pages().unwrap(), before);
+    assert!(before.lines().count() > 10, "the pages hold rows:\n{before}");
+}
+
+#[test]
+fn every_content_comes_back_as_it_was_written() {
+    let (shelf, book) = every_kind();
+    for signed in shelf.entries(book).unwrap() {
+        let entry = signed.open().unwrap();
+        assert!(!matches!(entry.body, Body::Newer { .. }), "{entry:?}");
+        assert_eq!(entry.encode(), signed.bytes);
+    }
+}
+
+#[test]
+fn an_amended_line_shows_the_new_content_and_keeps_the_old() {
+    let (shelf, book) = every_kind();
+    let line = shelf.lines_of(book, ContentKind::Visit).unwrap().remove(0);
+    assert_eq!((line.day, line.amended), (day("2023-02-04"), 1));
+    let versions = shelf.versions(book, line.subject).unwrap();
+    let days: Vec<_> =
+        versions.iter().map(|version| version.content.as_ref().and_then(Content::day)).collect();
+    assert_eq!(days, [Some(day("2023-02-03")), Some(day("2023-02-04"))]);
+    assert_eq!(versions[1].why, "the day was wrong");
+}
+
+#[test]
+fn a_struck_out_line_counts_no_more_and_stays_readable() {
+    let (shelf, book) = every_kind();
+    let struck: Vec<_> = shelf
+        .lines(book, &LineFilter::default())
+        .unwrap()
+        .into_iter()
+        .filter(|line| line.struck.is_some())
+        .collect();
+    assert_eq!(struck.len(), 1);
+    assert_eq!(struck[0].content, reading("2023-01-02", 98_420));
+    assert!(shelf.readings(book).unwrap().iter().all(|row| row.reading.shown != km(98_420)));
+}
+
+#[test]
+fn a_line_is_amended_by_its_own_kind_and_struck_out_once() {
+    let (mut shelf, book) = every_kind();
+    let line = shelf.lines_of(book, ContentKind::Visit).unwrap().remove(0).subject;
+    let amend = |content| Change::Amend { subject: line, content, why: String::new() };
+    let other = shelf.append(stamp(50), book, amend(paper(1)));
+    assert!(matches!(other, Err(BookError::OtherKind(subject)) if subject == line));
+    let strike = || Change::StrikeOut { subject: line, why: String::new() };
+    shelf.append(stamp(51), book, strike()).unwrap();
+    assert!(matches!(shelf.append(stamp(52), book, strike()), Err(BookError::Struck(_))));
+    let again = amend(Content::Visit(visit("2023-02-05", 99_000, vec![])));
+    assert!(matches!(shelf.append(stamp(53), book, again), Err(BookError::Struck(_))));
+    let vehicle = Change::StrikeOut { subject: book.into(), why: String::new() };
+    assert!(matches!(shelf.append(stamp(54), book, vehicle), Err(BookError::OtherKind(_))));
+}
+
+#[test]
+fn papers_wait_in_the_tray_until_a_visit_takes_them() {
+    let (mut shelf, book) = every_kind();
+    assert_eq!(shelf.papers(book).unwrap().len(), 2);
+    let tray = shelf.tray(book).unwrap();
+    assert_eq!(tray.len(), 1);
+    let content = Content::Visit(visit("2023-06-01", 101_000, vec![tray[0].subject]));
+    let taken = shelf.append(stamp(60), book, Change::Begin(content)).unwrap();
+    assert!(shelf.tray(book).unwrap().is_empty());
+    let strike = Change::StrikeOut { subject: taken.subject, why: String::new() };
+    shelf.append(stamp(61), book, strike).unwrap();
+    assert_eq!(shelf.tray(book).unwrap(), tray, "a paper of a struck-out visit waits again");
+}
+
+#[test]
+fn lines_are_found_by_item_and_by_day() {
+    let (shelf, book) = every_kind();
+    let found = |filter| shelf.lines(book, &filter).unwrap().len();
+    assert_eq!(found(LineFilter { item: Some(ItemRef::Catalogue(1)), ..LineFilter::default() }), 1);
+    assert_eq!(found(LineFilter { item: Some(ItemRef::Catalogue(2)), ..LineFilter::default() }), 0);
+    let own = Some(ItemRef::Own("roof hinge".parse().unwrap()));
+    assert_eq!(found(LineFilter { item: own, ..LineFilter::default() }), 1);
+    let february = LineFilter { from: Some(day("2023-02-01")), to: Some(day("2023-02-28")), item: None };
+    assert_eq!(found(february), 1);
+}
+
+#[test]
+fn the_clock_of_a_book_never_goes_back() {
+    let mut shelf = Shelf::in_memory(writer(1)).unwrap();
+    let book = shelf.begin(stamp(1_000), vehicle("a")).unwrap().book;
+    shelf.append(stamp(1), book, Change::Begin(reading("2023-01-01", 10))).unwrap();
+    let times: Vec<_> =
+        shelf.entries(book).unwrap().iter().map(|signed| signed.open().unwrap().time).collect();
+    assert!(times.is_sorted_by(|a, b| a < b), "{times:?}");
+}
+
+#[test]
+fn a_kind_of_a_later_version_is_kept_chained_and_carried() {
+    let (mut shelf, book) = every_kind();
+    let signed = shelf.entries(book).unwrap();
+    let last = signed.iter().max_by_key(|signed| signed.open().unwrap().number).unwrap();
+    let before = last.open().unwrap();
+    let later = Entry {
+        id: units::EntryId([9; 16]),
+        number: before.number + 1,
+        previous: Some(last.hash()),
+        time: before.time + 1,
+        body: Body::Newer {
+            kind: 4_711,
+            subject: book.into(),
+            content: units::cbor::CborValue::from("more"),
+        },
+        ..before
+    };
+    let newer = support::sign(&writer(1), &later);
+    assert_eq!(shelf.merge(std::slice::from_ref(&newer)).unwrap().new, 1);
+    assert_eq!(shelf.newer(book).unwrap().len(), 1);
+    assert!(shelf.verify().unwrap().faults.is_empty());
+    assert!(shelf.entries(book).unwrap().contains(&newer), "it is carried as it was signed");
+    shelf.append(stamp(900), book, Change::Begin(plan(2, Setting::Off))).unwrap();
+    let mut other = Shelf::in_memory(writer(2)).unwrap();
+    other.merge(&shelf.entries(book).unwrap()).unwrap();
+    assert_eq!(other.dump_pages().unwrap(), shelf.dump_pages().unwrap());
+    assert_eq!(other.head(book).unwrap(), shelf.head(book).unwrap());
+}

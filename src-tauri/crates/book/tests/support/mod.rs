@@ -1,0 +1,134 @@
+//! A household of entries for the tests: everything here is invented.
+#![allow(clippy::unwrap_used, dead_code)]
+
+use book::content::{
+    By, Content, Fill, Fuel, InstrumentContent, PaperContent, PartContent, PlanContent, ReadingContent,
+    VehicleContent, VisitContent,
+};
+use book::entry::Writer;
+use book::{Change, Shelf, Stamp};
+use rules::running::OdometerStatus;
+use rules::upkeep::{ItemRef, PlanChange, Setting};
+use rules::vehicle::{Conditions, EngineKind};
+use units::{Day, Distance, DistanceUnit, Hash, Measure, Quantity, SubjectId, Volume, VolumeUnit};
+
+pub fn day(text: &str) -> Day {
+    text.parse().unwrap()
+}
+
+pub fn km(count: i64) -> Distance {
+    Distance::whole(count, DistanceUnit::Kilometre)
+}
+
+pub fn writer(seed: u8) -> Writer {
+    Writer::from_secret(&[seed; 32])
+}
+
+/// A stamp that is unlike every other one with another count.
+pub fn stamp(count: u64) -> Stamp {
+    let mut random = [0; 10];
+    random[..8].copy_from_slice(&count.to_be_bytes());
+    Stamp { now: 1_700_000_000_000 + count * 1_000, random }
+}
+
+pub fn vehicle(name: &str) -> VehicleContent {
+    VehicleContent {
+        name: name.to_owned(),
+        make_model: "Invented 1.6 2009".to_owned(),
+        vin: None,
+        engine: EngineKind::Petrol,
+        unit: DistanceUnit::Kilometre,
+        first_use: Some(day("2009-05-04")),
+        from_new: false,
+        yearly: None,
+        conditions: Conditions::default(),
+    }
+}
+
+pub fn reading(on: &str, count: i64) -> Content {
+    Content::Reading(ReadingContent {
+        day: day(on),
+        shown: km(count),
+        status: OdometerStatus::Actual,
+        fuel: None,
+    })
+}
+
+pub fn fill(on: Day, count: i64) -> Content {
+    let fuel = Fuel {
+        volume: Volume::parse("41.37", VolumeUnit::Litre).unwrap(),
+        unit: VolumeUnit::Litre,
+        total: None,
+        fill: Fill::Full,
+    };
+    Content::Reading(ReadingContent {
+        day: on,
+        shown: km(count),
+        status: OdometerStatus::Actual,
+        fuel: Some(fuel),
+    })
+}
+
+pub fn visit(on: &str, count: i64, papers: Vec<SubjectId>) -> VisitContent {
+    VisitContent {
+        day: day(on),
+        shown: Some(km(count)),
+        by: By::Workshop("Tow Bar Lane Garage".to_owned()),
+        items: vec![ItemRef::Catalogue(1), ItemRef::Own("roof hinge".parse().unwrap())],
+        parts: vec![PartContent {
+            name: "oil filter".to_owned(),
+            maker: "Kestrel & Moor".to_owned(),
+            number: "KM 4471-B".to_owned(),
+            quantity: Quantity::from_thousandths(1_000, Measure::Piece).unwrap(),
+            price: None,
+            item: Some(ItemRef::Catalogue(1)),
+        }],
+        cost: None,
+        note: "a note".to_owned(),
+        papers,
+    }
+}
+
+pub fn paper(seed: u8) -> Content {
+    Content::Paper(PaperContent { photo: Hash([seed; 32]), width: 600, height: 900 })
+}
+
+pub fn instrument(on: &str) -> Content {
+    Content::Instrument(InstrumentContent { day: day(on), old: km(120_000), new: km(3) })
+}
+
+pub fn plan(item: u32, setting: Setting) -> Content {
+    Content::Plan(PlanContent(PlanChange { item: ItemRef::Catalogue(item), setting }))
+}
+
+/// A shelf in memory with one book in which every kind of entry stands.
+pub fn every_kind() -> (Shelf, units::BookId) {
+    let mut shelf = Shelf::in_memory(writer(1)).unwrap();
+    let book = shelf.begin(stamp(0), vehicle("rusty")).unwrap().book;
+    let mut count = 0;
+    let mut write = |shelf: &mut Shelf, change| {
+        count += 1;
+        shelf.append(stamp(count), book, change).unwrap().subject
+    };
+    write(&mut shelf, Change::ChangeVehicle(vehicle("Rusty")));
+    let mistyped = write(&mut shelf, Change::Begin(reading("2023-01-02", 98_420)));
+    write(&mut shelf, Change::StrikeOut { subject: mistyped, why: "mistyped".to_owned() });
+    let tied = write(&mut shelf, Change::Begin(paper(7)));
+    write(&mut shelf, Change::Begin(paper(8)));
+    let done = write(&mut shelf, Change::Begin(Content::Visit(visit("2023-02-03", 99_000, vec![tied]))));
+    let content = Content::Visit(visit("2023-02-04", 99_001, vec![tied]));
+    write(&mut shelf, Change::Amend { subject: done, content, why: "the day was wrong".to_owned() });
+    write(&mut shelf, Change::Begin(instrument("2023-03-01")));
+    write(&mut shelf, Change::Begin(plan(1, Setting::Off)));
+    (shelf, book)
+}
+
+/// Signs an entry with standard parts, apart from the code under test.
+pub fn sign(writer: &Writer, entry: &book::entry::Entry) -> book::entry::Signed {
+    use ed25519_dalek::Signer;
+    use sha2::Digest;
+    let bytes = entry.encode();
+    let hash: [u8; 32] = sha2::Sha256::digest(&bytes).into();
+    let signature = writer.signing_key().sign(&hash).to_bytes();
+    book::entry::Signed { bytes, signature }
+}

@@ -1,0 +1,94 @@
+//! A byte that is changed behind the program's back is found, and its entry is named.
+#![allow(clippy::unwrap_used)]
+
+mod support;
+
+use book::{Fault, Shelf};
+use rusqlite::{Connection, params};
+use support::{every_kind, writer};
+
+/// A shelf on disk with every kind of entry, closed again.
+fn on_disk() -> (tempfile::TempDir, std::path::PathBuf) {
+    let folder = tempfile::tempdir().unwrap();
+    let (memory, book) = every_kind();
+    let mut shelf = Shelf::open(folder.path(), || [1; 32]).unwrap();
+    shelf.merge(&memory.entries(book).unwrap()).unwrap();
+    drop(shelf);
+    let database = folder.path().join("wellkept.db");
+    (folder, database)
+}
+
+fn faults(folder: &tempfile::TempDir) -> Vec<Fault> {
+    Shelf::open(folder.path(), || unreachable!("the key is there")).unwrap().verify().unwrap().faults
+}
+
+#[test]
+fn an_untouched_shelf_verifies() {
+    let (folder, _) = on_disk();
+    assert_eq!(faults(&folder), []);
+}
+
+/// Every byte of every entry, and of every signature, one at a time.
+#[test]
+fn any_changed_byte_is_found_and_its_entry_named() {
+    let (memory, book) = every_kind();
+    let mut shelf = Shelf::in_memory(writer(2)).unwrap();
+    shelf.merge(&memory.entries(book).unwrap()).unwrap();
+    for (index, signed) in memory.entries(book).unwrap().iter().enumerate() {
+        for at in 0..signed.bytes.len() {
+            let mut changed = signed.clone();
+            changed.bytes[at] ^= 1;
+            assert!(changed.open().is_err(), "byte {at} of entry {index}");
+        }
+        for at in 0..64 {
+            let mut changed = signed.clone();
+            changed.signature[at] ^= 1;
+            assert!(changed.open().is_err(), "byte {at} of the signature of entry {index}");
+        }
+    }
+}
+
+#[test]
+fn the_fault_names_the_row_and_the_hash_and_no_other_row() {
+    let (folder, database) = on_disk();
+    let connection = Connection::open(&database).unwrap();
+    let places: Vec<(i64, Vec<u8>, Vec<u8>)> = connection
+        .prepare("SELECT place, bytes, hash FROM entry ORDER BY place")
+        .unwrap()
+        .query_map([], |row| Ok((row.get(0)?, row.get(1)?, row.get(2)?)))
+        .unwrap()
+        .collect::<Result<_, _>>()
+        .unwrap();
+    for (place, bytes, hash) in places {
+        for at in [0, bytes.len() / 2, bytes.len() - 1] {
+            let mut changed = bytes.clone();
+            changed[at] ^= 0x10;
+            let update = "UPDATE entry SET bytes = ?2 WHERE place = ?1";
+            connection.execute(update, params![place, changed]).unwrap();
+            let hash = hash.iter().fold(String::new(), |text, byte| text + &format!("{byte:02x}"));
+            assert_eq!(faults_of(&database), [Fault::Changed { place, hash }], "byte {at}");
+            connection.execute(update, params![place, bytes]).unwrap();
+        }
+    }
+    drop(connection);
+    assert_eq!(faults(&folder), []);
+}
+
+/// Verifies a copy, since the test holds the database itself open.
+fn faults_of(database: &std::path::Path) -> Vec<Fault> {
+    let copy = tempfile::tempdir().unwrap();
+    let connection = Connection::open(database).unwrap();
+    connection.execute("VACUUM INTO ?1", [copy.path().join("wellkept.db").to_str().unwrap()]).unwrap();
+    Shelf::open(copy.path(), || [1; 32]).unwrap().verify().unwrap().faults
+}
+
+#[test]
+fn a_removed_or_misfiled_entry_is_found() {
+    let (folder, database) = on_disk();
+    let change = |sql: &str| Connection::open(&database).unwrap().execute(sql, []).unwrap();
+    change("UPDATE entry SET time = time + 1 WHERE number = 3");
+    assert!(matches!(faults(&folder)[..], [Fault::Misfiled { .. }]));
+    change("UPDATE entry SET time = time - 1 WHERE number = 3");
+    change("DELETE FROM entry WHERE number = 3");
+    assert!(matches!(faults(&folder)[..], [Fault::Unchained { .. }]));
+}

@@ -1,0 +1,102 @@
+//! Histories that do not fit: the oldest visits go, and nothing else.
+
+#![allow(clippy::unwrap_used)]
+
+use units::{Day, DistanceUnit};
+
+use super::*;
+use crate::{Flags, Item, OdometerReading, Vehicle, Visit, read};
+
+fn viewer() -> ViewerAddress {
+    "https://card.example/".parse().unwrap()
+}
+
+fn key() -> SigningKey {
+    SigningKey::from_bytes(&[7; 32])
+}
+
+/// Visits whose own items say something different each time, so that they hardly compress.
+fn claims(visits: i32) -> Claims {
+    let visit = |at: i32| Visit {
+        day: Day::from_epoch(12_000 + at * 11 + at * at % 7).unwrap(),
+        reading: at * 613 + at * at % 401,
+        flags: Flags::BY_OWNER,
+        items: vec![Item::Own(format!("{:x}", (i64::from(at) + 3) * 0x9e37_79b9))],
+    };
+    Claims {
+        issued: Day::from_epoch(20_000).unwrap(),
+        vehicle: Vehicle { name: "Heron".into(), ..Vehicle::default() },
+        unit: DistanceUnit::Mile,
+        latest: OdometerReading { day: Day::from_epoch(20_000).unwrap(), reading: 99_000 },
+        visits: (0..visits).map(visit).collect(),
+        left_out: 0,
+        head: None,
+        next: Vec::new(),
+        instruments: Vec::new(),
+    }
+}
+
+#[test]
+fn what_fits_is_kept_whole() {
+    let claims = claims(30);
+    let fitted = fit(&claims, &key(), &viewer(), SquareLimit::LARGEST).unwrap();
+    assert_eq!(fitted.claims, claims);
+}
+
+#[test]
+fn the_oldest_visits_are_left_out_until_the_rest_fits() {
+    let claims = claims(300);
+    for limit in [SquareLimit::within_um(40_000).unwrap(), SquareLimit::LARGEST] {
+        let fitted = fit(&claims, &key(), &viewer(), limit).unwrap();
+        let kept = fitted.claims.visits.len();
+        assert!(0 < kept && kept < 300);
+        assert!(fitted.square.version() <= limit.version());
+        assert_eq!(fitted.claims.visits, claims.visits[300 - kept..]);
+        assert_eq!(fitted.claims.visits_in_book(), 300);
+        assert_eq!(read(&fitted.message.text(&viewer())).unwrap().claims, fitted.claims);
+        // One visit more would not have fitted.
+        assert_eq!(attempt(&claims, kept + 1, &key(), &viewer(), limit).unwrap(), None);
+    }
+}
+
+#[test]
+fn visits_left_out_before_are_counted_too() {
+    let claims = Claims { left_out: 5, ..claims(300) };
+    let fitted = fit(&claims, &key(), &viewer(), SquareLimit::LARGEST).unwrap();
+    assert_eq!(fitted.claims.visits_in_book(), 305);
+}
+
+#[test]
+fn a_card_that_does_not_fit_without_visits_is_refused() {
+    let limit = SquareLimit::within_um(20_000).unwrap();
+    assert_eq!(fit(&claims(3), &key(), &viewer(), limit), Err(CardError::DoesNotFit { version: 6 }));
+    let mut long = claims(0);
+    long.vehicle.name = "x".repeat(crate::INFLATED_MAX);
+    assert_eq!(
+        fit(&long, &key(), &viewer(), SquareLimit::LARGEST),
+        Err(CardError::DoesNotFit { version: 40 })
+    );
+}
+
+#[test]
+fn claims_that_compress_well_are_still_kept_within_what_a_reader_inflates() {
+    let mut claims = claims(6000);
+    let same = vec![Item::Own("the same long name of an item, again and again".into()); 3];
+    claims.visits.iter_mut().for_each(|visit| visit.items.clone_from(&same));
+    let fitted = fit(&claims, &key(), &viewer(), SquareLimit::LARGEST).unwrap();
+    assert!(fitted.claims.to_cbor().len() <= crate::INFLATED_MAX);
+    assert_eq!(fitted.claims.visits_in_book(), 6000);
+    assert!(read(&fitted.message.text(&viewer())).is_ok());
+}
+
+#[test]
+fn the_last_lines_of_a_plain_text_are_left_out() {
+    let lines: Vec<String> = (0..40).map(|at| format!("line {at} of the summary")).collect();
+    let limit = SquareLimit::within_um(30_000).unwrap();
+    let fitted = fit_plain(&lines, limit).unwrap();
+    let kept = lines.len() - fitted.left_out;
+    assert!(0 < kept && kept < 40);
+    assert_eq!(fitted.text, lines[..kept].join("\n"));
+    assert!(fit_plain(&["x".repeat(3000)], SquareLimit::LARGEST).is_err());
+    assert!(fit_plain(&[], SquareLimit::LARGEST).is_err());
+}

@@ -1,0 +1,31 @@
+//! # card: the history card, from claims to paper and back
+//!
+//! [`Claims`] are what a car's history says of itself. [`sign`] puts them into a message that anyone can check
+//! with standard parts, [`fit()`] leaves out the oldest visits until that message fits a printed [`Square`],
+//! [`pdf`] and [`svg`] set the sheet around it, and [`scan`] with [`read`] take a photographed or printed card
+//! back to its claims.
+//!
+//! This room knows quantities and the trade's rules. It must never read a clock, a setting or a file, never
+//! make a key, never ask the network, and never put a word on paper that was not handed in: every text of a
+//! sheet comes with its model. Whatever it prints is a pure function of what it is given, and whatever it reads
+//! from outside is read within a stated bound and refused at the first fault.
+
+mod code;
+mod error;
+mod fit;
+mod scan;
+mod sheets;
+mod square;
+
+pub use code::{
+    Claims, CodeError, Engine, Fingerprint, Flags, HeadPrefix, INFLATED_MAX, InstrumentChange, Item, Message,
+    NEXT_MAX, NextDue, OdometerReading, Vehicle, Verified, ViewerAddress, Visit, read, sign,
+};
+pub use error::CardError;
+pub use fit::{Fitted, PlainFitted, fit, fit_plain};
+pub use scan::scan;
+pub use sheets::{
+    CarLines, Mark, NextLine, ReadingLine, SheetModel, SheetOptions, SheetSize, SheetSquare, SheetWords,
+    VisitLine, pdf, svg,
+};
+pub use square::{Level, MODULE_MIN_UM, QUIET_ZONE, Square, SquareLimit};

@@ -1,0 +1,56 @@
+//! Typst, with our fonts and templates and nothing else: no file, no package, no font of the system.
+
+use std::sync::LazyLock;
+
+use typst::diag::SourceDiagnostic;
+use typst::foundations::{Dict, IntoValue, Value};
+use typst_as_lib::{TypstAsLibError, TypstEngine};
+use typst_layout::PagedDocument;
+
+use super::{SheetModel, SheetOptions, SheetSize, symbol, text};
+use crate::CardError;
+
+pub(super) const REGULAR: &[u8] = include_bytes!("../../sheets/fonts/AtkinsonHyperlegibleNext-Regular.ttf");
+const BOLD: &[u8] = include_bytes!("../../sheets/fonts/AtkinsonHyperlegibleNext-Bold.ttf");
+const LOOK: &str = include_str!("../../sheets/look.typ");
+const A5_FOLDED: &str = include_str!("../../sheets/a5-folded.typ");
+
+/// Parsed fonts and templates serve every sheet; what Typst remembers is dropped after a few more sheets.
+static ENGINE: LazyLock<TypstEngine> = LazyLock::new(|| {
+    TypstEngine::builder()
+        .fonts([REGULAR, BOLD])
+        .with_static_source_file_resolver([("look.typ", LOOK), ("a5-folded.typ", A5_FOLDED)])
+        .comemo_evict_max_age(Some(4))
+        .build()
+});
+
+/// Sets the sheet.
+pub fn set(model: &SheetModel, options: &SheetOptions) -> Result<PagedDocument, CardError> {
+    let template = match options.size {
+        SheetSize::A5Folded => "a5-folded.typ",
+    };
+    let compiled = ENGINE.compile_with_input(template, inputs(model, options)?);
+    compiled.output.map_err(|fault| match fault {
+        TypstAsLibError::TypstSource(faults) => refused(&faults),
+        other => CardError::Setting(other.to_string()),
+    })
+}
+
+/// The first of Typst's complaints.
+pub fn refused(faults: &[SourceDiagnostic]) -> CardError {
+    CardError::Setting(faults.first().map(|fault| fault.message.to_string()).unwrap_or_default())
+}
+
+/// The model as JSON, its texts made printable, and the square as a shape.
+fn inputs(model: &SheetModel, options: &SheetOptions) -> Result<Dict, CardError> {
+    let unwritten = |fault: serde_json::Error| CardError::Setting(fault.to_string());
+    let mut json = serde_json::to_value(model).map_err(unwritten)?;
+    text::make_printable(&mut json, &model.lang);
+    json["lang"] = text::primary_language(&model.lang).into();
+    let square = model.square.square();
+    let module = options.size.module_um(square.side() + 2 * crate::QUIET_ZONE);
+    let mut inputs = Dict::new();
+    inputs.insert("model".into(), json.to_string().into_value());
+    inputs.insert("square".into(), Value::Content(symbol::draw(square, module)));
+    Ok(inputs)
+}

@@ -1,0 +1,48 @@
+//! From claims to paper and back: the printed card is read again by this crate's own reader.
+
+#![allow(clippy::unwrap_used)]
+
+mod demo;
+
+use std::fs;
+use std::path::Path;
+
+use card::{SheetSquare, read, scan};
+
+/// Leaves the sheet beside the build, for whoever wants to look at it.
+fn keep(name: &str, bytes: &[u8]) {
+    fs::write(Path::new(env!("CARGO_TARGET_TMPDIR")).join(name), bytes).unwrap();
+}
+
+#[test]
+fn a_printed_card_is_read_back() {
+    for visits in [0, 9, 120] {
+        let pdf = card::pdf(&demo::sheet(visits), &demo::options()).unwrap();
+        keep(&format!("card-{visits}.pdf"), &pdf);
+        let texts = scan(&pdf).unwrap();
+        assert_eq!(texts.len(), 1, "{visits} visits");
+        assert!(texts[0].starts_with("https://card.example/#"));
+        assert_eq!(read(&texts[0]).unwrap().claims, demo::claims(visits));
+    }
+}
+
+#[test]
+fn a_card_without_an_address_holds_plain_text() {
+    let pdf = card::pdf(&demo::plain_sheet(9), &demo::options()).unwrap();
+    keep("card-plain.pdf", &pdf);
+    assert!(scan(&pdf).unwrap()[0].starts_with("Wellkept card without an address: Heron"));
+}
+
+#[test]
+fn the_largest_square_is_read_back_from_the_sheet() {
+    let mut sheet = demo::plain_sheet(3);
+    let limit = card::SheetSize::A5Folded.square_limit();
+    assert_eq!(limit.version(), 40);
+    let square = card::Square::plain(&"Heron 0123456789 ".repeat(136), limit).unwrap();
+    assert_eq!(square.version(), 40);
+    let SheetSquare::Plain { square: slot, .. } = &mut sheet.square else { panic!() };
+    *slot = square;
+    let pdf = card::pdf(&sheet, &demo::options()).unwrap();
+    keep("card-largest.pdf", &pdf);
+    assert_eq!(scan(&pdf).unwrap()[0], "Heron 0123456789 ".repeat(136));
+}

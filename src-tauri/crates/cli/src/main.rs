@@ -1,0 +1,2 @@
+//! Being laid.
+fn main() {}

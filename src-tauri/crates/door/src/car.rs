@@ -1,0 +1,144 @@
+//! One vehicle as the rules see it: loaded once, and asked by every screen.
+
+use book::content::{Content, ContentKind, VehicleContent, VisitContent};
+use book::{DoneRow, ReadingRow};
+use rules::running::{Instrument, Pace, Reading, Track};
+use rules::upkeep::{Done, DueLine, Facts, Plan, PlanChange, due};
+use rules::vehicle::Vehicle;
+use units::{BookId, Day, Distance, DistanceUnit, SubjectId};
+
+use crate::{Door, Refusal};
+
+/// A vehicle with everything that is worked out from its book.
+pub(crate) struct Car {
+    pub book: BookId,
+    pub content: VehicleContent,
+    pub vehicle: Vehicle,
+    pub readings: Vec<ReadingRow>,
+    pub instruments: Vec<Instrument>,
+    pub done: Vec<DoneRow>,
+    pub plan: Plan,
+    pub track: Track,
+    pub pace: Pace,
+}
+
+/// A visit that counts, and its line.
+pub(crate) struct Visit {
+    pub subject: SubjectId,
+    pub content: VisitContent,
+    pub written: u64,
+    pub amended: bool,
+}
+
+impl Door {
+    /// Loads the vehicle of this book.
+    pub(crate) fn car(&self, book: &str) -> Result<Car, Refusal> {
+        self.car_of(book.parse()?)
+    }
+
+    pub(crate) fn car_of(&self, book: BookId) -> Result<Car, Refusal> {
+        let content = self.shelf.vehicle(book)?;
+        let vehicle = content.facts();
+        let readings = self.shelf.readings(book)?;
+        let instruments = self.instruments(book)?;
+        let facts: Vec<Reading> = readings.iter().map(|row| row.reading).collect();
+        let track = Track::new(&vehicle, &facts, &instruments);
+        let pace = Pace::new(&vehicle, &track);
+        let plan = Plan::new(self.catalogue, &vehicle, &self.plan_changes(book)?);
+        let done = self.shelf.done(book)?;
+        Ok(Car { book, content, vehicle, readings, instruments, done, plan, track, pace })
+    }
+
+    fn instruments(&self, book: BookId) -> Result<Vec<Instrument>, Refusal> {
+        let lines = self.shelf.lines_of(book, ContentKind::Instrument)?;
+        let instruments = lines.iter().filter_map(|line| match &line.content {
+            Content::Instrument(instrument) => Some(instrument.facts()),
+            _ => None,
+        });
+        Ok(instruments.collect())
+    }
+
+    fn plan_changes(&self, book: BookId) -> Result<Vec<PlanChange>, Refusal> {
+        let lines = self.shelf.lines_of(book, ContentKind::Plan)?;
+        let changes = lines.into_iter().filter_map(|line| match line.content {
+            Content::Plan(plan) => Some(plan.0),
+            _ => None,
+        });
+        Ok(changes.collect())
+    }
+
+    /// The visits that count, oldest first; those of one day in the order of writing.
+    pub(crate) fn visits(&self, book: BookId) -> Result<Vec<Visit>, Refusal> {
+        let lines = self.shelf.lines_of(book, ContentKind::Visit)?;
+        let visits = lines.into_iter().filter_map(|line| match line.content {
+            Content::Visit(content) => Some(Visit {
+                subject: line.subject,
+                content,
+                written: line.written,
+                amended: line.amended > 0,
+            }),
+            _ => None,
+        });
+        let mut visits: Vec<_> = visits.collect();
+        visits.sort_by_key(|visit| visit.content.day);
+        Ok(visits)
+    }
+}
+
+impl Car {
+    /// The unit of its instrument.
+    pub fn unit(&self) -> DistanceUnit {
+        self.vehicle.unit
+    }
+
+    /// How every item of the plan stands, most pressing first.
+    pub fn due(&self, today: Day) -> Vec<DueLine> {
+        let done: Vec<Done> = self.done.iter().map(|row| self.done_at(row)).collect();
+        due(&Facts {
+            vehicle: &self.vehicle,
+            plan: &self.plan,
+            done: &done,
+            track: &self.track,
+            pace: &self.pace,
+            today,
+        })
+    }
+
+    fn done_at(&self, row: &DoneRow) -> Done {
+        let travelled = row.shown.map(|shown| self.track.travelled(row.day, shown));
+        Done { item: row.item.clone(), day: row.day, travelled }
+    }
+
+    /// The newest reading that counts, as its instrument showed it.
+    pub fn last_reading(&self) -> Option<(Day, Distance)> {
+        self.track.points().last().map(|point| (point.day, point.shown))
+    }
+
+    /// What the instrument of that day showed or will have shown: read, between two readings, or the last one
+    /// before it.
+    pub fn shown_on(&self, day: Day) -> Option<Distance> {
+        let before = self.track.points().iter().rev().find(|point| point.day <= day);
+        let point = before.or_else(|| self.track.points().first())?;
+        let between = self.track.on(day).filter(|_| point.day < day);
+        Some(between.map_or(point.shown, |travelled| point.shown + travelled.since(point.travelled)))
+    }
+
+    /// The digits at the head of the last reading that the next one is likely to begin with, and how many
+    /// digits a reading has.
+    pub fn leading(&self, today: Day) -> (String, usize) {
+        let Some((_, last)) = self.last_reading() else {
+            return (String::new(), 6);
+        };
+        let last = last.floor(self.unit()).to_string();
+        let high = self
+            .pace
+            .on(today)
+            .map(|estimate| self.track.shown(estimate.high).floor(self.unit()).to_string());
+        let high = high.unwrap_or_else(|| last.clone());
+        let same = last.len() == high.len();
+        let shared = last.bytes().zip(high.bytes()).take_while(|(a, b)| a == b).count();
+        // At least the last three digits are always typed, or a glance would confirm what nobody read.
+        let leading = if same { shared.min(last.len().saturating_sub(3)) } else { 0 };
+        (last[..leading].to_owned(), high.len())
+    }
+}

@@ -1,0 +1,155 @@
+//! Who the household is, where it buys, and what it drives.
+//!
+//! Tamsin and Oskar Fennimore live in Port Senna, where cars count kilometres and bills are in euros. Oskar has
+//! driven the small petrol car there since it was new. Tamsin's diesel estate came with her from Ellerwick, across
+//! the water, four years into this story: it counts miles, and its older bills are in pounds.
+
+use units::{Day, Distance, DistanceUnit, HalfMonths};
+
+use super::jobs::{DIESEL_JOBS, Job, PETROL_JOBS};
+use super::receipt::Shop;
+use crate::request::{DrivenForm, IntervalForm, ItemForm, PlanForm, VehicleForm};
+
+/// How many months of history the demo has.
+const MONTHS: u16 = 9 * 12;
+/// How many months before today Tamsin moved.
+const MOVED: u16 = 5 * 12;
+
+pub(super) const TOLLHOUSE: Shop =
+    Shop { name: "Tollhouse Motors", street: "12 Harbour Road", town: "Port Senna" };
+pub(super) const ROUND_BARN: Shop =
+    Shop { name: "The Round Barn, Tyres", street: "3 Saltmarsh Way", town: "Port Senna" };
+const NUTS: Shop = Shop { name: "Nuts & Washers", street: "9 Canal Street", town: "Port Senna" };
+const BIRCH: Shop = Shop { name: "Birch & Daughters Garage", street: "4 Mill Lane", town: "Ellerwick" };
+const FAIRLEAD: Shop = Shop { name: "Fairlead Motor Parts", street: "71 Tanner Row", town: "Ellerwick" };
+
+/// A car of the household, and how it is kept.
+pub(super) struct Car {
+    pub(super) vehicle: VehicleForm,
+    pub(super) begins: Day,
+    pub(super) start: Distance,
+    pub(super) unit: DistanceUnit,
+    pub(super) habits: Habits,
+    pub(super) jobs: &'static [Job],
+    pub(super) plan: Vec<(ItemForm, PlanForm)>,
+    /// The day on which its instrument was replaced.
+    pub(super) replaced: Option<Day>,
+    /// A reading was mistyped once, and struck out.
+    pub(super) mistyped: bool,
+    /// The day from which it is kept in Port Senna.
+    pub(super) moved: Day,
+}
+
+/// How a car is driven and what it drinks.
+pub(super) struct Habits {
+    /// Metres on an ordinary day.
+    pub(super) daily: i64,
+    /// Metres on a day of the summer holidays.
+    pub(super) holiday: i64,
+    /// Millilitres of fuel for 100 km in summer.
+    pub(super) thirst: i64,
+    /// Litres in a full tank.
+    pub(super) tank: i64,
+    /// Thousandths of the currency for a litre in the first year.
+    pub(super) litre: i64,
+}
+
+/// A place with its shops and its money.
+pub(super) struct Place {
+    pub(super) currency: &'static str,
+    pub(super) workshop: Shop,
+    pub(super) counter: Shop,
+}
+
+impl Car {
+    /// Where the car is kept on a day.
+    pub(super) fn place(&self, day: Day) -> Place {
+        if day < self.moved {
+            Place { currency: "GBP", workshop: BIRCH, counter: FAIRLEAD }
+        } else {
+            Place { currency: "EUR", workshop: TOLLHOUSE, counter: NUTS }
+        }
+    }
+}
+
+/// The day this many months before another, or as near to it as the calendar allows.
+pub(super) fn months_before(day: Day, months: u16) -> Day {
+    let latest = day.plus_days(-(i32::from(months) * 304) / 10);
+    (-9..9)
+        .map(|off| latest.plus_days(off))
+        .find(|from| from.plus(HalfMonths::months(months)) >= day)
+        .unwrap_or(latest)
+}
+
+/// The household's cars.
+pub(super) fn cars(today: Day) -> [Car; 2] {
+    [petrol(today), diesel(today)]
+}
+
+fn petrol(today: Day) -> Car {
+    let begins = months_before(today, MONTHS);
+    Car {
+        vehicle: VehicleForm {
+            name: "Pip".to_owned(),
+            make_model: format!("Larkspur Pippin 1.2, {}", begins.ymd().0),
+            vin: "ZZ9PPN120HL000417".to_owned(),
+            engine: "petrol".to_owned(),
+            unit: "km".to_owned(),
+            first_use: begins.to_string(),
+            bought_new: true,
+            yearly: "8000".to_owned(),
+            driven: DrivenForm { short_trips: true, ..DrivenForm::default() },
+            reading: "8".to_owned(),
+        },
+        begins,
+        start: Distance::whole(8, DistanceUnit::Kilometre),
+        unit: DistanceUnit::Kilometre,
+        habits: Habits { daily: 20_000, holiday: 95_000, thirst: 6_600, tank: 42, litre: 1_389 },
+        jobs: PETROL_JOBS,
+        plan: vec![
+            (ItemForm::Catalogue(11), PlanForm::Off),
+            (ItemForm::Catalogue(22), PlanForm::Off),
+            (ItemForm::Catalogue(7), PlanForm::Off),
+            (ItemForm::Own("Hinges and locks, oiling".to_owned()), handbook("", "12")),
+        ],
+        replaced: Some(today.plus_days(-1_003)),
+        mistyped: false,
+        moved: begins,
+    }
+}
+
+fn diesel(today: Day) -> Car {
+    let begins = months_before(today, MONTHS).plus_days(17);
+    let first_use = begins.plus_days(-1_180);
+    Car {
+        vehicle: VehicleForm {
+            name: "The Barge".to_owned(),
+            make_model: format!("Corvane Estuary 2.0 D, {}", first_use.ymd().0),
+            vin: "ZZ9ESTZZZE1204773".to_owned(),
+            engine: "diesel".to_owned(),
+            unit: "mi".to_owned(),
+            first_use: first_use.to_string(),
+            bought_new: false,
+            yearly: "11000".to_owned(),
+            driven: DrivenForm { towing: true, ..DrivenForm::default() },
+            reading: "41386".to_owned(),
+        },
+        begins,
+        start: Distance::whole(41_386, DistanceUnit::Mile),
+        unit: DistanceUnit::Mile,
+        habits: Habits { daily: 44_500, holiday: 210_000, thirst: 5_600, tank: 60, litre: 1_219 },
+        jobs: DIESEL_JOBS,
+        plan: vec![(ItemForm::Catalogue(1), handbook("9000", "12"))],
+        replaced: None,
+        mistyped: true,
+        moved: months_before(today, MOVED),
+    }
+}
+
+/// An interval as the handbook prints it, in miles and months.
+fn handbook(distance: &str, months: &str) -> PlanForm {
+    let unit = if distance.is_empty() { "" } else { "mi" };
+    let then =
+        IntervalForm { distance: distance.to_owned(), unit: unit.to_owned(), months: months.to_owned() };
+    PlanForm::Handbook { then, first: None }
+}

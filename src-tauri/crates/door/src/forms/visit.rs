@@ -1,0 +1,119 @@
+//! A visit as typed.
+
+use book::content::{By, PartContent, VisitContent};
+use rules::upkeep::{Catalogue, ItemRef};
+use units::{Day, DistanceUnit, Measure, Quantity, SubjectId};
+
+use super::{LONGEST_NAME, MOST_ROWS, item, line, money, note, past_day, reading_text};
+use crate::{PartForm, Refusal, VisitForm};
+
+/// A visit with its parts and papers.
+pub(crate) fn visit(
+    form: &VisitForm,
+    catalogue: &Catalogue,
+    unit: DistanceUnit,
+    today: Day,
+) -> Result<VisitContent, Refusal> {
+    let items = items(form, catalogue)?;
+    let reading = Some(form.reading.trim()).filter(|text| !text.is_empty());
+    Ok(VisitContent {
+        day: past_day(&form.day, today, "day")?,
+        shown: reading.map(|text| reading_text(text, unit, "reading")).transpose()?,
+        by: match line(&form.workshop, "workshop")? {
+            workshop if workshop.is_empty() => By::Owner,
+            workshop => By::Workshop(workshop),
+        },
+        parts: parts(form, catalogue, &items)?,
+        items,
+        cost: money(&form.cost, &form.currency, "cost")?,
+        note: note(&form.note, "note")?,
+        papers: papers(form)?,
+    })
+}
+
+fn too_many(field: &str) -> Refusal {
+    Refusal::new("too-many").with("most", MOST_ROWS).at(field)
+}
+
+/// What was done: something, and nothing twice.
+fn items(form: &VisitForm, catalogue: &Catalogue) -> Result<Vec<ItemRef>, Refusal> {
+    if form.items.is_empty() {
+        return Err(Refusal::new("items-missing").at("items"));
+    }
+    if form.items.len() > MOST_ROWS {
+        return Err(too_many("items"));
+    }
+    let mut items = Vec::new();
+    for (row, typed) in form.items.iter().enumerate() {
+        let item = item(typed, catalogue).map_err(|refusal| refusal.at(&format!("items.{row}")))?;
+        if !items.contains(&item) {
+            items.push(item);
+        }
+    }
+    Ok(items)
+}
+
+fn parts(form: &VisitForm, catalogue: &Catalogue, items: &[ItemRef]) -> Result<Vec<PartContent>, Refusal> {
+    if form.parts.len() > MOST_ROWS {
+        return Err(too_many("parts"));
+    }
+    let read = |(row, typed): (usize, &PartForm)| {
+        part(typed, &form.currency, catalogue, items).map_err(|refusal| match refusal.field.as_deref() {
+            Some("currency") => refusal,
+            _ => refusal.within(&format!("parts.{row}")),
+        })
+    };
+    form.parts.iter().enumerate().map(read).collect()
+}
+
+fn part(
+    form: &PartForm,
+    currency: &str,
+    catalogue: &Catalogue,
+    items: &[ItemRef],
+) -> Result<PartContent, Refusal> {
+    let name = line(&form.name, "name")?;
+    let number = line(&form.number, "number")?;
+    if name.is_empty() && number.is_empty() {
+        return Err(Refusal::new("part-empty").with("most", LONGEST_NAME).at("name"));
+    }
+    let served = form.item.as_ref().map(|typed| item(typed, catalogue)).transpose();
+    let served = served.map_err(|refusal| refusal.at("item"))?;
+    // In a visit for one thing there is no doubt what its parts were for.
+    let only = Some(items).filter(|items| items.len() == 1).map(|items| items[0].clone());
+    Ok(PartContent {
+        name,
+        maker: line(&form.maker, "maker")?,
+        number,
+        quantity: quantity(form)?,
+        price: money(&form.price, currency, "price")?,
+        item: served.or(only),
+    })
+}
+
+fn quantity(form: &PartForm) -> Result<Quantity, Refusal> {
+    let measure = match form.measure.as_str() {
+        "piece" | "" => Measure::Piece,
+        "litre" => Measure::Litre,
+        "set" => Measure::Set,
+        "kilogram" => Measure::Kilogram,
+        "metre" => Measure::Metre,
+        other => return Err(Refusal::new("measure").with("text", other).at("measure")),
+    };
+    let text = if form.quantity.trim().is_empty() { "1" } else { &form.quantity };
+    Quantity::parse(text, measure).map_err(|error| Refusal::from(error).at("quantity"))
+}
+
+fn papers(form: &VisitForm) -> Result<Vec<SubjectId>, Refusal> {
+    if form.papers.len() > MOST_ROWS {
+        return Err(too_many("papers"));
+    }
+    let mut papers = Vec::new();
+    for id in &form.papers {
+        let paper = id.parse().map_err(|error| Refusal::from(error).at("papers"))?;
+        if !papers.contains(&paper) {
+            papers.push(paper);
+        }
+    }
+    Ok(papers)
+}

@@ -1,0 +1,86 @@
+//! # door: the one way in and out
+//!
+//! A face (the window, the terminal, the local server) makes a [`Request`], and the door answers with a
+//! [`Response`] that holds one whole screen, or with a [`Refusal`] that the face puts into words. Photos go in
+//! as raw bytes through [`Door::take_in`] and come out through [`Door::photo`]; a card comes out as PDF through
+//! [`Door::card_pdf`].
+//!
+//! This room composes all others: it reads what was typed (`forms`), lets the rules decide, has the book
+//! write, and shows the pages (`screens`). It owns the clock and the randomness. It must never hold a rule of
+//! the trade, a line of SQL or a sentence.
+
+mod car;
+
+mod clock;
+mod demo;
+mod forms;
+mod household;
+mod issue;
+mod papers;
+mod refuse;
+mod request;
+mod response;
+mod screens;
+mod types;
+mod write;
+
+use std::path::{Path, PathBuf};
+use std::time::SystemTime;
+
+use book::Shelf;
+use paper::PhotoStore;
+use rules::upkeep::Catalogue;
+
+pub use clock::Clock;
+pub use issue::scan_card;
+pub use papers::PhotoSize;
+pub use request::{
+    CardOptions, DrivenForm, FuelForm, IntervalForm, ItemForm, LineFilter, PartForm, PlanForm, ReadingForm,
+    Request, VehicleForm, VisitForm,
+};
+pub use response::*;
+pub use types::typescript;
+
+/// An open shelf with its photos, and everything that can be asked of it.
+#[derive(Debug)]
+pub struct Door {
+    shelf: Shelf,
+    photos: PhotoStore,
+    catalogue: &'static Catalogue,
+    clock: Clock,
+}
+
+impl Door {
+    /// Opens the shelf in a folder, and lays one there if there is none.
+    pub fn open(folder: &Path, clock: Clock) -> Result<Door, Refusal> {
+        let mut secret = [0; 32];
+        getrandom::fill(&mut secret).map_err(|_| refuse::randomness())?;
+        let shelf = Shelf::open(folder, || secret)?;
+        let photos = PhotoStore::open(&photo_folder(folder), SystemTime::now())?;
+        Ok(Door { shelf, photos, catalogue: Catalogue::shipped()?, clock })
+    }
+
+    /// Answers one request.
+    pub fn ask(&mut self, request: Request) -> Result<Response, Refusal> {
+        match request {
+            Request::Shelf => self.shelf_view().map(Response::Shelf),
+            Request::Today { book } => self.today_view(&book).map(Response::Today),
+            Request::Pump { book } => self.pump_view(&book).map(Response::Pump),
+            Request::Counter { book } => self.counter_view(&book).map(Response::Counter),
+            Request::Bay { book } => self.bay_view(&book).map(Response::Bay),
+            Request::Lines { book, filter } => self.lines_view(&book, &filter).map(Response::Lines),
+            Request::Line { book, subject } => self.line_view(&book, &subject).map(Response::Line),
+            Request::Sheet { book } => self.sheet_view(&book).map(Response::Sheet),
+            Request::Card { book, options } => self.card_view(&book, &options).map(Response::Card),
+            Request::Vin { vin } => screens::vin_view(&vin).map(Response::Vin),
+            Request::ReadCard { text } => self.card_read_view(&text).map(Response::CardRead),
+            Request::Check => self.check_view().map(Response::Check),
+            Request::Rebuild => Ok(Response::Rebuilt(RebuiltView { entries: self.shelf.rebuild()? })),
+            change => self.change(change).map(Response::Written),
+        }
+    }
+}
+
+fn photo_folder(folder: &Path) -> PathBuf {
+    folder.join("photos")
+}

@@ -1,0 +1,203 @@
+//! The Book: its lines, and one line with its versions.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use book::content::{Content, PaperContent, PlanContent, VehicleContent, VisitContent};
+use book::{LineRow, PaperRow, VersionRow};
+use rules::upkeep::{ItemRef, Setting};
+use rules::vehicle::Conditions;
+use units::{BookId, Day, DistanceUnit, SubjectId};
+
+use super::due::interval_view;
+use super::places::vehicle_line;
+use super::show::{
+    engine_key, fuel_view, item_view, money_view, paper_view, part_view, reading_of, status_key,
+};
+use crate::clock::day_of;
+use crate::{
+    BookLine, Door, DrivenForm, LineContent, LineFilter, LineView, LinesView, Refusal, VehicleForm,
+    VersionView,
+};
+
+impl Door {
+    pub(crate) fn lines_view(&self, book: &str, filter: &LineFilter) -> Result<LinesView, Refusal> {
+        let car = self.car(book)?;
+        let show = self.show(car.book, car.unit())?;
+        let wanted = self.shelf.lines(car.book, &row_filter(filter)?)?;
+        let text =
+            filter.text.as_deref().map(str::trim).filter(|text| !text.is_empty()).map(str::to_lowercase);
+        let found = wanted.iter().filter(|row| text.as_ref().is_none_or(|text| says(row, text)));
+        let all_days = self.shelf.days(car.book)?;
+        let years: BTreeSet<i32> = all_days.iter().map(|day| day.ymd().0).collect();
+        let items: BTreeSet<&ItemRef> = car.done.iter().map(|row| &row.item).collect();
+        Ok(LinesView {
+            vehicle: vehicle_line(&car),
+            lines: found.filter(|row| !show.is_tied(row)).map(|row| show.line(row)).collect(),
+            years: years.into_iter().rev().collect(),
+            items: items.into_iter().map(|item| item_view(item, self.catalogue)).collect(),
+            entries: self.shelf.count(car.book)?,
+            newer: self.shelf.newer(car.book)?.len(),
+        })
+    }
+
+    pub(crate) fn line_view(&self, book: &str, subject: &str) -> Result<LineView, Refusal> {
+        let book: BookId = book.parse()?;
+        let subject: SubjectId = subject.parse()?;
+        let show = self.show(book, self.shelf.vehicle(book)?.unit)?;
+        let row = self.shelf.line(book, subject)?;
+        let versions = self.shelf.versions(book, subject)?;
+        let versions = versions.iter().filter_map(|version| show.version(version)).collect();
+        Ok(LineView { line: show.line(&row), versions })
+    }
+
+    fn show(&self, book: BookId, unit: DistanceUnit) -> Result<Show<'_>, Refusal> {
+        let papers = self.shelf.papers(book)?.into_iter().map(|paper| (paper.subject, paper)).collect();
+        let tied = self.shelf.tied(book)?;
+        Ok(Show { door: self, unit, papers, tied })
+    }
+}
+
+fn row_filter(filter: &LineFilter) -> Result<book::LineFilter, Refusal> {
+    let (from, to) = match filter.year {
+        Some(year) => (Some(Day::from_ymd(year, 1, 1)?), Some(Day::from_ymd(year, 12, 31)?)),
+        None => (None, None),
+    };
+    Ok(book::LineFilter { from, to, item: filter.item.map(ItemRef::Catalogue) })
+}
+
+/// Whether a text stands anywhere in what a line says.
+fn says(row: &LineRow, text: &str) -> bool {
+    let contains = |candidate: &str| candidate.to_lowercase().contains(text);
+    match &row.content {
+        Content::Visit(visit) => {
+            contains(visit.by.workshop())
+                || contains(&visit.note)
+                || visit
+                    .items
+                    .iter()
+                    .any(|item| matches!(item, ItemRef::Own(name) if contains(name.as_str())))
+                || visit
+                    .parts
+                    .iter()
+                    .any(|part| contains(&part.name) || contains(&part.maker) || contains(&part.number))
+        }
+        Content::Vehicle(vehicle) => contains(&vehicle.name) || contains(&vehicle.make_model),
+        Content::Reading(_) | Content::Instrument(_) | Content::Paper(_) | Content::Plan(_) => false,
+    }
+}
+
+/// What is needed to show the lines of one book.
+struct Show<'a> {
+    door: &'a Door,
+    unit: DistanceUnit,
+    papers: BTreeMap<SubjectId, PaperRow>,
+    tied: BTreeSet<SubjectId>,
+}
+
+impl Show<'_> {
+    /// A paper of a visit is shown with the visit and has no line of its own.
+    fn is_tied(&self, row: &LineRow) -> bool {
+        matches!(row.content, Content::Paper(_)) && self.tied.contains(&row.subject)
+    }
+
+    fn line(&self, row: &LineRow) -> BookLine {
+        BookLine {
+            subject: row.subject.to_string(),
+            day: row.day.to_string(),
+            reading: row.content.shown().map(|shown| reading_of(shown, self.unit)),
+            says: self.content(&row.content, row.subject, row.written),
+            written: day_of(row.written).to_string(),
+            amended: usize::try_from(row.amended).unwrap_or(usize::MAX),
+            struck: row.struck.clone(),
+        }
+    }
+
+    /// A version, unless it only strikes the line out, which the line itself says.
+    fn version(&self, row: &VersionRow) -> Option<VersionView> {
+        let content = row.content.as_ref()?;
+        Some(VersionView {
+            written: day_of(row.written).to_string(),
+            why: row.why.clone(),
+            day: content.day().unwrap_or_else(|| day_of(row.written)).to_string(),
+            reading: content.shown().map(|shown| reading_of(shown, self.unit)),
+            says: self.content(content, SubjectId([0; 16]), row.written),
+            hash: row.hash.to_string(),
+        })
+    }
+
+    fn content(&self, content: &Content, subject: SubjectId, written: u64) -> LineContent {
+        match content {
+            Content::Vehicle(vehicle) => LineContent::Vehicle { vehicle: vehicle_form(vehicle) },
+            Content::Reading(reading) => LineContent::Reading {
+                status: status_key(reading.status).to_owned(),
+                fuel: reading.fuel.as_ref().map(fuel_view),
+            },
+            Content::Instrument(instrument) => LineContent::Instrument {
+                old: reading_of(instrument.old, self.unit),
+                new: reading_of(instrument.new, self.unit),
+            },
+            Content::Visit(visit) => self.visit(visit),
+            Content::Paper(paper) => {
+                LineContent::Paper { paper: paper_view(&paper_row(paper, subject, written)) }
+            }
+            Content::Plan(plan) => self.plan(plan),
+        }
+    }
+
+    fn visit(&self, visit: &VisitContent) -> LineContent {
+        let catalogue = self.door.catalogue;
+        let papers = visit.papers.iter().filter_map(|paper| self.papers.get(paper));
+        LineContent::Visit {
+            workshop: visit.by.workshop().to_owned(),
+            items: visit.items.iter().map(|item| item_view(item, catalogue)).collect(),
+            parts: visit.parts.iter().map(|part| part_view(part, catalogue)).collect(),
+            cost: visit.cost.map(money_view),
+            note: visit.note.clone(),
+            papers: papers.map(paper_view).collect(),
+        }
+    }
+
+    fn plan(&self, plan: &PlanContent) -> LineContent {
+        let (to, then, first) = match plan.0.setting {
+            Setting::Catalogue => ("catalogue", None, None),
+            Setting::Off => ("off", None, None),
+            Setting::Interval(schedule) => ("handbook", Some(schedule.every), schedule.first),
+        };
+        LineContent::Plan {
+            item: item_view(&plan.0.item, self.door.catalogue),
+            to: to.to_owned(),
+            then: then.map(interval_view),
+            first: first.map(interval_view),
+        }
+    }
+}
+
+fn paper_row(paper: &PaperContent, subject: SubjectId, filed: u64) -> PaperRow {
+    PaperRow { subject, photo: paper.photo, width: paper.width, height: paper.height, filed }
+}
+
+/// All that is known of a vehicle, as a form can take it back.
+pub(super) fn vehicle_form(vehicle: &VehicleContent) -> VehicleForm {
+    let yearly = vehicle.yearly.map(|yearly| yearly.round(vehicle.unit).to_string());
+    VehicleForm {
+        name: vehicle.name.clone(),
+        make_model: vehicle.make_model.clone(),
+        vin: vehicle.vin.map(|vin| vin.to_string()).unwrap_or_default(),
+        engine: engine_key(vehicle.engine).to_owned(),
+        unit: vehicle.unit.symbol().to_owned(),
+        first_use: vehicle.first_use.map(|day| day.to_string()).unwrap_or_default(),
+        bought_new: vehicle.from_new,
+        yearly: yearly.unwrap_or_default(),
+        driven: driven_form(vehicle.conditions),
+        reading: String::new(),
+    }
+}
+
+pub(super) const fn driven_form(conditions: Conditions) -> DrivenForm {
+    DrivenForm {
+        short_trips: conditions.short_trips,
+        towing: conditions.towing,
+        dust: conditions.dust,
+        standing: conditions.standing_traffic,
+    }
+}

@@ -1,0 +1,12 @@
+//! Screens: each one request, each one function, in the order of the places.
+
+mod book;
+mod check;
+mod due;
+mod places;
+mod sheet;
+mod show;
+
+pub(crate) use places::{fingerprint, vehicle_line};
+pub(crate) use sheet::vin_view;
+pub(crate) use show::{bare_item, engine_from, engine_key, unit_key};

@@ -1,0 +1,224 @@
+//! Today, Pump, Counter and Bay, and what stands on the shelf.
+
+use book::content::{Content, Fuel};
+use rules::upkeep::{Catalogue, DueLine, ItemRef, State};
+use rules::vehicle::EngineKind;
+use units::{BookId, Money, WriterKey};
+
+use super::due::{due_view, last_parts, next_visit, state_key, workshop};
+use super::show::{engine_key, fuel_view, item_view, paper_view, reading_of, status_key, volume_key};
+use crate::car::{Car, Visit};
+use crate::{
+    BayView, CatalogueLine, CounterView, DatedReading, Door, EstimateView, JobView, PaperView, PumpView,
+    ReadingLine, Refusal, ShelfView, TodayView, VehicleLine, VisitLine,
+};
+
+/// How many of the last readings the pump shows.
+const LAST_READINGS: usize = 5;
+/// To how many of the last visits a paper can be tied at the counter.
+const LAST_VISITS: usize = 20;
+
+impl Door {
+    pub(crate) fn shelf_view(&self) -> Result<ShelfView, Refusal> {
+        let books = self.shelf.books()?;
+        let mut vehicles: Vec<_> = books
+            .into_iter()
+            .map(|book| Ok(vehicle_line(&self.car_of(book)?)))
+            .collect::<Result<_, Refusal>>()?;
+        vehicles.sort_by(|a, b| (&a.name, &a.book).cmp(&(&b.name, &b.book)));
+        let catalogue = self.catalogue.items().iter();
+        Ok(ShelfView {
+            today: self.clock.today().to_string(),
+            vehicles,
+            viewer_address: self.viewer_address()?.map(|address| address.to_string()),
+            fingerprint: fingerprint(self.shelf.writer().key()),
+            engines: EngineKind::ALL.map(|engine| engine_key(engine).to_owned()).to_vec(),
+            catalogue: catalogue
+                .map(|item| CatalogueLine { number: item.number, key: item.key.clone() })
+                .collect(),
+        })
+    }
+
+    pub(crate) fn today_view(&self, book: &str) -> Result<TodayView, Refusal> {
+        let car = self.car(book)?;
+        let today = self.clock.today();
+        let lines = car.due(today);
+        let visits = self.visits(car.book)?;
+        Ok(TodayView {
+            vehicle: vehicle_line(&car),
+            today: today.to_string(),
+            estimate: estimate_view(&car, today),
+            due: lines.iter().map(|line| due_view(line, &car, self.catalogue)).collect(),
+            visit: next_visit(&lines, &visits, self.catalogue, today),
+            tray: self.shelf.tray(car.book)?.len(),
+        })
+    }
+
+    pub(crate) fn pump_view(&self, book: &str) -> Result<PumpView, Refusal> {
+        let car = self.car(book)?;
+        let today = self.clock.today();
+        let (leading, digits) = car.leading(today);
+        let last = self.last_readings(&car)?;
+        let fuel = self.last_fuel(car.book)?;
+        let currency = fuel.as_ref().and_then(|fuel| fuel.total).map(|total| total.currency);
+        Ok(PumpView {
+            vehicle: vehicle_line(&car),
+            today: today.to_string(),
+            leading,
+            digits,
+            last,
+            currency: currency.map(|currency| currency.code().to_owned()).unwrap_or_default(),
+            volume_unit: fuel.map_or("litre", |fuel| volume_key(fuel.unit)).to_owned(),
+        })
+    }
+
+    fn last_readings(&self, car: &Car) -> Result<Vec<ReadingLine>, Refusal> {
+        let newest = car.readings.iter().rev().take(LAST_READINGS);
+        newest
+            .map(|row| {
+                let fuel = match self.shelf.line(car.book, row.subject)?.content {
+                    Content::Reading(reading) => reading.fuel,
+                    _ => None,
+                };
+                Ok(ReadingLine {
+                    subject: row.subject.to_string(),
+                    day: row.reading.day.to_string(),
+                    reading: reading_of(row.reading.shown, car.unit()),
+                    status: status_key(row.reading.status).to_owned(),
+                    fuel: fuel.as_ref().map(fuel_view),
+                })
+            })
+            .collect()
+    }
+
+    /// The fuel written down last, whose unit and currency the next one is likely to have.
+    fn last_fuel(&self, book: BookId) -> Result<Option<Fuel>, Refusal> {
+        let line = self.shelf.last_fuel(book)?;
+        Ok(line.and_then(|line| match line.content {
+            Content::Reading(reading) => reading.fuel,
+            _ => None,
+        }))
+    }
+
+    pub(crate) fn counter_view(&self, book: &str) -> Result<CounterView, Refusal> {
+        let car = self.car(book)?;
+        let visits = self.visits(car.book)?;
+        let next = next_visit(&car.due(self.clock.today()), &visits, self.catalogue, self.clock.today());
+        Ok(CounterView {
+            vehicle: vehicle_line(&car),
+            get: next.map(|next| next.get).unwrap_or_default(),
+            tray: self.tray(car.book)?,
+            visits: visits
+                .iter()
+                .rev()
+                .take(LAST_VISITS)
+                .map(|visit| visit_line(visit, self.catalogue))
+                .collect(),
+        })
+    }
+
+    fn tray(&self, book: BookId) -> Result<Vec<PaperView>, Refusal> {
+        Ok(self.shelf.tray(book)?.iter().map(paper_view).collect())
+    }
+
+    pub(crate) fn bay_view(&self, book: &str) -> Result<BayView, Refusal> {
+        let car = self.car(book)?;
+        let today = self.clock.today();
+        let visits = self.visits(car.book)?;
+        let jobs = car.due(today).iter().map(|line| job(line, &car, &visits, self.catalogue)).collect();
+        Ok(BayView {
+            vehicle: vehicle_line(&car),
+            today: today.to_string(),
+            jobs,
+            leading: car.leading(today).0,
+            workshops: workshops(&visits),
+            currency: last_cost(&visits).map(|cost| cost.currency.code().to_owned()).unwrap_or_default(),
+            tray: self.tray(car.book)?,
+        })
+    }
+}
+
+/// The short form of a key for eyes.
+pub(crate) fn fingerprint(key: WriterKey) -> String {
+    card::Fingerprint::from(&key).to_string()
+}
+
+/// A vehicle in a list.
+pub(crate) fn vehicle_line(car: &Car) -> VehicleLine {
+    VehicleLine {
+        book: car.book.to_string(),
+        name: car.content.name.clone(),
+        make_model: car.content.make_model.clone(),
+        engine: engine_key(car.vehicle.engine).to_owned(),
+        unit: car.unit().symbol().to_owned(),
+        reading: car.last_reading().map(|(day, shown)| DatedReading {
+            day: day.to_string(),
+            reading: reading_of(shown, car.unit()),
+        }),
+    }
+}
+
+fn estimate_view(car: &Car, today: units::Day) -> Option<EstimateView> {
+    const DAYS_A_YEAR: i64 = 365;
+    let estimate = car.pace.on(today)?;
+    let shown = |travelled| reading_of(car.track.shown(travelled), car.unit());
+    let (day, last) = car.last_reading()?;
+    let per_day = car.pace.per_day().map_or(0, units::Distance::millimetres);
+    let per_year = units::Distance::from_millimetres(per_day.saturating_mul(DAYS_A_YEAR));
+    Some(EstimateView {
+        likely: shown(estimate.likely),
+        low: shown(estimate.low),
+        high: shown(estimate.high),
+        since: DatedReading { day: day.to_string(), reading: reading_of(last, car.unit()) },
+        per_year: per_year.round(car.unit()),
+    })
+}
+
+fn visit_line(visit: &Visit, catalogue: &Catalogue) -> VisitLine {
+    VisitLine {
+        subject: visit.subject.to_string(),
+        day: visit.content.day.to_string(),
+        items: visit.content.items.iter().map(|item| item_view(item, catalogue)).collect(),
+        workshop: visit.content.by.workshop().to_owned(),
+    }
+}
+
+fn job(line: &DueLine, car: &Car, visits: &[Visit], catalogue: &Catalogue) -> JobView {
+    JobView {
+        item: item_view(&line.item, catalogue),
+        state: state_key(line.state),
+        workshop: workshop(&line.item, catalogue),
+        cautions: cautions(&line.item, car, catalogue),
+        parts: if line.state == State::Ahead {
+            Vec::new()
+        } else {
+            last_parts(&line.item, visits, catalogue)
+        },
+    }
+}
+
+/// The keys of the cautions that come before the first step.
+fn cautions(item: &ItemRef, car: &Car, catalogue: &Catalogue) -> Vec<String> {
+    let ItemRef::Catalogue(number) = item else {
+        return Vec::new();
+    };
+    let cautions = catalogue.item(*number).map(|item| item.cautions_for(car.vehicle.engine));
+    cautions.into_iter().flatten().map(|caution| caution.key().to_owned()).collect()
+}
+
+/// Workshops named before, the most recent first.
+fn workshops(visits: &[Visit]) -> Vec<String> {
+    let mut names: Vec<String> = Vec::new();
+    for visit in visits.iter().rev() {
+        let name = visit.content.by.workshop();
+        if !name.is_empty() && !names.iter().any(|known| known == name) {
+            names.push(name.to_owned());
+        }
+    }
+    names
+}
+
+fn last_cost(visits: &[Visit]) -> Option<Money> {
+    let prices = |visit: &Visit| visit.content.parts.iter().find_map(|part| part.price);
+    visits.iter().rev().find_map(|visit| visit.content.cost.or_else(|| prices(visit)))
+}

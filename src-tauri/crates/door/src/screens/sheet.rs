@@ -1,0 +1,44 @@
+//! The car's own sheet.
+
+use rules::upkeep::Standing;
+use rules::vehicle::{CheckDigit, Vin};
+
+use super::book::{driven_form, vehicle_form};
+use super::due::plan_line;
+use super::places::vehicle_line;
+use super::show::reading_of;
+use crate::{Door, InstrumentLine, Refusal, SheetView, VinView};
+
+impl Door {
+    pub(crate) fn sheet_view(&self, book: &str) -> Result<SheetView, Refusal> {
+        let car = self.car(book)?;
+        let on_this_car =
+            car.plan.items().iter().filter(|planned| planned.standing != Standing::NotForThisCar);
+        let instruments = car.instruments.iter().map(|instrument| InstrumentLine {
+            day: instrument.day.to_string(),
+            old: reading_of(instrument.old, car.unit()),
+            new: reading_of(instrument.new, car.unit()),
+        });
+        Ok(SheetView {
+            vehicle: vehicle_line(&car),
+            form: vehicle_form(&car.content),
+            vin: car.content.vin.map(read_vin),
+            driven: driven_form(car.content.conditions),
+            plan: on_this_car.map(|planned| plan_line(planned, self.catalogue)).collect(),
+            instruments: instruments.collect(),
+        })
+    }
+}
+
+/// What a vehicle identification number says.
+pub(crate) fn vin_view(text: &str) -> Result<VinView, Refusal> {
+    Ok(read_vin(Vin::parse(text).map_err(|error| Refusal::from(error).at("vin"))?))
+}
+
+fn read_vin(vin: Vin) -> VinView {
+    let (check_digit, expected) = match vin.check_digit() {
+        CheckDigit::Right => ("right", None),
+        CheckDigit::Wrong { expected } => ("wrong", Some(expected.to_string())),
+    };
+    VinView { vin: vin.to_string(), check_digit: check_digit.to_owned(), expected }
+}

@@ -1,0 +1,121 @@
+//! How single values are shown: keys for what has a name, numbers with their units.
+
+use book::PaperRow;
+use book::content::{Fill, Fuel, PartContent};
+use rules::running::OdometerStatus;
+use rules::upkeep::{Catalogue, ItemRef};
+use rules::vehicle::EngineKind;
+use units::{Distance, DistanceUnit, Measure, Money, VolumeUnit};
+
+use crate::clock::day_of;
+use crate::{FuelView, ItemView, MoneyView, PaperView, PartView, Reading, UnitKey};
+
+/// The key of an engine.
+pub(crate) const fn engine_key(engine: EngineKind) -> &'static str {
+    match engine {
+        EngineKind::Petrol => "petrol",
+        EngineKind::Diesel => "diesel",
+        EngineKind::PetrolHybrid => "petrol-hybrid",
+        EngineKind::DieselHybrid => "diesel-hybrid",
+        EngineKind::Gas => "gas",
+        EngineKind::Electric => "electric",
+        EngineKind::Other => "other",
+    }
+}
+
+/// The engine with this key.
+pub(crate) fn engine_from(key: &str) -> Option<EngineKind> {
+    EngineKind::ALL.into_iter().find(|engine| engine_key(*engine) == key)
+}
+
+pub(crate) const fn unit_key(unit: DistanceUnit) -> UnitKey {
+    match unit {
+        DistanceUnit::Kilometre => UnitKey::Km,
+        DistanceUnit::Mile => UnitKey::Mi,
+    }
+}
+
+/// A reading in whole units of its instrument.
+pub(crate) const fn reading_of(distance: Distance, unit: DistanceUnit) -> Reading {
+    Reading { count: distance.floor(unit), unit: unit_key(unit) }
+}
+
+pub(crate) const fn status_key(status: OdometerStatus) -> &'static str {
+    match status {
+        OdometerStatus::Actual => "actual",
+        OdometerStatus::ExceedsMechanicalLimits => "exceeds-limits",
+        OdometerStatus::NotActual => "not-actual",
+    }
+}
+
+pub(crate) fn money_view(money: Money) -> MoneyView {
+    MoneyView { number: money.number(), currency: money.currency.code().to_owned() }
+}
+
+/// An item by its key, or by the owner's words; a number that this version does not know has the key `unknown`.
+pub(crate) fn item_view(item: &ItemRef, catalogue: &Catalogue) -> ItemView {
+    match item {
+        ItemRef::Own(name) => ItemView::Own { name: name.to_string() },
+        ItemRef::Catalogue(number) => bare_item(*number, catalogue),
+    }
+}
+
+/// An item of the catalogue by its number.
+pub(crate) fn bare_item(number: u32, catalogue: &Catalogue) -> ItemView {
+    let key = catalogue.item(number).map_or("unknown", |item| item.key.as_str());
+    ItemView::Catalogue { number, key: key.to_owned() }
+}
+
+const fn measure_key(measure: Measure) -> &'static str {
+    match measure {
+        Measure::Piece => "piece",
+        Measure::Litre => "litre",
+        Measure::Set => "set",
+        Measure::Kilogram => "kilogram",
+        Measure::Metre => "metre",
+    }
+}
+
+pub(crate) fn part_view(part: &PartContent, catalogue: &Catalogue) -> PartView {
+    PartView {
+        name: part.name.clone(),
+        maker: part.maker.clone(),
+        number: part.number.clone(),
+        quantity: part.quantity.number(),
+        measure: measure_key(part.quantity.measure).to_owned(),
+        price: part.price.map(money_view),
+        served: part.item.as_ref().map(|item| item_view(item, catalogue)),
+    }
+}
+
+pub(crate) const fn volume_key(unit: VolumeUnit) -> &'static str {
+    match unit {
+        VolumeUnit::Litre => "litre",
+        VolumeUnit::UsGallon => "us-gallon",
+        VolumeUnit::ImperialGallon => "imperial-gallon",
+    }
+}
+
+pub(crate) fn fuel_view(fuel: &Fuel) -> FuelView {
+    let fill = match fuel.fill {
+        Fill::Full => "full",
+        Fill::Part => "part",
+        Fill::MissedBefore => "missed",
+    };
+    FuelView {
+        volume: fuel.volume.number(fuel.unit),
+        volume_unit: volume_key(fuel.unit).to_owned(),
+        total: fuel.total.map(money_view),
+        fill: fill.to_owned(),
+    }
+}
+
+pub(crate) fn paper_view(paper: &PaperRow) -> PaperView {
+    PaperView {
+        subject: paper.subject.to_string(),
+        hash: paper.photo.to_string(),
+        width: paper.width,
+        height: paper.height,
+        filed: day_of(paper.filed).to_string(),
+    }
+}

@@ -1,0 +1,234 @@
+//! Changes: what was typed is read, held against the rules, and written.
+
+use book::content::{Content, ContentKind, InstrumentContent, PlanContent, ReadingContent, VisitContent};
+use book::{Change, Stamp, Written};
+use rules::running::{OdometerStatus, Plausibility, Reading, Track};
+use units::{BookId, Day, Distance, SubjectId};
+
+use crate::car::Car;
+use crate::{
+    Door, PlanForm, ReadingForm, Refusal, Request, VehicleForm, VisitForm, WrittenView, forms, refuse,
+};
+
+impl Door {
+    /// The one function through which every change goes.
+    pub(crate) fn change(&mut self, request: Request) -> Result<WrittenView, Refusal> {
+        match request {
+            Request::AddVehicle { vehicle } => self.add_vehicle(&vehicle),
+            Request::ChangeVehicle { book, vehicle } => self.change_vehicle(book.parse()?, &vehicle),
+            Request::TakeReading { book, reading, keep } => self.take_reading(&book, &reading, keep),
+            Request::ReplaceInstrument { book, day, old, new } => {
+                self.replace_instrument(&book, &day, &old, &new)
+            }
+            Request::RecordVisit { book, visit, keep } => self.record_visit(&book, &visit, keep),
+            Request::AmendReading { book, subject, reading, why, keep } => {
+                self.amend_reading(&book, subject.parse()?, &reading, &why, keep)
+            }
+            Request::AmendVisit { book, subject, visit, why, keep } => {
+                self.amend_visit(&book, subject.parse()?, &visit, &why, keep)
+            }
+            Request::StrikeOut { book, subject, why } => {
+                let change = Change::StrikeOut { subject: subject.parse()?, why: forms::note(&why, "why")? };
+                self.write(book.parse()?, change)
+            }
+            Request::TiePaper { book, paper, visit } => {
+                self.tie_paper(book.parse()?, paper.parse()?, visit.parse()?)
+            }
+            Request::ChangePlan { book, item, change } => self.change_plan(&book, &item, &change),
+            Request::SetViewerAddress { address } => self.set_viewer_address(address.as_deref()),
+            Request::Demo => self.demo(),
+            screen => Err(Refusal::new("request").with("reason", format!("{screen:?}"))),
+        }
+    }
+
+    /// The time, and fresh randomness for an id.
+    pub(crate) fn stamp(&self) -> Result<Stamp, Refusal> {
+        let mut random = [0; 10];
+        getrandom::fill(&mut random).map_err(|_| refuse::randomness())?;
+        Ok(Stamp { now: self.clock.now(), random })
+    }
+
+    pub(crate) fn write(&mut self, book: BookId, change: Change) -> Result<WrittenView, Refusal> {
+        let stamp = self.stamp()?;
+        Ok(written(self.shelf.append(stamp, book, change)?))
+    }
+
+    fn add_vehicle(&mut self, form: &VehicleForm) -> Result<WrittenView, Refusal> {
+        let content =
+            forms::vehicle(form, self.clock.today()).map_err(|refusal| refusal.within("vehicle"))?;
+        // Everything is read before anything is written, so that a mistyped reading leaves no vehicle behind.
+        let first = forms::first_reading(form, content.unit, self.clock.today())?;
+        let warnings = forms::vehicle_warnings(&content);
+        let stamp = self.stamp()?;
+        let begun = self.shelf.begin(stamp, content)?;
+        if let Some(reading) = first {
+            self.write(begun.book, Change::Begin(Content::Reading(reading)))?;
+        }
+        Ok(WrittenView { warnings, ..written(begun) })
+    }
+
+    fn change_vehicle(&mut self, book: BookId, form: &VehicleForm) -> Result<WrittenView, Refusal> {
+        let content =
+            forms::vehicle(form, self.clock.today()).map_err(|refusal| refusal.within("vehicle"))?;
+        let warnings = forms::vehicle_warnings(&content);
+        let changed = self.write(book, Change::ChangeVehicle(content))?;
+        Ok(WrittenView { warnings, ..changed })
+    }
+
+    fn take_reading(&mut self, book: &str, form: &ReadingForm, keep: bool) -> Result<WrittenView, Refusal> {
+        let car = self.car(book)?;
+        let reading = self.read_reading(&car, &car.track, form, keep)?;
+        self.write(car.book, Change::Begin(Content::Reading(reading)))
+    }
+
+    fn amend_reading(
+        &mut self,
+        book: &str,
+        subject: SubjectId,
+        form: &ReadingForm,
+        why: &str,
+        keep: bool,
+    ) -> Result<WrittenView, Refusal> {
+        let car = self.car(book)?;
+        let reading = self.read_reading(&car, &car.track_without(subject), form, keep)?;
+        let why = forms::note(why, "why")?;
+        self.write(car.book, Change::Amend { subject, content: Content::Reading(reading), why })
+    }
+
+    fn read_reading(
+        &self,
+        car: &Car,
+        track: &Track,
+        form: &ReadingForm,
+        keep: bool,
+    ) -> Result<ReadingContent, Refusal> {
+        let reading = forms::reading(form, car.unit(), self.clock.today());
+        let reading = reading.map_err(|refusal| refusal.within("reading"))?;
+        ask_about(car, track, reading.facts(), keep).map_err(|refusal| refusal.at("reading.reading"))?;
+        Ok(reading)
+    }
+
+    fn replace_instrument(
+        &mut self,
+        book: &str,
+        day: &str,
+        old: &str,
+        new: &str,
+    ) -> Result<WrittenView, Refusal> {
+        let car = self.car(book)?;
+        let day = forms::past_day(day, self.clock.today(), "day")?;
+        let old = forms::reading_text(old, car.unit(), "old")?;
+        let new = forms::reading_text(new, car.unit(), "new")?;
+        let last = Reading { day, shown: old, status: OdometerStatus::Actual };
+        if let Plausibility::Lower { than, on } = car.track.plausibility(last) {
+            let than = forms::shown(than, car.unit());
+            return Err(Refusal::new("instrument-order").with("than", than).with("on", on).at("old"));
+        }
+        self.write(car.book, Change::Begin(Content::Instrument(InstrumentContent { day, old, new })))
+    }
+
+    fn record_visit(&mut self, book: &str, form: &VisitForm, keep: bool) -> Result<WrittenView, Refusal> {
+        let car = self.car(book)?;
+        let visit = self.read_visit(&car, &car.track, form, keep)?;
+        self.write(car.book, Change::Begin(Content::Visit(visit)))
+    }
+
+    fn amend_visit(
+        &mut self,
+        book: &str,
+        subject: SubjectId,
+        form: &VisitForm,
+        why: &str,
+        keep: bool,
+    ) -> Result<WrittenView, Refusal> {
+        let car = self.car(book)?;
+        let visit = self.read_visit(&car, &car.track_without(subject), form, keep)?;
+        let why = forms::note(why, "why")?;
+        self.write(car.book, Change::Amend { subject, content: Content::Visit(visit), why })
+    }
+
+    fn read_visit(
+        &self,
+        car: &Car,
+        track: &Track,
+        form: &VisitForm,
+        keep: bool,
+    ) -> Result<VisitContent, Refusal> {
+        let visit = forms::visit(form, self.catalogue, car.unit(), self.clock.today());
+        let visit = visit.map_err(|refusal| refusal.within("visit"))?;
+        for paper in &visit.papers {
+            self.paper_line(car.book, *paper).map_err(|refusal| refusal.at("visit.papers"))?;
+        }
+        if let Some(shown) = visit.shown {
+            let reading = Reading { day: visit.day, shown, status: OdometerStatus::Actual };
+            ask_about(car, track, reading, keep).map_err(|refusal| refusal.at("visit.reading"))?;
+        }
+        Ok(visit)
+    }
+
+    fn paper_line(&self, book: BookId, paper: SubjectId) -> Result<(), Refusal> {
+        let line = self.shelf.line(book, paper)?;
+        if line.content.kind() == ContentKind::Paper { Ok(()) } else { Err(Refusal::new("other-kind")) }
+    }
+
+    fn tie_paper(
+        &mut self,
+        book: BookId,
+        paper: SubjectId,
+        visit: SubjectId,
+    ) -> Result<WrittenView, Refusal> {
+        self.paper_line(book, paper)?;
+        if self.shelf.tray(book)?.iter().all(|row| row.subject != paper) {
+            return Err(Refusal::new("paper-tied"));
+        }
+        let Content::Visit(mut content) = self.shelf.line(book, visit)?.content else {
+            return Err(Refusal::new("other-kind"));
+        };
+        content.papers.push(paper);
+        self.write(
+            book,
+            Change::Amend { subject: visit, content: Content::Visit(content), why: String::new() },
+        )
+    }
+
+    fn change_plan(
+        &mut self,
+        book: &str,
+        item: &crate::ItemForm,
+        form: &PlanForm,
+    ) -> Result<WrittenView, Refusal> {
+        let car = self.car(book)?;
+        let change = forms::plan(item, form, self.catalogue)?;
+        self.write(car.book, Change::Begin(Content::Plan(PlanContent(change))))
+    }
+}
+
+impl Car {
+    /// Its track as if one line did not count, for a reading that is about to take that line's place.
+    fn track_without(&self, subject: SubjectId) -> Track {
+        let others = self.readings.iter().filter(|row| row.subject != subject);
+        let readings: Vec<Reading> = others.map(|row| row.reading).collect();
+        Track::new(&self.vehicle, &readings, &self.instruments)
+    }
+}
+
+fn written(written: Written) -> WrittenView {
+    WrittenView { book: written.book.to_string(), subject: written.subject.to_string(), warnings: Vec::new() }
+}
+
+/// Asks once about a reading that can hardly be; `keep` says that the owner has been asked.
+fn ask_about(car: &Car, track: &Track, reading: Reading, keep: bool) -> Result<(), Refusal> {
+    let shown = |distance: Distance| forms::shown(distance, car.unit());
+    let about = |code: &str| Refusal::new(code).with("reading", shown(reading.shown)).keepable();
+    let compared = |code: &str, than: Distance, on: Day| about(code).with("than", shown(than)).with("on", on);
+    let question = match track.plausibility(reading) {
+        _ if keep => return Ok(()),
+        Plausibility::Fine => return Ok(()),
+        Plausibility::Lower { than, on } => compared("reading-lower", than, on),
+        Plausibility::Higher { than, on } => compared("reading-higher", than, on),
+        Plausibility::TooFast { per_day, from, to } => {
+            about("reading-too-fast").with("per-day", shown(per_day)).with("from", from).with("to", to)
+        }
+    };
+    Err(question)
+}

@@ -1,0 +1,210 @@
+//! From the bytes that came in to the photo that is kept: checked, decoded, laid on white, shrunk, turned upright
+//! and encoded anew. The same bytes give the same photo every time.
+
+use std::io::Cursor;
+
+use fast_image_resize::{FilterType, ResizeAlg, ResizeOptions, Resizer};
+use image::codecs::jpeg::{JpegDecoder, JpegEncoder};
+use image::codecs::png::PngDecoder;
+use image::metadata::Orientation;
+use image::{DynamicImage, ImageDecoder, Limits, Rgba};
+use sha2::{Digest, Sha256};
+use units::Hash;
+
+use crate::sniff::{Format, sniff};
+use crate::{PaperError, jpeg};
+
+/// The most bytes that a file may have: 64 MiB.
+pub const MAX_FILE_BYTES: u64 = 64 * 1024 * 1024;
+/// The most pixels that a picture may have: 100 megapixels.
+pub const MAX_PIXELS: u64 = 100_000_000;
+/// The most bytes that a picture's pixels may take when unpacked: 512 MiB.
+pub const MAX_UNPACKED_BYTES: u64 = 512 * 1024 * 1024;
+/// The long side of a kept photo, in pixels, at most.
+pub const LONG_SIDE: u32 = 2400;
+/// The long side of a thumbnail, in pixels, at most.
+pub const THUMB_SIDE: u32 = 320;
+/// The JPEG quality of photo and thumbnail, on the usual scale from 1 to 100.
+pub const QUALITY: u8 = 85;
+
+/// The most bytes that a PNG may use for what is not its pixels, such as texts and a colour profile: 16 MiB.
+const MAX_PNG_EXTRAS: u64 = 16 * 1024 * 1024;
+
+/// A photo as the store knows it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Photo {
+    /// SHA-256 of the stored JPEG, which is the photo's name.
+    pub hash: Hash,
+    /// Pixels across, as it is looked at.
+    pub width: u32,
+    /// Pixels down, as it is looked at.
+    pub height: u32,
+    /// Bytes of the stored JPEG.
+    pub bytes: u64,
+}
+
+/// A photo ready to be kept. Only [`prepare`] makes one, so its name always fits its bytes.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Prepared {
+    photo: Photo,
+    jpeg: Vec<u8>,
+    thumb: Vec<u8>,
+}
+
+impl Prepared {
+    /// The photo's name and size.
+    pub fn photo(&self) -> Photo {
+        self.photo
+    }
+
+    /// The JPEG that is to be kept.
+    pub fn jpeg(&self) -> &[u8] {
+        &self.jpeg
+    }
+
+    /// Its thumbnail, a JPEG too.
+    pub fn thumb(&self) -> &[u8] {
+        &self.thumb
+    }
+}
+
+/// Turns the bytes of a JPEG or PNG file into the photo that is kept.
+///
+/// The picture is turned upright by its EXIF orientation, laid on white where it is transparent, shrunk to
+/// [`LONG_SIDE`] (never enlarged) and encoded at [`QUALITY`] in 8-bit RGB. No metadata survives, the colour profile
+/// neither: colours are taken as sRGB. Of an animated PNG the still picture is taken.
+///
+/// Refused are files of any other format, damaged ones, and those beyond the bounds in the head of this crate.
+pub fn prepare(bytes: &[u8]) -> Result<Prepared, PaperError> {
+    let upright = upright(bytes)?;
+    let jpeg = encode(&upright)?;
+    let photo = Photo {
+        hash: hash_of(&jpeg),
+        width: upright.width(),
+        height: upright.height(),
+        bytes: jpeg.len() as u64,
+    };
+    Ok(Prepared { photo, jpeg, thumb: encode_thumb(&upright)? })
+}
+
+/// The name of a photo: SHA-256 of its bytes.
+pub(crate) fn hash_of(jpeg: &[u8]) -> Hash {
+    Hash(Sha256::digest(jpeg).into())
+}
+
+/// Makes the thumbnail of a photo that is stored.
+pub(crate) fn thumb_of(jpeg: &[u8]) -> Result<Vec<u8>, PaperError> {
+    encode_thumb(&upright(jpeg)?)
+}
+
+fn upright(bytes: &[u8]) -> Result<DynamicImage, PaperError> {
+    let format = sniff(bytes)?;
+    let size = bytes.len() as u64;
+    if size > MAX_FILE_BYTES {
+        return Err(PaperError::TooLarge { bytes: size });
+    }
+    match format {
+        Format::Jpeg => unpack(format, open_jpeg(bytes)?),
+        Format::Png => unpack(format, open_png(bytes)?),
+    }
+}
+
+fn open_jpeg(bytes: &[u8]) -> Result<impl ImageDecoder, PaperError> {
+    let decoder = JpegDecoder::new(Cursor::new(bytes)).map_err(PaperError::decoding(Format::Jpeg))?;
+    // What is too large is said to be so even when it is cut short as well.
+    check_pixels(&decoder)?;
+    if jpeg::is_whole(bytes) { Ok(decoder) } else { Err(PaperError::CutShort(Format::Jpeg)) }
+}
+
+fn open_png(bytes: &[u8]) -> Result<impl ImageDecoder, PaperError> {
+    // At this point the limit does not count the pixels, only what the file packs before them.
+    PngDecoder::with_limits(Cursor::new(bytes), limits(MAX_PNG_EXTRAS))
+        .map_err(PaperError::decoding(Format::Png))
+}
+
+fn limits(max_alloc: u64) -> Limits {
+    let mut limits = Limits::no_limits();
+    limits.max_alloc = Some(max_alloc);
+    limits
+}
+
+/// Checks what the header states before any pixel is decoded, then decodes.
+fn unpack(format: Format, mut decoder: impl ImageDecoder) -> Result<DynamicImage, PaperError> {
+    let refused = PaperError::decoding(format);
+    check_pixels(&decoder)?;
+    let mut limits = limits(MAX_UNPACKED_BYTES);
+    limits.reserve(decoder.total_bytes()).map_err(&refused)?;
+    decoder.set_limits(limits).map_err(&refused)?;
+    // Metadata too damaged to say which way is up is no reason to lose the picture.
+    let orientation = decoder.orientation().unwrap_or(Orientation::NoTransforms);
+    let image = on_white(DynamicImage::from_decoder(decoder).map_err(&refused)?);
+    // Shrinking comes before turning, which then has less to move.
+    let mut image = DynamicImage::ImageRgb8(shrunk(&image, LONG_SIDE)?.unwrap_or(image).into_rgb8());
+    image.apply_orientation(orientation);
+    Ok(image)
+}
+
+fn check_pixels(decoder: &impl ImageDecoder) -> Result<(), PaperError> {
+    let (width, height) = decoder.dimensions();
+    if u64::from(width) * u64::from(height) > MAX_PIXELS {
+        return Err(PaperError::TooManyPixels { width, height });
+    }
+    Ok(())
+}
+
+/// Lays a picture that has transparency on white paper; any other is returned as it is.
+fn on_white(image: DynamicImage) -> DynamicImage {
+    if !image.color().has_alpha() {
+        return image;
+    }
+    let mut rgba = image.into_rgba8();
+    for Rgba([red, green, blue, alpha]) in rgba.pixels_mut() {
+        for channel in [red, green, blue] {
+            *channel = over_white(*channel, *alpha);
+        }
+        *alpha = u8::MAX;
+    }
+    DynamicImage::ImageRgba8(rgba)
+}
+
+/// One channel of a colour seen through `alpha` before white, rounded to the nearest.
+fn over_white(channel: u8, alpha: u8) -> u8 {
+    let (channel, alpha) = (u32::from(channel), u32::from(alpha));
+    let sum = channel * alpha + 255 * (255 - alpha);
+    u8::try_from((sum + 127) / 255).unwrap_or(u8::MAX)
+}
+
+/// The picture shrunk so that its long side is `long_side`; nothing when it is no longer than that.
+fn shrunk(image: &DynamicImage, long_side: u32) -> Result<Option<DynamicImage>, PaperError> {
+    let longest = image.width().max(image.height());
+    if longest <= long_side {
+        return Ok(None);
+    }
+    let (width, height) =
+        (scaled(image.width(), long_side, longest), scaled(image.height(), long_side, longest));
+    let mut smaller = DynamicImage::new(width, height, image.color());
+    // The weights of this filter are a polynomial: no machine rounds a sine differently. Alpha is opaque by now.
+    let options =
+        ResizeOptions::new().resize_alg(ResizeAlg::Convolution(FilterType::CatmullRom)).use_alpha(false);
+    let resized = Resizer::new().resize(image, &mut smaller, &options);
+    resized.map_err(|error| PaperError::Encoding(error.to_string()))?;
+    Ok(Some(smaller))
+}
+
+/// `side * to / from`, rounded to the nearest and never nothing; `to` is less than `from`.
+fn scaled(side: u32, to: u32, from: u32) -> u32 {
+    let (side, to, from) = (u64::from(side), u64::from(to), u64::from(from));
+    u32::try_from((side * to + from / 2) / from).unwrap_or(u32::MAX).max(1)
+}
+
+fn encode_thumb(upright: &DynamicImage) -> Result<Vec<u8>, PaperError> {
+    let smaller = shrunk(upright, THUMB_SIDE)?;
+    encode(smaller.as_ref().unwrap_or(upright))
+}
+
+fn encode(image: &DynamicImage) -> Result<Vec<u8>, PaperError> {
+    let mut jpeg = Vec::new();
+    let encoder = JpegEncoder::new_with_quality(&mut jpeg, QUALITY);
+    image.write_with_encoder(encoder).map_err(|error| PaperError::Encoding(error.to_string()))?;
+    Ok(jpeg)
+}

@@ -1,0 +1,146 @@
+//! What a file is by its first bytes; what its name claims is not asked.
+//!
+//! The signatures are those of the formats' own specifications, as listed in the IANA media type registrations
+//! and, for the ISO base media family, the registered brands of ISO/IEC 14496-12.
+
+use std::fmt;
+
+use crate::PaperError;
+
+/// A format in which a photo may come in.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Format {
+    /// ISO/IEC 10918-1.
+    Jpeg,
+    /// ISO/IEC 15948.
+    Png,
+}
+
+impl fmt::Display for Format {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Format::Jpeg => "JPEG",
+            Format::Png => "PNG",
+        })
+    }
+}
+
+/// A format that is recognised, so that its refusal can say what to do, and not kept.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Foreign {
+    /// High Efficiency Image File, as many phones write by default.
+    Heic,
+    /// AV1 Image File.
+    Avif,
+    /// `WebP`.
+    Webp,
+    /// Graphics Interchange Format.
+    Gif,
+    /// Windows bitmap.
+    Bmp,
+    /// TIFF, which camera raw files build on.
+    Tiff,
+    /// JPEG 2000.
+    Jpeg2000,
+    /// JPEG XL.
+    JpegXl,
+    /// Scalable Vector Graphics.
+    Svg,
+    /// Portable Document Format.
+    Pdf,
+    /// A ZIP archive, or a document format built on one.
+    Zip,
+    /// MP4, `QuickTime` or another film of the ISO base media family.
+    Film,
+}
+
+impl Foreign {
+    /// What to do instead, as the second half of a sentence.
+    pub(crate) fn advice(self) -> &'static str {
+        match self {
+            Foreign::Heic => "set the camera to JPEG or save the picture as one",
+            Foreign::Pdf => "save a picture of its page",
+            Foreign::Zip => "unpack it and choose a photo in it",
+            Foreign::Film => "take a photo instead",
+            _ => "save the picture as one",
+        }
+    }
+}
+
+impl fmt::Display for Foreign {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Foreign::Heic => "a HEIC picture",
+            Foreign::Avif => "an AVIF picture",
+            Foreign::Webp => "a WebP picture",
+            Foreign::Gif => "a GIF picture",
+            Foreign::Bmp => "a BMP picture",
+            Foreign::Tiff => "a TIFF or camera raw picture",
+            Foreign::Jpeg2000 => "a JPEG 2000 picture",
+            Foreign::JpegXl => "a JPEG XL picture",
+            Foreign::Svg => "an SVG drawing",
+            Foreign::Pdf => "a PDF document",
+            Foreign::Zip => "a ZIP archive",
+            Foreign::Film => "a film",
+        })
+    }
+}
+
+/// Formats with a fixed first few bytes.
+const SIGNATURES: [(&[u8], Foreign); 11] = [
+    (b"GIF8", Foreign::Gif),
+    (b"%PDF-", Foreign::Pdf),
+    (b"PK\x03\x04", Foreign::Zip),
+    (b"PK\x05\x06", Foreign::Zip),
+    (b"II*\0", Foreign::Tiff),
+    (b"MM\0*", Foreign::Tiff),
+    (b"BM", Foreign::Bmp),
+    (b"\xFF\x0A", Foreign::JpegXl),
+    (b"\0\0\0\x0CJXL ", Foreign::JpegXl),
+    (b"\0\0\0\x0CjP  ", Foreign::Jpeg2000),
+    (b"\xFF\x4F\xFF\x51", Foreign::Jpeg2000),
+];
+
+/// The format of `bytes` if it is one in which a photo may come in.
+pub(crate) fn sniff(bytes: &[u8]) -> Result<Format, PaperError> {
+    if bytes.is_empty() {
+        Err(PaperError::Empty)
+    } else if bytes.starts_with(b"\xFF\xD8\xFF") {
+        Ok(Format::Jpeg)
+    } else if bytes.starts_with(b"\x89PNG\r\n\x1A\n") {
+        Ok(Format::Png)
+    } else {
+        Err(foreign(bytes).map_or(PaperError::Unknown, PaperError::Foreign))
+    }
+}
+
+fn foreign(bytes: &[u8]) -> Option<Foreign> {
+    let signed = SIGNATURES.iter().find(|(signature, _)| bytes.starts_with(signature));
+    signed
+        .map(|(_, foreign)| *foreign)
+        .or_else(|| contained(bytes))
+        .or_else(|| is_svg(bytes).then_some(Foreign::Svg))
+}
+
+/// The formats that lie in a general container: its name stands at byte 0 or 4, theirs at byte 8.
+fn contained(bytes: &[u8]) -> Option<Foreign> {
+    let brand = bytes.get(8..12)?;
+    if bytes.starts_with(b"RIFF") && brand == b"WEBP" {
+        return Some(Foreign::Webp);
+    }
+    if bytes.get(4..8)? != b"ftyp" {
+        return None;
+    }
+    Some(match brand {
+        b"heic" | b"heix" | b"heim" | b"heis" | b"hevc" | b"hevx" | b"mif1" | b"msf1" => Foreign::Heic,
+        b"avif" | b"avis" => Foreign::Avif,
+        _ => Foreign::Film,
+    })
+}
+
+/// Whether this is XML whose first element, within the first kilobyte, is `svg`.
+fn is_svg(bytes: &[u8]) -> bool {
+    let head = String::from_utf8_lossy(&bytes[..bytes.len().min(1024)]);
+    let head = head.trim_start_matches('\u{FEFF}').trim_start();
+    head.starts_with('<') && head.contains("<svg")
+}

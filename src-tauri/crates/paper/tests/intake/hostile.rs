@@ -1,0 +1,130 @@
+//! Files that are not what they say: each is refused by one sentence, and none crashes the room.
+
+use paper::{Foreign, Format, PaperError, prepare};
+
+use crate::draw::{jpeg, marked, png, png_header, with_chunk, with_segment, zlib_of_zeros};
+
+fn refusal(bytes: &[u8]) -> PaperError {
+    let error = prepare(bytes).unwrap_err();
+    let said = error.to_string();
+    assert!(!said.contains('\n') && !said.ends_with('.') && said.len() < 160, "no one sentence: {said}");
+    error
+}
+
+#[test]
+fn an_empty_file_is_refused() {
+    assert_eq!(refusal(b"").to_string(), "the file is empty; choose a JPEG or PNG photo");
+}
+
+#[test]
+fn other_formats_are_named() {
+    let files: [(&[u8], Foreign); 14] = [
+        (b"PK\x03\x04\x14\0\0\0\x08\0", Foreign::Zip),
+        (b"%PDF-1.7\n", Foreign::Pdf),
+        (b"GIF89a\x01\0\x01\0", Foreign::Gif),
+        (b"RIFF\x24\0\0\0WEBPVP8 ", Foreign::Webp),
+        (b"\0\0\0\x18ftypheic\0\0\0\0", Foreign::Heic),
+        (b"\0\0\0\x18ftypmif1\0\0\0\0", Foreign::Heic),
+        (b"\0\0\0\x1Cftypavif\0\0\0\0", Foreign::Avif),
+        (b"\0\0\0\x18ftypmp42\0\0\0\0", Foreign::Film),
+        (b"II*\0\x08\0\0\0", Foreign::Tiff),
+        (b"BM\x36\0\0\0", Foreign::Bmp),
+        (b"\0\0\0\x0CJXL \r\n\x87\n", Foreign::JpegXl),
+        (b"\0\0\0\x0CjP  \r\n\x87\n", Foreign::Jpeg2000),
+        (b"<svg xmlns='http://www.w3.org/2000/svg'/>", Foreign::Svg),
+        (b"\xEF\xBB\xBF\n<?xml version='1.0'?><!-- a drawing --><svg/>", Foreign::Svg),
+    ];
+    for (bytes, expected) in files {
+        let error = refusal(bytes);
+        assert!(matches!(error, PaperError::Foreign(found) if found == expected), "{error}");
+    }
+    let said = "the file is a ZIP archive; a paper is kept as a JPEG or PNG photo, so unpack it and choose a photo in it";
+    assert_eq!(refusal(b"PK\x03\x04").to_string(), said);
+}
+
+#[test]
+fn what_is_no_picture_at_all_is_refused() {
+    for bytes in
+        [&b"Invoice 17, 12 litres"[..], b"<html><body>", b"\0", b"\xFF\xD8", b"\x89PNG", b"RIFF\0\0\0\0WAVE"]
+    {
+        assert!(matches!(refusal(bytes), PaperError::Unknown));
+    }
+}
+
+#[test]
+fn a_jpeg_cut_short_anywhere_is_refused() {
+    let whole = jpeg(&marked(64, 48));
+    for length in 3..whole.len() {
+        refusal(&whole[..length]);
+    }
+    // The end of a picture that is packed into a segment is not taken for its own.
+    let thumb = [b"Exif\0\0", &whole[..]].concat();
+    let packed = with_segment(&whole, 0xE1, &thumb);
+    assert!(matches!(refusal(&packed[..packed.len() - 2]), PaperError::CutShort(Format::Jpeg)));
+}
+
+#[test]
+fn a_png_cut_short_is_refused() {
+    let whole = png(&marked(64, 48));
+    // Without its last 16 bytes the file has all pixels and lacks only the chunk that says so.
+    for length in 8..whole.len() - 16 {
+        refusal(&whole[..length]);
+    }
+}
+
+#[test]
+fn no_single_wrong_byte_crashes() {
+    for whole in [jpeg(&marked(24, 17)), png(&marked(24, 17))] {
+        for at in 0..whole.len() {
+            for wrong in [0x00, 0xFF, whole[at] ^ 0x01, whole[at] ^ 0x80] {
+                let mut bytes = whole.clone();
+                bytes[at] = wrong;
+                if prepare(&bytes).is_err() {
+                    refusal(&bytes);
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn a_file_over_64_mib_is_refused() {
+    let mut bytes = jpeg(&marked(64, 48));
+    bytes.resize(64 * 1024 * 1024 + 1, 0);
+    assert_eq!(refusal(&bytes).to_string(), "the file has 67108865 bytes; a photo may have at most 64 MiB");
+}
+
+#[test]
+fn fifty_thousand_pixels_square_are_refused_from_the_header() {
+    let said = "the picture has 50000 x 50000 pixels; a photo may have at most 100 megapixels";
+    assert_eq!(refusal(&png_header(50_000, 50_000)).to_string(), said);
+
+    let mut bytes = jpeg(&marked(64, 48));
+    let frame = bytes.windows(4).position(|four| four == [0xFF, 0xC0, 0, 17]).unwrap();
+    bytes[frame + 5..frame + 9].copy_from_slice(&[0xC3, 0x50, 0xC3, 0x50]);
+    assert_eq!(refusal(&bytes).to_string(), said);
+    assert_eq!(refusal(&bytes[..bytes.len() - 20]).to_string(), said);
+}
+
+#[test]
+fn sizes_at_the_ends_of_their_range_are_refused() {
+    for (width, height) in [(u32::MAX, u32::MAX), (0, 50), (50, 0), (0x7FFF_FFFF, 1), (100_000_000, 1)] {
+        refusal(&png_header(width, height));
+    }
+}
+
+#[test]
+fn a_text_that_unpacks_to_a_quarter_gigabyte_stays_packed() {
+    let bomb = [b"Comment\0\0", &zlib_of_zeros(256 * 1024 * 1024)[..]].concat();
+    let prepared = prepare(&with_chunk(&png(&marked(64, 48)), b"zTXt", &bomb)).unwrap();
+    assert_eq!(prepared, prepare(&png(&marked(64, 48))).unwrap());
+}
+
+#[test]
+fn more_text_than_a_photo_needs_is_refused() {
+    let text = [b"Comment\0", &vec![b'x'; 20 * 1024 * 1024][..]].concat();
+    assert!(matches!(
+        refusal(&with_chunk(&png(&marked(64, 48)), b"tEXt", &text)),
+        PaperError::TooMuchMemory(Format::Png)
+    ));
+}

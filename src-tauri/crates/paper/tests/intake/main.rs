@@ -1,0 +1,10 @@
+//! Photos taken in as they come from cameras, scanners and people with other intentions.
+
+#![allow(clippy::unwrap_used)]
+
+mod draw;
+mod hostile;
+mod kinds;
+mod metadata;
+mod orientation;
+mod store;

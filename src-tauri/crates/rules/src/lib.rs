@@ -1,0 +1,21 @@
+//! What the trade knows about keeping a car, as pure functions: values in, values out.
+//!
+//! - [`vehicle`]: what a car is, its identification number, and how it is driven.
+//! - [`running`]: odometer readings, what they add up to, and how fast the car goes.
+//! - [`upkeep`]: the catalogue of what needs doing, the plan for one car, and what is due.
+//!
+//! This room knows only `units`. What it knows of the trade stands in plain tables under `data/`, each value
+//! with where it comes from; a value the owner took from his handbook always wins.
+//!
+//! It must never read a clock, a file or a setting, ask a database, or print: today is handed in, and the
+//! same arguments always give the same answer. Its types say nothing about how they are stored or sent.
+
+mod error;
+pub mod running;
+pub mod upkeep;
+pub mod vehicle;
+
+#[cfg(test)]
+mod testing;
+
+pub use error::RulesError;

@@ -1,0 +1,118 @@
+//! Where the odometer stands on a day without a reading, and when it reaches a distance.
+#![allow(clippy::unwrap_used)]
+
+use proptest::prelude::*;
+
+use super::*;
+use crate::running::Reading;
+use crate::testing::{car, day, km, new_car, read};
+
+fn pace(vehicle: &Vehicle, readings: &[Reading]) -> Pace {
+    Pace::new(vehicle, &Track::new(vehicle, readings, &[]))
+}
+
+fn stated(yearly: i64) -> Vehicle {
+    Vehicle { yearly: Some(km(yearly)), ..car() }
+}
+
+#[test]
+fn without_a_reading_nothing_is_said() {
+    assert_eq!(pace(&stated(12_000), &[]).on(day("2024-01-01")), None);
+    assert_eq!(pace(&stated(12_000), &[]).reaches(Travelled(km(1))), None);
+}
+
+#[test]
+fn one_reading_says_nothing_of_later_days_unless_the_owner_states_a_distance() {
+    let alone = pace(&car(), &[read("2024-01-01", 50_000)]);
+    assert_eq!(alone.on(day("2024-01-01")).unwrap().likely, Travelled(km(50_000)));
+    assert_eq!(alone.on(day("2024-01-02")), None);
+    assert_eq!(alone.reaches(Travelled(km(50_001))), None);
+
+    // 36 524.25 km a year of 365.2425 days are 100 km a day.
+    let vehicle = Vehicle { yearly: Some(Distance::from_millimetres(36_524_250_000)), ..car() };
+    let estimate = pace(&vehicle, &[read("2024-01-01", 50_000)]).on(day("2024-01-11")).unwrap();
+    assert_eq!(
+        (estimate.low.0, estimate.likely.0, estimate.high.0),
+        (km(50_500), km(51_000), km(51_500)),
+        "half as much either way"
+    );
+}
+
+#[test]
+fn the_rate_is_that_of_the_last_year_or_so() {
+    // 10 km a day for years, then 40 km a day.
+    let readings = [read("2020-01-01", 0), read("2023-01-01", 10_960), read("2024-01-01", 25_560)];
+    assert_eq!(pace(&car(), &readings).per_day(), Some(km(40)));
+}
+
+#[test]
+fn readings_of_a_few_days_are_no_habit() {
+    // A holiday at the end of a year at 20 km a day; the last readings alone would make it 1 000.
+    let readings = [read("2022-01-01", 0), read("2024-01-01", 14_600), read("2024-01-02", 15_600)];
+    assert_eq!(pace(&car(), &readings).per_day().unwrap().floor(units::DistanceUnit::Kilometre), 21);
+    let week = [read("2024-01-01", 0), read("2024-01-08", 7_000)];
+    assert_eq!(pace(&car(), &week).per_day(), None);
+}
+
+#[test]
+fn the_stated_distance_is_blended_away_as_readings_come() {
+    let vehicle = stated(18_262); // 50 km a day
+    let at = |days: i32| {
+        let start = day("2023-01-01");
+        let last = Reading { day: start.plus_days(days), ..read("2023-01-01", i64::from(days) * 10) };
+        pace(&vehicle, &[read("2023-01-01", 0), last])
+            .per_day()
+            .unwrap()
+            .round(units::DistanceUnit::Kilometre)
+    };
+    assert_eq!(at(10), 50, "ten days are no habit");
+    assert_eq!(at(73), 42, "a fifth of a year: four fifths of what was stated");
+    assert_eq!(at(365), 10);
+}
+
+#[test]
+fn a_target_that_was_reached_has_an_exact_day_and_a_car_that_stands_reaches_none() {
+    let standing = pace(&car(), &[read("2023-01-01", 5_000), read("2024-01-01", 5_000)]);
+    assert_eq!(standing.on(day("2025-01-01")).unwrap().high, Travelled(km(5_000)));
+    assert_eq!(standing.reaches(Travelled(km(5_000))), Some(DaySpan::exact(day("2024-01-01"))));
+    assert_eq!(standing.reaches(Travelled(km(5_001))), None);
+}
+
+#[test]
+fn a_new_car_is_paced_from_its_first_day() {
+    let vehicle = new_car("2024-01-01");
+    assert_eq!(pace(&vehicle, &[read("2024-04-10", 3_000)]).per_day(), Some(km(30)));
+}
+
+proptest! {
+    /// The span is in order, never narrows with time, and `on` and `reaches` agree with each other.
+    #[test]
+    fn spans_are_ordered_and_widen(
+        steps in prop::collection::vec((1_i32..200, 0_i64..6_000), 0..12),
+        yearly in prop::option::of(0_i64..60_000),
+        ahead in 1_i32..2_000,
+        farther in 1_i64..50_000,
+    ) {
+        let vehicle = Vehicle { yearly: yearly.map(km), ..car() };
+        let (mut on, mut shown) = (day("2015-01-01"), 10_000);
+        let mut readings = vec![Reading { day: on, ..read("2015-01-01", shown) }];
+        for (days, gone) in steps {
+            (on, shown) = (on.plus_days(days), shown + gone);
+            readings.push(Reading { day: on, ..read("2015-01-01", shown) });
+        }
+        let pace = pace(&vehicle, &readings);
+        let width = |days: i32| pace.on(on.plus_days(days)).map(|e| e.high.since(e.low));
+        if let Some(estimate) = pace.on(on.plus_days(ahead)) {
+            prop_assert!(estimate.low <= estimate.likely && estimate.likely <= estimate.high);
+            prop_assert!(width(ahead) <= width(ahead + 1));
+        }
+        let target = Travelled(km(shown + farther));
+        if let Some(DaySpan { early, likely, late }) = pace.reaches(target) {
+            prop_assert!(early <= likely && likely <= late && early > on);
+            if likely < day("2199-12-31") {
+                prop_assert!(pace.on(likely).unwrap().likely >= target);
+                prop_assert!(pace.on(likely.plus_days(-1)).unwrap().likely < target);
+            }
+        }
+    }
+}

@@ -1,0 +1,340 @@
+//! What is due: published schedules as worked cases, states, order, and properties.
+#![allow(clippy::unwrap_used)]
+
+use proptest::prelude::*;
+use units::{DistanceUnit, HalfMonths};
+
+use super::*;
+use crate::running::{Instrument, Reading};
+use crate::testing::{car, day, km, mi, new_car, read};
+use crate::upkeep::{Catalogue, PlanChange, Schedule, Setting};
+
+const OIL: u32 = 1;
+const COOLANT: u32 = 9;
+const DRIVE_BELT: u32 = 12;
+const STEERING_FLUID: u32 = 22;
+
+/// A car's book, as far as it matters here.
+struct Book {
+    vehicle: Vehicle,
+    changes: Vec<PlanChange>,
+    readings: Vec<Reading>,
+    instruments: Vec<Instrument>,
+    done: Vec<(u32, &'static str, Option<Distance>)>,
+}
+
+impl Book {
+    fn of(vehicle: Vehicle) -> Book {
+        Book { vehicle, changes: vec![], readings: vec![], instruments: vec![], done: vec![] }
+    }
+
+    fn handbook(mut self, item: u32, first: Option<(&str, u16)>, every: (&str, u16)) -> Book {
+        let interval = |(distance, months): (&str, u16)| {
+            Interval::new(Some(distance.parse().unwrap()), Some(HalfMonths::months(months))).unwrap()
+        };
+        let schedule = Schedule { first: first.map(interval), every: interval(every) };
+        self.changes
+            .push(PlanChange { item: ItemRef::Catalogue(item), setting: Setting::Interval(schedule) });
+        self
+    }
+
+    fn read(mut self, on: &str, shown: i64) -> Book {
+        self.readings.push(read(on, shown));
+        self
+    }
+
+    fn done(mut self, item: u32, on: &'static str, shown: Distance) -> Book {
+        self.done.push((item, on, Some(shown)));
+        self
+    }
+
+    fn done_unread(mut self, item: u32, on: &'static str) -> Book {
+        self.done.push((item, on, None));
+        self
+    }
+
+    fn lines(&self, today: &str) -> Vec<DueLine> {
+        let track = Track::new(&self.vehicle, &self.readings, &self.instruments);
+        let done: Vec<_> = self
+            .done
+            .iter()
+            .map(|&(item, on, shown)| Done {
+                item: ItemRef::Catalogue(item),
+                day: day(on),
+                travelled: shown.map(|shown| track.travelled(day(on), shown)),
+            })
+            .collect();
+        due(&Facts {
+            vehicle: &self.vehicle,
+            plan: &Plan::new(Catalogue::shipped().unwrap(), &self.vehicle, &self.changes),
+            done: &done,
+            track: &track,
+            pace: &Pace::new(&self.vehicle, &track),
+            today: day(today),
+        })
+    }
+
+    fn line(&self, item: u32, today: &str) -> DueLine {
+        self.lines(today).into_iter().find(|line| line.item == ItemRef::Catalogue(item)).unwrap()
+    }
+}
+
+/// Ford on-line owner manual: coolant first at 6 years or 168 000 km, then every 3 years or 72 000 km.
+fn ford(vehicle: Vehicle) -> Book {
+    Book::of(vehicle).handbook(COOLANT, Some(("168000 km", 72)), ("72000 km", 36))
+}
+
+fn on(line: &DueLine) -> Option<Day> {
+    line.due.map(|due| due.likely)
+}
+
+#[test]
+fn coolant_first_by_its_first_interval_counted_from_new() {
+    let line = ford(new_car("2020-01-01")).line(COOLANT, "2020-02-01");
+    assert_eq!(on(&line), Some(day("2026-01-01")));
+    assert_eq!(line.due_at, Some(Travelled(km(168_000))));
+    assert_eq!(line.first, Some(Limit::Time));
+    assert_eq!(line.why.phase, Phase::First);
+    assert_eq!(line.why.counted_from, CountedFrom::FirstUse(day("2020-01-01")));
+    assert_eq!(line.why.authority, Authority::Handbook);
+}
+
+#[test]
+fn coolant_done_early_then_by_the_second_interval() {
+    let book =
+        ford(new_car("2020-01-01")).read("2025-03-15", 150_000).done(COOLANT, "2025-03-15", km(150_000));
+    let line = book.line(COOLANT, "2025-04-01");
+    assert_eq!(line.due_at, Some(Travelled(km(222_000))));
+    assert_eq!(line.why.phase, Phase::Every);
+    // 150 000 km took 1 900 days, so that 72 000 more take 912, less than three years.
+    assert_eq!((line.first, on(&line)), (Some(Limit::Distance), Some(day("2027-09-13"))));
+
+    let slow = ford(car()).done(COOLANT, "2025-03-15", km(150_000)).line(COOLANT, "2025-04-01");
+    assert_eq!((slow.first, on(&slow)), (Some(Limit::Time), Some(day("2028-03-15"))));
+}
+
+/// The same schedule as it is printed in miles: first 105 000 mi, then 45 000 mi.
+#[test]
+fn coolant_in_miles_on_an_instrument_in_miles() {
+    let vehicle = Vehicle { unit: DistanceUnit::Mile, ..new_car("2020-01-01") };
+    let book = Book::of(vehicle).handbook(COOLANT, Some(("105000 mi", 72)), ("45000 mi", 36));
+    assert_eq!(book.line(COOLANT, "2020-02-01").due_shown, Some(mi(105_000)));
+    let done = book.done(COOLANT, "2025-03-15", mi(93_000)).line(COOLANT, "2025-04-01");
+    assert_eq!(done.due_shown.unwrap().floor(DistanceUnit::Mile), 138_000);
+    assert_eq!(done.why.interval.distance().unwrap().to_string(), "45000 mi");
+}
+
+/// 2003 Pontiac Vibe owner's manual, p. 7-7: drive belt at 60 000 mi or 48 months, then every 15 000 mi or 12.
+#[test]
+fn drive_belt_at_48_months_then_every_12() {
+    let book = Book::of(new_car("2003-06-30")).handbook(DRIVE_BELT, Some(("60000 mi", 48)), ("15000 mi", 12));
+    let first = book.line(DRIVE_BELT, "2004-01-01");
+    assert_eq!((on(&first), first.due_at), (Some(day("2007-06-30")), Some(Travelled(mi(60_000)))));
+    let then = book.done(DRIVE_BELT, "2007-02-28", mi(58_000)).line(DRIVE_BELT, "2007-03-01");
+    assert_eq!((on(&then), then.due_at), (Some(day("2008-02-28")), Some(Travelled(mi(73_000)))));
+}
+
+/// 1993 Geo Tracker owner's manual, p. 288: power steering at 7 500 mi or 7.5 months. A half month is 15 days.
+#[test]
+fn seven_and_a_half_months() {
+    let line =
+        Book::of(car()).done(STEERING_FLUID, "2024-01-31", km(1_000)).line(STEERING_FLUID, "2024-02-01");
+    assert_eq!(on(&line), Some(day("2024-09-15")));
+    assert_eq!(line.due_at, Some(Travelled(km(1_000) + mi(7_500))));
+}
+
+/// No standard says what a month after the 31st is; here the end of a shorter month stands in.
+#[test]
+fn month_ends_are_clamped() {
+    for (done, due) in
+        [("2023-08-31", "2024-02-29"), ("2022-08-31", "2023-02-28"), ("2024-02-29", "2024-08-29")]
+    {
+        let book = Book::of(car()).handbook(OIL, None, ("12000 km", 6)).done(OIL, done, km(100));
+        assert_eq!(on(&book.line(OIL, "2024-01-01")), Some(day(due)), "done on {done}");
+    }
+}
+
+#[test]
+fn what_was_never_done_has_no_record_and_no_date() {
+    for vehicle in [car(), Vehicle { first_use: Some(day("2015-01-01")), ..car() }] {
+        let line = Book::of(vehicle).read("2024-01-01", 90_000).line(OIL, "2024-02-01");
+        assert_eq!((line.state, line.due, line.due_at, line.first), (State::NoRecord, None, None, None));
+        assert_eq!(line.why.counted_from, CountedFrom::Nothing);
+        assert_eq!(line.why.phase, Phase::Every);
+    }
+}
+
+#[test]
+fn the_last_time_counts_in_whatever_order_it_was_written_down() {
+    let book = Book::of(car()).done(OIL, "2024-03-01", km(30_000)).done(OIL, "2023-03-01", km(20_000));
+    assert_eq!(book.line(OIL, "2024-04-01").due_at, Some(Travelled(km(45_000))));
+}
+
+#[test]
+fn a_time_without_a_reading_is_placed_between_the_readings_around_it() {
+    let book = Book::of(car()).read("2024-01-01", 20_000).read("2024-01-21", 21_000);
+    let between = book.done_unread(OIL, "2024-01-11").line(OIL, "2024-02-01");
+    assert_eq!(between.due_at, Some(Travelled(km(35_500))));
+    let throttle = 4;
+    let outside = Book::of(car()).done_unread(throttle, "2024-01-11").line(throttle, "2024-02-01");
+    assert_eq!(
+        (outside.state, outside.due),
+        (State::NoRecord, None),
+        "by distance only, and nothing to count from"
+    );
+    assert!(matches!(outside.why.counted_from, CountedFrom::LastDone { travelled: None, .. }));
+}
+
+#[test]
+fn a_new_instrument_shows_the_due_reading_as_it_will_stand_there() {
+    let mut book = Book::of(car()).read("2024-01-10", 148_000).done(OIL, "2024-01-10", km(148_000));
+    book.instruments.push(Instrument { day: day("2024-02-01"), old: km(150_000), new: km(0) });
+    let line = book.line(OIL, "2024-03-01");
+    assert_eq!((line.due_at, line.due_shown), (Some(Travelled(km(163_000))), Some(km(13_000))));
+}
+
+#[test]
+fn by_time_the_states_follow_the_day() {
+    let book = Book::of(car()).done(OIL, "2023-06-01", km(1_000));
+    let state = |today| book.line(OIL, today).state;
+    assert_eq!(state("2024-05-01"), State::Ahead, "31 days ahead");
+    assert_eq!(state("2024-05-02"), State::Soon, "30 days ahead");
+    assert_eq!(state("2024-06-01"), State::Due);
+    assert_eq!(state("2024-06-02"), State::Overdue);
+}
+
+#[test]
+fn by_distance_the_states_follow_what_the_odometer_may_show() {
+    // 40 km a day, 28 to 52 of them within the span; the throttle body is due at 55 000 km.
+    let throttle = 4;
+    let book = Book::of(car())
+        .done(throttle, "2020-01-01", km(5_000))
+        .read("2023-01-01", 37_400)
+        .read("2024-01-01", 52_000);
+    let state = |today| book.line(throttle, today).state;
+    assert_eq!(book.line(throttle, "2024-01-01").due.unwrap().likely, day("2024-03-16"));
+    assert_eq!(state("2024-02-14"), State::Ahead, "1 240 km and 31 days to go");
+    assert_eq!(state("2024-02-15"), State::Soon, "30 days to go");
+    assert_eq!(state("2024-02-27"), State::Soon);
+    assert_eq!(state("2024-02-28"), State::Due, "58 days at 52 km may have done it");
+    assert_eq!(state("2024-04-18"), State::Due, "at 28 km it is done on this day, the 108th");
+    assert_eq!(state("2024-04-19"), State::Overdue, "even at 28 km it is passed");
+}
+
+#[test]
+fn what_was_passed_between_two_readings_fell_due_then() {
+    let book = Book::of(car())
+        .done(OIL, "2024-01-01", km(10_000))
+        .read("2024-01-01", 10_000)
+        .read("2024-03-01", 28_000);
+    let line = book.line(OIL, "2024-03-02");
+    assert_eq!((line.state, line.due), (State::Overdue, Some(DaySpan::exact(day("2024-02-20")))));
+    assert_eq!(line.first, Some(Limit::Distance));
+}
+
+#[test]
+fn without_a_pace_the_last_reading_still_tells_what_is_near() {
+    let throttle = 4;
+    let at = |shown| Book::of(car()).done(throttle, "2020-01-01", km(5_000)).read("2024-01-01", shown);
+    assert_eq!(Book { readings: vec![], ..at(0) }.line(throttle, "2024-02-01").state, State::Ahead);
+    assert_eq!(at(53_999).line(throttle, "2024-02-01").state, State::Ahead);
+    assert_eq!(at(54_000).line(throttle, "2024-02-01").state, State::Soon);
+    assert_eq!(at(55_000).line(throttle, "2024-02-01").state, State::Overdue);
+}
+
+#[test]
+fn grave_things_without_a_record_come_before_a_late_filter() {
+    let (cabin_filter, timing_belt) = (3, 11);
+    let book = Book::of(car()).done(cabin_filter, "2021-01-01", km(1_000)).done(OIL, "2022-01-01", km(9_000));
+    let lines = book.lines("2024-01-01");
+    let place = |item| lines.iter().position(|line| line.item == ItemRef::Catalogue(item)).unwrap();
+    assert_eq!(place(OIL), 0, "overdue and grave");
+    assert!(place(timing_belt) < place(cabin_filter), "the belt has no record, the filter is late");
+    assert!(place(cabin_filter) < place(4), "a throttle body without a record is no emergency");
+}
+
+#[test]
+fn what_is_off_or_not_for_this_car_is_not_listed() {
+    let mut book = Book::of(car());
+    book.changes.push(PlanChange { item: ItemRef::Catalogue(OIL), setting: Setting::Off });
+    let lines = book.lines("2024-01-01");
+    assert!(lines.iter().all(|line| line.item != ItemRef::Catalogue(OIL)));
+    assert!(lines.iter().all(|line| line.item != ItemRef::Catalogue(6)), "no glow plugs in a petrol engine");
+    assert!(lines.iter().any(|line| line.item == ItemRef::Catalogue(COOLANT)));
+}
+
+fn conditions() -> impl Strategy<Value = Vec<Condition>> {
+    prop::sample::subsequence(Condition::ALL.to_vec(), 0..=4)
+}
+
+/// A book of an invented car: for some items the days, counted from 2016, on which they were done.
+fn history(vehicle: &Vehicle, done: &[(u32, i32)]) -> Vec<DueLine> {
+    let start = day("2016-01-01");
+    let at = |days: i32| Travelled(km(i64::from(days) * 37));
+    let readings: Vec<_> = (0..40)
+        .map(|month| Reading {
+            day: start.plus_days(month * 90),
+            ..read("2016-01-01", i64::from(month) * 90 * 37)
+        })
+        .collect();
+    let track = Track::new(vehicle, &readings, &[]);
+    let done: Vec<_> = done
+        .iter()
+        .map(|&(item, days)| Done {
+            item: ItemRef::Catalogue(item),
+            day: start.plus_days(days),
+            travelled: Some(at(days)),
+        })
+        .collect();
+    let plan = Plan::new(Catalogue::shipped().unwrap(), vehicle, &[]);
+    let pace = Pace::new(vehicle, &track);
+    let today = day("2025-11-01");
+    let mut lines = due(&Facts { vehicle, plan: &plan, done: &done, track: &track, pace: &pace, today });
+    lines.sort_by(|a, b| a.item.cmp(&b.item));
+    lines
+}
+
+proptest! {
+    /// Driving a car harder never makes anything due later, so that driving it easier never makes it earlier.
+    #[test]
+    fn a_condition_more_never_makes_anything_later(
+        few in conditions(),
+        more in conditions(),
+        done in prop::collection::vec((1_u32..28, 0_i32..3_500), 0..40),
+        known_from_new: bool,
+    ) {
+        let driven = |conditions: &[Condition]| Vehicle {
+            conditions: conditions.iter().copied().collect(),
+            known_from_new,
+            ..new_car("2016-01-01")
+        };
+        let both: Vec<_> = few.iter().chain(&more).copied().collect();
+        let easier = history(&driven(&few), &done);
+        let harder = history(&driven(&both), &done);
+        prop_assert_eq!(easier.len(), harder.len());
+        for (easier, harder) in easier.iter().zip(&harder) {
+            prop_assert_eq!(&easier.item, &harder.item);
+            prop_assert!(harder.due_at <= easier.due_at);
+            prop_assert_eq!(harder.due.is_some(), easier.due.is_some());
+            if let (Some(harder), Some(easier)) = (harder.due, easier.due) {
+                prop_assert!(harder.early <= easier.early);
+                prop_assert!(harder.likely <= easier.likely);
+                prop_assert!(harder.late <= easier.late);
+            }
+        }
+    }
+
+    /// Whichever comes first: no line is due after its time is up, nor after its distance is.
+    #[test]
+    fn no_line_is_due_after_either_limit(done in prop::collection::vec((1_u32..28, 0_i32..3_500), 1..40)) {
+        for line in history(&car(), &done) {
+            if let CountedFrom::LastDone { day, .. } = line.why.counted_from {
+                let by_time = line.why.interval.time().map(|time| day.plus(time));
+                prop_assert!(by_time.is_none_or(|by_time| line.due.unwrap().late <= by_time));
+                prop_assert!(line.due.unwrap().likely > day);
+            } else {
+                prop_assert_eq!(line.state, State::NoRecord);
+            }
+        }
+    }
+}

@@ -1,0 +1,94 @@
+//! How the plan of one car comes about.
+#![allow(clippy::unwrap_used)]
+
+use units::HalfMonths;
+
+use super::*;
+use crate::testing::car;
+use crate::upkeep::OwnName;
+use crate::vehicle::EngineKind;
+
+const OIL: ItemRef = ItemRef::Catalogue(1);
+
+fn plan(vehicle: &Vehicle, changes: &[PlanChange]) -> Plan {
+    Plan::new(Catalogue::shipped().unwrap(), vehicle, changes)
+}
+
+fn every(distance: &str, months: u16) -> Schedule {
+    Schedule::every(Interval::new(Some(distance.parse().unwrap()), Some(HalfMonths::months(months))).unwrap())
+}
+
+fn driven(conditions: &[Condition]) -> Vehicle {
+    Vehicle { conditions: conditions.iter().copied().collect(), ..car() }
+}
+
+fn oil(vehicle: &Vehicle, changes: &[PlanChange]) -> PlannedItem {
+    plan(vehicle, changes).item(&OIL).unwrap().clone()
+}
+
+fn change(item: &ItemRef, setting: Setting) -> PlanChange {
+    PlanChange { item: item.clone(), setting }
+}
+
+/// Common practice: engine oil 10 000 to 15 000 km; mostly short town trips or towing: 10 000.
+#[test]
+fn the_long_end_holds_unless_something_tightens_it() {
+    let gentle = oil(&car(), &[]);
+    assert_eq!(gentle.schedule, every("15000 km", 12));
+    assert!(gentle.tightened_by.is_empty());
+
+    let hard = oil(&driven(&[Condition::Towing, Condition::Dust, Condition::ShortTrips]), &[]);
+    assert_eq!(hard.schedule, every("10000 km", 12));
+    assert_eq!(hard.tightened_by, [Condition::ShortTrips, Condition::Towing], "dust does nothing to the oil");
+}
+
+#[test]
+fn the_handbook_wins_and_nothing_tightens_it() {
+    let handbook = every("7500 mi", 6);
+    let planned = oil(&driven(&[Condition::Towing]), &[change(&OIL, Setting::Interval(handbook))]);
+    assert_eq!(planned.schedule, handbook);
+    assert_eq!(planned.authority, Authority::Handbook);
+    assert!(planned.tightened_by.is_empty());
+}
+
+#[test]
+fn the_last_change_of_an_item_holds() {
+    let handbook = change(&OIL, Setting::Interval(every("7500 mi", 6)));
+    let off = change(&OIL, Setting::Off);
+    let back = change(&OIL, Setting::Catalogue);
+    assert_eq!(oil(&car(), &[handbook.clone(), off.clone()]).standing, Standing::Off);
+    assert_eq!(oil(&car(), &[off.clone(), handbook.clone()]).standing, Standing::Active);
+    assert_eq!(oil(&car(), &[handbook, off, back]), oil(&car(), &[]));
+}
+
+#[test]
+fn what_an_engine_does_not_have_is_not_for_this_car_unless_the_owner_says_so() {
+    let electric = Vehicle { engine: EngineKind::Electric, ..car() };
+    assert_eq!(oil(&electric, &[]).standing, Standing::NotForThisCar);
+    let stated = change(&OIL, Setting::Interval(every("30000 km", 24)));
+    assert_eq!(oil(&electric, &[stated]).standing, Standing::Active);
+}
+
+#[test]
+fn an_item_of_ones_own_comes_goes_and_can_be_switched_off() {
+    let hinge = ItemRef::Own(OwnName::parse("Roof hinge, grease").unwrap());
+    let begin = change(&hinge, Setting::Interval(every("20000 km", 24)));
+    let off = change(&hinge, Setting::Off);
+    let out = change(&hinge, Setting::Catalogue);
+
+    let planned = plan(&car(), std::slice::from_ref(&begin)).item(&hinge).unwrap().clone();
+    assert_eq!((planned.standing, planned.authority), (Standing::Active, Authority::Owner));
+    assert_eq!(planned.schedule, every("20000 km", 24));
+
+    let switched_off = plan(&car(), &[begin.clone(), off.clone()]).item(&hinge).unwrap().clone();
+    assert_eq!((switched_off.standing, switched_off.schedule), (Standing::Off, every("20000 km", 24)));
+    assert_eq!(plan(&car(), &[begin, out]).item(&hinge), None);
+    assert_eq!(plan(&car(), &[off]).item(&hinge), None, "it never had an interval");
+}
+
+#[test]
+fn a_catalogue_item_of_a_newer_version_is_passed_over() {
+    let unknown = ItemRef::Catalogue(4_000_000);
+    let changed = plan(&car(), &[change(&unknown, Setting::Interval(every("1000 km", 1)))]);
+    assert_eq!(changed, plan(&car(), &[]));
+}

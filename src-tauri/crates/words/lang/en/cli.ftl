@@ -1,0 +1,27 @@
+# What the terminal says beside the answers themselves.
+
+# $vehicles: how many; $entries: how many in all
+cli-demo-written = The shelf now holds the invented household: { $vehicles ->
+    [one] one vehicle
+   *[other] { $vehicles } vehicles
+} with { $entries } entries.
+cli-shelf-empty = The shelf holds no vehicle yet; add one, or fill the shelf with the invented household by the command ‘demo’.
+cli-reading-written = Written: { $reading } on { $day }.
+cli-visit-written = Written: a visit on { $day }.
+cli-paper-written = Filed: it waits in the tray.
+cli-card-written = The card is in { $path }.
+cli-keep-hint = Give --keep to write it all the same.
+cli-which-vehicle = The shelf holds several vehicles; name one of them with --vehicle: { $names }.
+cli-no-such-vehicle = There is no vehicle named ‘{ $name }’ on this shelf; it holds: { $names }.
+cli-vin-right = { $vin }: the check digit is right.
+cli-vin-wrong = { $vin }: the check digit is wrong, { $expected } would be right; only North America requires one, so the number may still be true.
+cli-check-well = All is well: { $entries } entries and { $photos } photos verified.
+cli-check-faults = { $faults ->
+    [one] One fault was found
+   *[other] { $faults } faults were found
+} among { $entries } entries and { $photos } photos.
+cli-rebuilt = The pages were worked out again from { $entries } entries.
+cli-serving = Open this address in a browser on this machine; Ctrl+C ends it:
+cli-card-verified = The signature verifies: unchanged since it was signed on { $day } with the key { $key }.
+cli-card-own-key = The key belongs to this device.
+cli-card-other-key = The key belongs to another device; compare it with the one that the seller shows.

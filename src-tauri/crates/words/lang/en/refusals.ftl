@@ -1,0 +1,121 @@
+# Why something was not done: one sentence for each refusal, with what was wrong and what would be right.
+# The part after `refusal-` is the refusal's code. Days come as YYYY-MM-DD, readings with their unit.
+
+# ---- Days
+
+# $text: what was typed
+refusal-day-form = ‘{ $text }’ is no day; write it as 2026-05-31.
+# $day: the day
+refusal-day-future = { $day } lies in the future; give the day on which it happened.
+refusal-day-range = The day lies outside the years 1900 to 2199; check the year.
+# $day, $first: the day that was given, and the day of first use
+refusal-day-before-first-use = { $day } lies before the first use of the car on { $first }; correct one of the two.
+
+# ---- Readings
+
+refusal-not-a-number = ‘{ $text }’ is no whole number; write the digits that the instrument shows, such as 98420.
+refusal-reading-empty = The reading is missing; write the digits that the instrument shows.
+refusal-reading-too-long = A reading has at most seven digits; leave out tenths and the trip counter.
+# $reading: the new one; $than, $on: the earlier one and its day
+refusal-reading-lower = { $reading } is lower than the { $than } of { $on }; correct it, or keep it if the instrument really shows this.
+# $reading: the new one; $than, $on: the later one and its day
+refusal-reading-higher = { $reading } is higher than the { $than } read later, on { $on }; correct the reading or the day, or keep it if it is right.
+# $reading: the new one; $per-day: how far the car would have gone each day; $from, $to: between which days
+refusal-reading-too-fast = With { $reading } the car would have gone { $per-day } a day from { $from } to { $to }; correct it, or keep it if it is right.
+refusal-status = ‘{ $text }’ is no status of a reading; it is actual, exceeds-limits or not-actual.
+refusal-yearly = ‘{ $text }’ is no distance a year; write a whole number between 1 and 1000000, or leave it empty.
+refusal-instrument-order = The old instrument’s last reading is lower than the { $than } of { $on }; write what it showed last.
+
+# ---- Fuel, quantities, money
+
+refusal-volume = ‘{ $text }’ is no volume; write a number above 0 and up to 1000 with at most three decimals.
+refusal-volume-unit = ‘{ $text }’ is no unit of volume; it is litre, us-gallon or imperial-gallon.
+refusal-fill = ‘{ $text }’ is no kind of fill; it is full, part or missed.
+refusal-quantity = ‘{ $text }’ is no quantity; write a number above 0 and below 1000000 with at most three decimals.
+refusal-measure = ‘{ $text }’ is no measure; it is piece, litre, set, kilogram or metre.
+# $decimals: how many the currency has
+refusal-money = ‘{ $text }’ is no amount in { $currency }; write a number, with at most { $decimals } decimals and nothing between the thousands.
+refusal-currency = ‘{ $text }’ is no currency; write its three letters, such as EUR.
+refusal-currency-missing = The amount has no currency; name it by its three letters, such as EUR.
+
+# ---- The vehicle
+
+# $most: how many characters it may have
+refusal-name-length = The name is empty or too long; write 1 to { $most } characters on one line.
+refusal-text-too-long = The text has more than { $most } characters; shorten it.
+refusal-engine = ‘{ $text }’ is no kind of engine; choose one from the list.
+refusal-unit = ‘{ $text }’ is no unit of an instrument; it is km or mi.
+# $length: how many characters were given
+refusal-vin-length = A vehicle identification number has 17 characters, and this one has { $length }; copy it once more from the registration paper.
+refusal-vin-character = ‘{ $character }’ at position { $position } cannot stand in a vehicle identification number; it has digits and letters other than I, O and Q.
+
+# ---- Visits and the plan
+
+refusal-items-missing = The visit says nothing that was done; name at least one item.
+refusal-item-unknown = There is no item { $number } in the catalogue; choose one from the list.
+refusal-own-item-name = The name of an item of your own has 1 to { $most } characters on one line.
+# $most: how many rows
+refusal-too-many = There are more than { $most } rows; split the visit in two.
+refusal-part-empty = A part needs a name or a number; write one of the two, or remove the line.
+refusal-interval-empty = The interval is empty; write a distance, a time or both.
+refusal-interval-distance = ‘{ $text }’ is no distance of an interval; write a whole number between 1 and 1000000.
+refusal-interval-months = ‘{ $text }’ is no time of an interval; write months between 0.5 and 600, in steps of a half.
+refusal-interval-own-catalogue = The catalogue says nothing of an item of your own; give its interval, or switch it off.
+
+# ---- Papers
+
+refusal-file-empty = The file is empty; choose a JPEG or PNG photo.
+refusal-not-an-image = The file is no JPEG or PNG photo; take a photo of the paper, or save it as one of the two.
+# $format: the kind of file that it is
+refusal-image-foreign = The file is { $format }, and a paper is kept as a JPEG or PNG photo; take a photo of the paper, or save it as one of the two.
+# $width, $height: in pixels; $most: in million pixels
+refusal-image-too-large = The picture has { $width } × { $height } pixels, and a photo may have at most { $most } million; save it smaller.
+# $most: in MiB
+refusal-file-too-large = The file is larger than { $most } MiB; save the photo smaller.
+refusal-image-damaged = The picture is damaged or cut short; copy it once more from where it was taken.
+refusal-image-unsupported = The picture is of a rare kind that cannot be opened; save it as a plain JPEG.
+refusal-photo-missing = The photo { $hash } is no longer in the store; bring it back from a backup.
+refusal-photo-damaged = The stored photo { $hash } is damaged; bring it back from a backup, or take the paper in once more.
+refusal-paper-tied = The paper already belongs to a visit; choose one that waits in the tray.
+
+# ---- The shelf and its books
+
+# $path: a file or folder
+refusal-disk-full = The disk is full, so nothing was written and nothing is lost; make room and try again.
+refusal-read-only = ‘{ $path }’ may not be written; allow writing there, or choose another folder.
+refusal-file = ‘{ $path }’ could not be read or written ({ $reason }); check that its disk can be reached.
+refusal-shelf-in-use = Another copy of the program has this shelf open; close it and try again.
+refusal-shelf-newer = This shelf was written by a newer version of the program; update the program to read it.
+refusal-shelf-damaged = The shelf’s database is damaged and was set aside whole as ‘{ $path }’; bring the shelf back from a backup, or start again to begin a new one.
+refusal-shelf-not-empty = The demo needs an empty shelf, and this one has vehicles; choose another folder for it.
+refusal-key-damaged = This device’s key in ‘{ $path }’ is damaged; put a copy of it back.
+refusal-no-such-book = There is no such book on this shelf; choose one of its vehicles.
+refusal-no-such-line = There is no such line in this book; it may belong to another vehicle.
+refusal-other-kind = The line is of another kind; a reading is amended by a reading and a visit by a visit.
+refusal-struck = The line is struck out already; write a new one instead.
+refusal-not-an-id = ‘{ $text }’ is no id; take it from an answer of the program.
+refusal-entry = An entry is not in its proper form ({ $reason }); take the file from its source again.
+refusal-signature = The signature of entry { $hash } does not verify; take the file from its source again.
+refusal-gap = Entry { $hash } follows one that is missing; take the whole book.
+refusal-fork = Entry { $hash } stands where another entry stands already; one of the two books was rewritten, so keep the one you trust.
+refusal-database = The database refuses ({ $reason }); check the shelf, and bring it back from a backup if the check finds faults.
+refusal-randomness = This device gives no random numbers, without which nothing can be signed; restart it and try again.
+refusal-catalogue = The program’s own catalogue is wrong ({ $reason }); install the program again.
+refusal-request = The request is not understood ({ $reason }); update the program or the page that sent it.
+
+# ---- Cards
+
+refusal-address = ‘{ $text }’ is no address for cards; write one such as https://card.example/ of at most 120 plain characters, without ‘#’.
+refusal-card-no-reading = The card needs a reading; write one first.
+refusal-card-does-not-fit = The card does not fit a readable square even without visits; shorten the car’s name, the items’ names or the address.
+refusal-card-setting = The card could not be set ({ $reason }); this is a fault of the program, and the book is unharmed.
+refusal-card-file-too-large = The file is larger than { $most } MiB; a photo or a PDF of the card needs far less.
+refusal-card-picture-too-large = The picture has more than { $most } million pixels; take one in the camera’s normal size.
+refusal-card-no-picture = The file is no PNG, JPEG or PDF that can be read; take a photo of the card, or use the PDF itself.
+refusal-card-no-square = No square could be read; take the picture from straight above, in even light, with the white margin in view.
+refusal-card-plain = The square holds plain text without a signature, so there is nothing to verify; read the text itself.
+refusal-card-digits = The code is incomplete or miscopied; scan or copy the whole square again.
+refusal-card-version = The code is of version { $version }, which this program does not know; use a newer one.
+refusal-card-damaged = The code is no signed card, or it is damaged; scan the square again.
+refusal-card-signature = The signature does not verify; the card was changed after it was signed, so do not trust it.
+refusal-card-content = The signature is right, but what it signs is no card; whoever signed it did not write a card.

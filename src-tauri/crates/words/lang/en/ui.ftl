@@ -1,0 +1,470 @@
+# What the window and the browser say. Items stand in catalogue.ftl, refusals in refusals.ftl.
+# Readings, days and money come already written out; numbers that choose a plural come as numbers.
+
+# ---- The frame
+
+# $place: where the reader stands
+window-title = { $place } – Wellkept
+nav-places = Places
+nav-aside = Car and settings
+place-today = Today
+place-pump = Pump
+place-counter = Counter
+place-bay = Bay
+place-book = Book
+place-sheet = Car
+place-settings = Settings
+place-add = A new car
+car-choose = Car in hand
+opening = Opening the book …
+try-again = Try again
+no-answer = Wellkept’s core does not answer; open the address that the program printed, or start the program again.
+# $code: the name of the refusal
+refused-unworded = This was refused ({ $code }); nothing was written and nothing is lost.
+way-correct = Correct it
+way-keep = Keep it as it is
+save = Save
+saved = Saved
+cancel = Cancel
+back = Back
+close = Close
+stop = Stop
+undo = Undo
+undo-why = A slip, undone at once
+day-written = Written as year-month-day, such as 2026-05-31
+currency = Currency
+not-given = not given
+
+# ---- Units and amounts
+
+unit-km = km
+unit-mi = mi
+unit-km-long = Kilometres
+unit-mi-long = Miles
+measure-piece = pieces
+measure-litre = litres
+measure-set = sets
+measure-kilogram = kilograms
+measure-metre = metres
+amount-piece = { $amount ->
+    [one] { $amount } piece
+   *[other] { $amount } pieces
+}
+amount-litre = { $amount ->
+    [one] { $amount } litre
+   *[other] { $amount } litres
+}
+amount-set = { $amount ->
+    [one] { $amount } set
+   *[other] { $amount } sets
+}
+amount-kilogram = { $amount } kg
+amount-metre = { $amount } m
+volume-litre = litres
+volume-us-gallon = US gallons
+volume-imperial-gallon = imperial gallons
+fill-full = full tank
+fill-part = part fill
+fill-missed = a fill before it was not written down
+status-actual = actual mileage
+status-exceeds-limits = exceeds mechanical limits
+status-not-actual = not the actual mileage
+# $reading, $day
+reading-on = { $reading } on { $day }
+# $distance: with its unit; $months: with the word
+interval-both = { $distance } or { $months }, whichever comes first
+interval-months = { $months ->
+    [one] { $months } month
+   *[other] { $months } months
+}
+# $number: the item's number in the catalogue
+item-of-newer = Item { $number } of a newer catalogue
+
+# ---- How items stand
+
+state-overdue = overdue
+state-due = due today
+state-soon = soon
+state-ahead = ahead
+state-no-record = no record
+workshop-word = workshop
+belongs-in-workshop = This work belongs in a workshop.
+condition-short-trips = short trips
+condition-towing = towing
+condition-dust = dust
+condition-standing = standing traffic
+
+# ---- Today
+
+# $reading: with its unit
+estimate = about { $reading }
+# $low, $high: the span; $since: a reading and its day
+estimate-span = An estimate: most likely between { $low } and { $high }. The instrument showed { $since }.
+estimate-today = Read from the instrument today.
+estimate-none = The instrument showed { $since }. One reading is too little to say what it shows today.
+reading-none = No reading yet. With one, everything on the plan gets its place on the road.
+reading-first = Write the first reading
+road = The road ahead
+road-now = now
+road-list = What is due, along the road
+road-before = further back
+road-from-to = { $first } to { $last }
+road-further = { $count ->
+    [one] One item lies beyond the end of this strip.
+   *[other] { $count } items lie beyond the end of this strip.
+}
+road-unrecorded = { $count ->
+    [one] One item was never recorded and has no place on it.
+   *[other] { $count } items were never recorded and have no place on it.
+}
+due-all = Everything on the plan
+due-none = Nothing is on the plan. Switch items on, or add your own, on the car’s sheet.
+due-unrecorded = What nobody recorded has no date. Do you know when it was last done, from a receipt or a stamp?
+due-unrecorded-way = Write that visit, with its day
+due-was-at = since { $reading }
+due-was-on = since { $day }
+due-at = at { $reading }
+due-by = by { $day }
+due-by-or = by { $day }, or at { $reading } if that comes sooner
+due-at-about = at { $reading }, about { $day }
+why-ask = why?
+# $phase: first or then; $source: whose interval; $tightened: yes or no, by $conditions; $from: counted from what
+why = { $phase ->
+    [first] The first time after { $interval }
+   *[then] Every { $interval }
+}, { $source }{ $tightened ->
+    [yes] , shortened for { $conditions }
+   *[no] {""}
+}; { $from }.
+source = { $source ->
+    [handbook] as your handbook says
+    [regulation] as { $name } demands
+    [published] as published by { $name }
+   *[common-practice] by common practice
+}
+from-nothing = nobody recorded when it was last done
+from-first-use = counted from first use on { $day }
+from-done = last done on { $day }
+from-done-at = last done on { $day } at { $reading }
+visit-next = The next visit
+visit-now = Now
+visit-together = Do these together, so that the car is off the road once:
+visit-get = To get for it
+visit-to-counter = Show part numbers
+visit-to-bay = Do the work
+get-unknown-short = see the handbook
+tray = Tray
+tray-count = { $count ->
+    [0] No papers wait in the tray.
+    [one] One paper waits in the tray.
+   *[other] { $count } papers wait in the tray.
+}
+tray-sort = Sort them out
+
+# ---- Pump
+
+pump-reading = The instrument shows
+pump-erase = Erase
+pump-clear = Clear
+fuel-too = Fuel as well
+fuel-volume = Amount
+fuel-unit = In
+fuel-total = Paid in all
+fuel-fill = How it was filled
+readings-last = Last readings
+readings-none = No reading is in the book yet.
+
+# ---- Counter
+
+counter-title = To get for the next visit
+counter-nothing = The next visit needs nothing that the book knows of.
+counter-tap = Tap a number, and it fills the screen for the clerk.
+# $number: the maker's number
+get-shown = Part number { $number }
+get-by-owner = bought by yourself
+get-last = Last on { $day }, { $where }
+get-last-price = Last on { $day }, { $where }, for { $price }
+get-unknown = No part in the book yet; the number stands in the handbook.
+tap-to-close = Tap anywhere to close
+tray-for = A photo of the receipt goes here at once. Sort it out later, at the desk.
+photo-take = Photograph a paper
+photo-progress = { $done } of { $total } taken in
+photo-known = { $count ->
+    [one] One of the photos is in the book already; it is the same paper.
+   *[other] { $count } of the photos are in the book already; they are the same papers.
+}
+paper-open = Open the paper of { $day }
+paper-of = Paper filed on { $day }
+paper-picture = Photo of the paper
+paper-tick = The paper of { $day } belongs to this visit
+paper-belongs = belongs to it
+tie-none = There is no visit yet to which it could belong.
+tie-to = It belongs to the visit of
+tie-choose = Choose a visit
+tie = Put it there
+
+# ---- Bay
+
+bay-title = What is to be done?
+bay-for = Choose one job or several. What can hurt you comes before the first step.
+bay-who = Who does the work?
+by-owner = I do it myself
+by-workshop = A workshop
+by-owner-word = own work
+bay-next = { $count ->
+    [0] Choose a job
+    [one] Go on with this job
+   *[other] Go on with these { $count } jobs
+}
+item-own = Something else, in your own words
+item-own-add = Add it
+item-more = Add from the catalogue
+item-more-choose = Choose an item
+cautions-title = Before the first step
+cautions-read = I have read this; go on
+caution-hot-engine-name = Hot engine
+caution-hot-engine = Let the engine cool. Exhaust, oil and coolant burn skin long after it was switched off, and a hot radiator cap sprays when it is opened.
+caution-jacking-name = Raising the car
+caution-jacking = Never go under a car that only a jack holds. Stand it on firm, level ground, chock the wheels that stay down, lift at the points the handbook shows, and set it on stands rated for its weight.
+caution-fuel-name = Fuel
+caution-fuel = Fuel vapour catches fire from a spark you cannot see. Work outdoors, with no flame, lamp or running engine near; let the pressure off the line first; keep an extinguisher within reach.
+caution-battery-name = Battery
+caution-battery = Its acid burns eyes and skin and its gas explodes. Wear goggles and gloves, take the negative terminal off first and put it back last, and lay no tool across the poles.
+caution-pressure-name = Springs, airbags and pressure
+caution-pressure = A tensioned spring, an airbag or its belt tensioner, and anything under pressure can kill. Do not open or unbolt them; that is work for a workshop.
+caution-moving-parts-name = Moving parts
+caution-moving-parts = Take the key away before you reach in. Fans start by themselves, and belts catch sleeves, hair and rings.
+caution-fumes-name = Fumes
+caution-fumes = Never run the engine indoors. Exhaust gas has no smell that warns you, and it kills within minutes in a garage.
+caution-brake-dust-name = Brake dust
+caution-brake-dust = Do not blow brake dust about or breathe it; old linings may hold asbestos. Wear a mask, wipe it off wet, and test the brakes at a walking pace before you drive.
+caution-used-fluids-name = Used oil and fluids
+caution-used-fluids = Used oil, coolant and brake fluid poison water and animals. Catch them, keep them apart and take them to a collection point; keep them off your skin.
+caution-high-voltage-name = High voltage
+caution-high-voltage = Orange cables carry a voltage that kills, even when the car is off. Keep away from them; only people trained and licensed for it may work there.
+caution-workshop-name = Work for a workshop
+caution-workshop = This job needs training, special tools or a licence. Unless you have them, let a workshop do it.
+caution-handbook-name = The handbook decides
+caution-handbook = The owner’s handbook of your car, the rules where you live and licensed practice come before anything said here.
+caution-unknown-name = Take care
+caution-unknown = A newer version knows a danger in this job that this one cannot name; read the handbook before you begin.
+visit-title = Write the visit into the book
+visit-choose-again = Choose again
+visit-day = Day
+# $unit: km or mi
+visit-reading = Reading in { $unit }
+visit-reading-hint = Leave it empty when nobody wrote it down.
+visit-by = Done by
+visit-workshop = Name of the workshop
+visit-parts = Parts and fluids
+part-number-of = Part { $number }
+part-name = What it is
+part-maker = Maker
+part-number = Maker’s number
+part-quantity = How much
+part-measure = In
+part-price = Price of all of it
+part-remove = Remove part { $number }
+part-add = Add a part
+visit-cost-and-note = Cost and note
+visit-cost = Cost of the whole visit
+visit-note = Note
+visit-papers = Papers
+visit-record = Write it into the book
+visit-recorded = It stands in the book.
+visit-recorded-see = See the line
+
+# ---- Book
+
+filter = Which lines
+filter-year = Year
+filter-any-year = All years
+filter-item = Item
+filter-any-item = All items
+filter-text = Text
+filter-readings = Readings and fills
+lines-count = { $count ->
+    [one] One line
+   *[other] { $count } lines
+}
+lines-found = { $count ->
+    [0] No line fits.
+    [one] One line fits.
+   *[other] { $count } lines fit.
+}
+lines-newer = { $count ->
+    [one] One was written by a newer version and is kept as it is.
+   *[other] { $count } were written by a newer version and are kept as they are.
+}
+line-vehicle = The book of { $name } was opened
+line-reading = Reading
+line-fuel = { $volume }, { $fill }
+line-instrument = Instrument replaced: { $old } on the old one, { $new } on the new one
+line-paper = Paper that belongs to no visit yet
+line-plan-off = { $item }: taken off the plan
+line-plan-handbook = { $item }: every { $interval }, from the handbook
+line-plan-catalogue = { $item }: back to what the catalogue says
+line-newer = Written by a newer version
+line-struck = struck out
+line-struck-why = struck out: { $why }
+line-amended = { $count ->
+    [one] amended once
+   *[other] amended { $count } times
+}
+line-papers = { $count ->
+    [one] one paper
+   *[other] { $count } papers
+}
+line-back = Back to the book
+fact-reading = Reading
+fact-done = What was done
+fact-by = By
+fact-parts = Parts and fluids
+fact-cost = Cost
+fact-note = Note
+fact-papers = Papers
+fact-status = Status
+fact-fuel = Fuel
+fact-says = It says
+amend = Put it right
+amend-means = What stands here now stays readable, with the new words beside it.
+amend-do = Put it right
+strike = Strike it out
+strike-means = A line that is struck out no longer counts, and stays readable. Nothing is ever erased.
+strike-do = Strike it out
+why-may-be-empty = Why (may stay empty)
+versions = { $count ->
+    [one] Its one version
+   *[other] Its { $count } versions
+}
+version-first = Written on { $day }
+version-later = Put right on { $day }
+# $hash: SHA-256
+version-hash = SHA-256 of its entry: { $hash }
+
+# ---- The card
+
+cardpage-open = History card
+cardpage-title = The history card
+# $shown: visits in the square; $left: older ones left out
+cardpage-shows = { $left ->
+    [0] Exactly what prints. The square holds all { $shown } visits.
+   *[other] Exactly what prints. The square holds the latest { $shown } visits; { $left } older ones had no room in it.
+}
+cardpage-hide-vin = Leave the identification number out
+cardpage-save = Save as PDF
+cardpage-file = history-card.pdf
+# $path: a file
+cardpage-saved = The card was written to { $path }.
+cardpage-square = What a buyer sees who scans the square
+cardpage-square-address = His phone opens { $address }, which reads the card out of the address itself, verifies it and shows it.
+cardpage-square-plain = His camera shows the history as plain text. It cannot be verified, because no address is set for cards.
+cardpage-square-set = Set one in the settings
+cardpage-proves = The signature proves that this device wrote the card and that nobody changed it since. It does not prove that the work was done.
+cardpage-text = The text in the square
+cardpage-signed = Signed with the key { $fingerprint }
+cardpage-page = The card, page { $number } of { $of }
+
+# ---- A car
+
+first-title = A service book for your car
+first-for = What was done, with what part, at what reading, and the paper to prove it. It stays on this device.
+add-title = Add your car
+add-do = Open its book
+demo-for = Two cars, nine years; every name, shop and part number is made up.
+demo-do = Try it with an invented car
+vehicle-name = What you call it
+vehicle-name-hint = For instance the colour, or who drives it
+vehicle-engine = Engine
+engine-petrol = Petrol
+engine-diesel = Diesel
+engine-petrol-hybrid = Petrol with an electric motor
+engine-diesel-hybrid = Diesel with an electric motor
+engine-gas = Natural or petroleum gas
+engine-electric = Electric
+engine-other = Something else
+vehicle-unit = The instrument counts
+vehicle-reading = It shows now, in { $unit }
+vehicle-first-use = First use
+vehicle-first-use-hint = From the registration paper; the plan counts from here.
+vehicle-bought-new = It has been ours since it was new
+bought-new-word = bought new
+driven = How is it driven?
+driven-short-trips = Mostly trips under 8 km (5 miles), or with a cold engine
+driven-towing = Often with a trailer, a heavy load or on long climbs
+driven-dust = Often in dust or on unmade roads
+driven-standing = Much in standing traffic or idling
+driven-plain = nothing that wears it more than usual
+vehicle-more = Make, number and yearly distance (can wait)
+vehicle-make-model = Make, model and year
+vehicle-vin = Vehicle identification number
+vehicle-yearly = Expected in a year, in { $unit }
+vin-right = The check digit is right.
+# $expected: the digit that would be right
+vin-wrong = The check digit would be { $expected }. Only North America demands it, so the number is kept; compare it once more with the paper.
+identity = What it is
+identity-change = Change this
+plan = The plan
+plan-for = What your handbook says always wins. Set its intervals here, and switch off what your car does not have.
+# $interval; $source: whose it is
+plan-every = Every { $interval }, { $source }.
+plan-first = The first time after { $interval }.
+plan-off = Switched off
+plan-change = change
+plan-set = Set the handbook’s interval
+plan-switch-off = Switch it off
+plan-back = Back to the catalogue
+plan-own-add = Add an item of your own
+plan-own-do = Put it on the plan
+interval-then = How often
+interval-first = The first time
+interval-first-differs = The first time differs
+interval-distance = Distance
+interval-unit = Unit
+interval-months-label = Months
+instruments = Instruments
+instruments-none = It has its first instrument, as far as the book knows.
+# $day; $old, $new: readings
+instrument-line = Replaced on { $day }: the old one showed { $old }, the new one began at { $new }.
+instrument-add = The instrument was replaced
+instrument-day = Day of the replacement
+instrument-old = The old one showed last, in { $unit }
+instrument-new = The new one showed first, in { $unit }
+instrument-do = Write it into the book
+
+# ---- Settings
+
+theme = Day or night
+theme-system = As the system says
+theme-light = Day
+theme-dark = Night
+cars = Cars
+car-add = Add another car
+address = Address for cards
+address-for = The page that opens when somebody scans a card. The history travels in the address behind ‘#’, which no browser sends to the server. Without an address the square holds plain text.
+address-address = Address of the page
+address-hint = An https address without ‘#’; leave it empty for plain text.
+check = Check the books
+check-for = Verifies every entry, every chain, every signature and every photo.
+check-do = Check now
+check-busy = Checking …
+# $entries, $photos: how many
+check-right = Everything verified: { $entries ->
+    [one] { $entries } entry
+   *[other] { $entries } entries
+} and { $photos ->
+    [one] { $photos } photo
+   *[other] { $photos } photos
+}.
+check-faults = { $count ->
+    [one] One fault was found.
+   *[other] { $count } faults were found.
+}
+fault-entry-changed = An entry was changed after it was signed.
+fault-entry-misfiled = An entry stands under a key or in a book that is not its own.
+fault-entry-unchained = An entry does not follow the one before it; something between them is missing or was put in.
+fault-photo-damaged = A photo is not the one that was taken in.
+fault-photo-missing = A photo is no longer in the store.
+fault-unknown = This does not verify ({ $code })
+key = The key of this device
+key-for = Every line is signed with it. Whoever scans a card can compare these figures.

@@ -1,0 +1,85 @@
+# The page a buyer lands on after scanning a card. It stands alone and knows nothing but the card.
+# Its small formatter knows variables, quoted texts and choices by a variable; numbers and days come written out.
+
+viewer-title = Car history card
+viewer-title-of = { $name }: history card
+viewer-noscript = This page reads the card in your browser, so it needs JavaScript.
+
+# No card yet
+viewer-about-heading = A car's history, on a card
+viewer-about = The square on a history card holds the whole history of a car: what was done, when, and at what reading. Scan it with your phone's camera and this page opens with it, or paste its text below.
+viewer-private = Nothing leaves this page: what you paste is read here, in your browser.
+viewer-paste-label = Text of a card
+viewer-paste-hint = The whole address with the digits after #, or only the digits.
+viewer-paste-button = Read the card
+viewer-another = Read another card
+
+# Why a card is refused: what is wrong, and what would be right
+viewer-refused-heading = This card cannot be shown
+viewer-refused-digits-form = The code is incomplete or mistyped; scan the whole square again, or copy its text from beginning to end.
+viewer-refused-version = The code is of a version that this page does not know; open it with a newer copy of this page.
+viewer-refused-message = The code is damaged or was not made by a history card; scan the whole square again, or ask for a fresh print.
+viewer-refused-signature = The signature does not match: the code was misread, or changed after it was signed; scan the square again, and if this comes back, do not trust the card.
+viewer-refused-stream = The signature is right, but what was signed cannot be unpacked; ask whoever issued the card for a new one.
+viewer-refused-claims = The signature is right, but what was signed is not a car's history in the form of a card; ask whoever issued the card for a new one.
+
+# The proof
+viewer-proof-heading = Signature verified
+viewer-proof = Unchanged since it was signed on { $day } with the key { $key }.
+viewer-proof-limits = This does not prove that the work was done. The receipts in the owner's book do that, as far as they go: ask to see them, and check that the book shows the same key.
+
+# The car
+viewer-car-description = Model
+viewer-car-vin = VIN
+viewer-car-engine = Engine
+viewer-car-first-use = First used
+viewer-car-latest = Odometer
+viewer-car-latest-on = { $reading } on { $day }
+viewer-engine-petrol = petrol
+viewer-engine-diesel = diesel
+viewer-engine-petrol-hybrid = petrol hybrid
+viewer-engine-diesel-hybrid = diesel hybrid
+viewer-engine-gas = gas
+viewer-engine-electric = electric
+viewer-engine-other = other
+viewer-distance-km = { $number } km
+viewer-distance-mi = { $number } mi
+
+# The visits
+viewer-visits-heading = What was done
+viewer-visits-none = This card lists no visits.
+viewer-visits-shown = { $count ->
+    [one] One visit, as the owner wrote it down.
+   *[other] { $count } visits, the latest first, as the owner wrote them down.
+}
+viewer-visits-left-out = { $count ->
+    [one] One older visit is in the book but did not fit the card.
+   *[other] { $count } older visits are in the book but did not fit the card.
+}
+viewer-visit-no-items = No item named
+viewer-who-owner = By the owner
+viewer-who-workshop = By a workshop
+viewer-who-both = By the owner and a workshop
+viewer-who-unsaid = By whom: not said
+viewer-mark-receipt = receipt in the book
+viewer-mark-photo = photo in the book
+viewer-mark-late = written down over 30 days later
+viewer-mark-amended = amended since it was written
+viewer-item-unknown = Item { $number }
+
+# What comes next
+viewer-next-heading = What comes next
+viewer-next-on-day = by { $day }
+viewer-next-at-reading = at { $reading }
+viewer-next-either = by { $day } or at { $reading }, whichever comes first
+viewer-next-open = no day or reading given
+
+# New instruments
+viewer-instruments-heading = Odometer replaced
+viewer-instrument = On { $day }: the old one showed { $old }, the new one started at { $new }.
+
+# For comparing with the book
+viewer-head-heading = To compare with the owner's book
+viewer-head-key = Key
+viewer-head = Head of the book
+viewer-private-card = This page sent nothing anywhere: the history came with the address and stays in your browser.

@@ -1,0 +1,83 @@
+// The door's two transports: what goes out, and what becomes of an answer, a refusal and silence.
+
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import type { Refusal } from './door/types';
+
+const refusal: Refusal = { code: 'reading-lower', values: { than: '96 300 km' }, can_keep: true };
+
+beforeEach(() => vi.resetModules());
+afterEach(() => vi.unstubAllGlobals());
+
+describe('in a browser', () => {
+  async function openDoor(reply: () => Promise<Response>) {
+    const fetched = vi.fn<(address: string, init: RequestInit) => Promise<Response>>(reply);
+    vi.stubGlobal('fetch', fetched);
+    return { fetched, ...(await import('./door')) };
+  }
+
+  it('a question goes to the server as JSON and its answer comes back', async () => {
+    const { ask, fetched } = await openDoor(async () => Response.json({ answer: 'rebuilt', entries: 7 }));
+    expect(await ask({ ask: 'rebuild' })).toEqual({ answer: 'rebuilt', entries: 7 });
+    expect(fetched.mock.calls[0]).toEqual(['/ask', expect.objectContaining({ method: 'POST', body: '{"ask":"rebuild"}' })]);
+  });
+
+  it('a refusal is thrown with its reason as data', async () => {
+    const { ask, refusalOf } = await openDoor(async () => Response.json(refusal, { status: 422 }));
+    const thrown: unknown = await ask({ ask: 'check' }).catch((error: unknown) => error);
+    expect(refusalOf(thrown)).toEqual(refusal);
+  });
+
+  it('a server that is gone, or that lets nobody in, did not answer', async () => {
+    const replies = [() => Promise.reject(new TypeError()), async () => new Response('', { status: 401 })];
+    for (const reply of replies) {
+      vi.resetModules();
+      const { ask, refusalOf, NO_ANSWER } = await openDoor(reply);
+      const thrown: unknown = await ask({ ask: 'check' }).catch((error: unknown) => error);
+      expect(refusalOf(thrown)).toMatchObject({ code: NO_ANSWER, can_keep: false });
+    }
+  });
+
+  it('a photo goes in as its bytes and comes out at an address of its own', async () => {
+    const written = { answer: 'written', book: 'b', subject: 's', warnings: [] };
+    const { fetched, photo, takeIn } = await openDoor(async () => Response.json(written));
+    const bytes = new Blob(['photo']);
+    expect(await takeIn('b 1', bytes, new AbortController().signal)).toEqual(written);
+    expect(fetched.mock.calls[0]).toEqual(['/paper?book=b+1', expect.objectContaining({ body: bytes })]);
+    expect(photo('abc', 'thumb')).toBe('/photo/abc/thumb');
+  });
+
+  it('the card is fetched from an address that says what it shows', async () => {
+    const { cardAddress } = await openDoor(() => Promise.reject(new TypeError()));
+    expect(cardAddress('b', { hide_vin: true })).toBe('/card.pdf?book=b&hide_vin=true');
+  });
+});
+
+describe('in the window', () => {
+  async function openDoor(invoke: (command: string, body: unknown, options: unknown) => Promise<unknown>) {
+    const invoked = vi.fn(invoke);
+    const convertFileSrc = (path: string, protocol: string) => `${protocol}://localhost/${encodeURIComponent(path)}`;
+    vi.stubGlobal('isTauri', true);
+    vi.stubGlobal('window', { __TAURI_INTERNALS__: { invoke: invoked, convertFileSrc } });
+    return { invoked, ...(await import('./door')) };
+  }
+
+  it('a question is a command, and its refusal is thrown as data', async () => {
+    const { ask, invoked, refusalOf } = await openDoor(() => Promise.reject(refusal));
+    const thrown: unknown = await ask({ ask: 'check' }).catch((error: unknown) => error);
+    expect(refusalOf(thrown)).toEqual(refusal);
+    expect(invoked.mock.calls[0]?.slice(0, 2)).toEqual(['ask', { request: { ask: 'check' } }]);
+  });
+
+  it('a photo goes in as raw bytes, with its book beside it', async () => {
+    const { invoked, photo, takeIn } = await openDoor(async () => ({ answer: 'written', book: 'b', subject: 's', warnings: [] }));
+    await takeIn('b', new Blob(['photo']), new AbortController().signal);
+    expect(invoked.mock.calls[0]).toEqual(['take_in', new TextEncoder().encode('photo'), { headers: { book: 'b' } }]);
+    expect(photo('abc', 'full')).toBe('photo://localhost/abc/full');
+  });
+
+  it('the card is written by the window, not fetched', async () => {
+    const { cardAddress, saveCard } = await openDoor(async () => '/home/x/card.pdf');
+    expect(cardAddress('b', { hide_vin: false })).toBeNull();
+    expect(await saveCard('b', { hide_vin: false })).toBe('/home/x/card.pdf');
+  });
+});

@@ -1,0 +1,106 @@
+// The one door to the core, with two transports: the window's own commands, or the local server that
+// served this page. Which of the two is known once, when the ui starts.
+
+import { convertFileSrc, invoke, isTauri } from '@tauri-apps/api/core';
+import type { CardOptions, Refusal, Request, Response } from './door/types';
+
+type Ask = Request['ask'];
+
+/** Which answer a question gets; every question that is not listed is a change and gets `written`. */
+type AnswerTo = {
+  shelf: 'shelf';
+  today: 'today';
+  pump: 'pump';
+  counter: 'counter';
+  bay: 'bay';
+  lines: 'lines';
+  line: 'line';
+  sheet: 'sheet';
+  card: 'card';
+  vin: 'vin';
+  'read-card': 'card-read';
+  check: 'check';
+  rebuild: 'rebuilt';
+};
+
+/** The answer to a kind of question. */
+export type Answer<A extends Ask> = Extract<Response, { answer: A extends keyof AnswerTo ? AnswerTo[A] : 'written' }>;
+
+/** What the door threw back, with the reason as data. */
+export class Refused extends Error {
+  constructor(readonly refusal: Refusal) {
+    super(refusal.code);
+  }
+}
+
+/** The code of the ui's own refusal: the core did not answer. */
+export const NO_ANSWER = 'no-answer';
+
+/** The refusal inside whatever was thrown; a core that does not answer is a refusal too. */
+export function refusalOf(thrown: unknown): Refusal {
+  if (thrown instanceof Refused) return thrown.refusal;
+  return { code: NO_ANSWER, values: {}, can_keep: false };
+}
+
+const inWindow = isTauri();
+
+/** Asks the door. Throws `Refused`. */
+export async function ask<R extends Request>(request: R): Promise<Answer<R['ask']>> {
+  const answer = inWindow ? await askWindow(request) : await askServer(request);
+  return answer as Answer<R['ask']>;
+}
+
+/** Hands in the bytes of a photo, which become a paper in the tray. Throws `Refused`. */
+export async function takeIn(book: string, photo: Blob, signal: AbortSignal): Promise<Answer<'tie-paper'>> {
+  const answer = inWindow
+    ? await fromWindow<Response>(invoke('take_in', new Uint8Array(await photo.arrayBuffer()), { headers: { book } }))
+    : await fromServer(fetch(`/paper?${new URLSearchParams({ book })}`, { method: 'POST', body: photo, signal }));
+  return answer as Answer<'tie-paper'>;
+}
+
+/** The address of a photo. */
+export function photo(hash: string, size: 'thumb' | 'full'): string {
+  // `convertFileSrc` would write the slash as %2F, so the path is put behind an empty one.
+  return (inWindow ? convertFileSrc('', 'photo') : '/photo/') + `${hash}/${size}`;
+}
+
+/** The address from which a browser can save the card; nothing in the window, where `saveCard` writes it. */
+export function cardAddress(book: string, options: CardOptions): string | null {
+  if (inWindow) return null;
+  const query = new URLSearchParams({ book, hide_vin: String(options.hide_vin) });
+  if (options.viewer !== undefined) query.set('viewer', options.viewer);
+  return `/card.pdf?${query}`;
+}
+
+/** Writes the card as PDF and returns the path at which it stands. Only in the window. Throws `Refused`. */
+export function saveCard(book: string, options: CardOptions): Promise<string> {
+  return fromWindow<string>(invoke('save_card', { book, options }));
+}
+
+function askWindow(request: Request): Promise<Response> {
+  return fromWindow(invoke<Response>('ask', { request }));
+}
+
+function askServer(request: Request): Promise<Response> {
+  const headers = { 'content-type': 'application/json' };
+  return fromServer(fetch('/ask', { method: 'POST', headers, body: JSON.stringify(request) }));
+}
+
+async function fromWindow<T>(reply: Promise<T>): Promise<T> {
+  try {
+    return await reply;
+  } catch (thrown) {
+    throw isRefusal(thrown) ? new Refused(thrown) : thrown;
+  }
+}
+
+async function fromServer(reply: Promise<globalThis.Response>): Promise<Response> {
+  const answer = await reply;
+  if (answer.ok) return (await answer.json()) as Response;
+  const body: unknown = answer.status === 422 ? await answer.json() : undefined;
+  throw isRefusal(body) ? new Refused(body) : new Error(answer.statusText);
+}
+
+function isRefusal(thrown: unknown): thrown is Refusal {
+  return typeof thrown === 'object' && thrown !== null && 'code' in thrown && 'values' in thrown;
+}

@@ -1,0 +1,1287 @@
+// Written by `cargo xtask types` from the door's Rust types; not to be edited.
+
+export type BayView = { 
+/**
+ * The vehicle.
+ */
+vehicle: VehicleLine, 
+/**
+ * Today.
+ */
+today: string, 
+/**
+ * The jobs on the plan, most pressing first.
+ */
+jobs: Array<JobView>, 
+/**
+ * The leading digits of the reading.
+ */
+leading: string, 
+/**
+ * Workshops named before, most recent first.
+ */
+workshops: Array<string>, 
+/**
+ * The currency used last.
+ */
+currency: string, 
+/**
+ * The papers in the tray.
+ */
+tray: Array<PaperView>, };
+
+export type BookLine = { 
+/**
+ * Its subject.
+ */
+subject: string, 
+/**
+ * The day that it names.
+ */
+day: string, 
+/**
+ * The reading.
+ */
+reading: Reading | null, 
+/**
+ * What it says.
+ */
+says: LineContent, 
+/**
+ * The day on which it was written down.
+ */
+written: string, 
+/**
+ * How often it has been amended.
+ */
+amended: number, 
+/**
+ * It was struck out, for this reason.
+ */
+struck: string | null, };
+
+export type CardOptions = { 
+/**
+ * Leaves the identification number out.
+ */
+hide_vin: boolean, 
+/**
+ * The address to use in place of the one in the settings.
+ */
+viewer?: string, };
+
+export type CardReadView = { 
+/**
+ * The day on which it was signed.
+ */
+signed: string, 
+/**
+ * The fingerprint of the key.
+ */
+fingerprint: string, 
+/**
+ * The key belongs to this device.
+ */
+own_key: boolean, 
+/**
+ * What the household called the vehicle.
+ */
+name: string, 
+/**
+ * Make, model and year.
+ */
+make_model: string, 
+/**
+ * The identification number; nothing when hidden.
+ */
+vin: string | null, 
+/**
+ * The key of the engine.
+ */
+engine: string, 
+/**
+ * The latest reading.
+ */
+reading: DatedReading, 
+/**
+ * The visits, oldest first.
+ */
+visits: Array<CardVisit>, 
+/**
+ * Visits in the book; more than the list holds when old ones were left out.
+ */
+in_book: number, };
+
+export type CardView = { 
+/**
+ * The vehicle.
+ */
+vehicle: VehicleLine, 
+/**
+ * The pages, each an SVG picture.
+ */
+pages: Array<string>, 
+/**
+ * Visits on the square.
+ */
+shown: number, 
+/**
+ * Older visits left out of the square.
+ */
+left_out: number, 
+/**
+ * The address in the square; nothing when it holds plain text.
+ */
+viewer_address: string | null, 
+/**
+ * The text in the square.
+ */
+text: string, 
+/**
+ * The fingerprint of the key that signed it.
+ */
+fingerprint: string, };
+
+export type CardVisit = { 
+/**
+ * The day.
+ */
+day: string, 
+/**
+ * The reading.
+ */
+reading: Reading, 
+/**
+ * What was done; an unknown number has the key `unknown`.
+ */
+items: Array<ItemView>, 
+/**
+ * `owner`, `workshop`, `receipt`, `photo`, `late`, `amended`.
+ */
+marks: Array<string>, };
+
+export type CatalogueLine = { 
+/**
+ * Its stable number.
+ */
+number: number, 
+/**
+ * Its key; the name stands in the Fluent files under `item-KEY`.
+ */
+key: string, };
+
+export type CheckView = { 
+/**
+ * Entries verified.
+ */
+entries: number, 
+/**
+ * Photos verified.
+ */
+photos: number, 
+/**
+ * What is wrong; empty when all is well.
+ */
+faults: Array<FaultView>, };
+
+export type CountedFrom = { "from": "done", 
+/**
+ * The day.
+ */
+day: string, 
+/**
+ * The reading that the instrument showed; nothing when nobody wrote it down.
+ */
+reading: Reading | null, 
+/**
+ * The visit's line.
+ */
+visit: string, } | { "from": "first-use", 
+/**
+ * The day.
+ */
+day: string, };
+
+export type CounterView = { 
+/**
+ * The vehicle.
+ */
+vehicle: VehicleLine, 
+/**
+ * What the next visit needs.
+ */
+get: Array<GetView>, 
+/**
+ * The papers that belong to no visit yet, newest first.
+ */
+tray: Array<PaperView>, 
+/**
+ * The visits to which a paper may be tied, newest first, at most 20.
+ */
+visits: Array<VisitLine>, };
+
+export type DatedReading = { 
+/**
+ * The day.
+ */
+day: string, 
+/**
+ * The reading.
+ */
+reading: Reading, };
+
+export type DrivenForm = { 
+/**
+ * Mostly trips under 8 km or 5 miles, or cold engine.
+ */
+short_trips: boolean, 
+/**
+ * Often a trailer, a heavy load or long climbs.
+ */
+towing: boolean, 
+/**
+ * Often dust or unmade roads.
+ */
+dust: boolean, 
+/**
+ * Much standing traffic or idling.
+ */
+standing: boolean, };
+
+export type DueView = { 
+/**
+ * The item.
+ */
+item: ItemView, 
+/**
+ * How it stands.
+ */
+state: StateKey, 
+/**
+ * The day on which it is due, by time or by reaching the reading at this car's pace.
+ */
+day: string | null, 
+/**
+ * The reading at which it is due, on the present instrument.
+ */
+reading: Reading | null, 
+/**
+ * Which of the two comes first.
+ */
+first: FirstKey | null, 
+/**
+ * Why.
+ */
+why: WhyView, 
+/**
+ * It belongs in a workshop.
+ */
+workshop: boolean, 
+/**
+ * What it costs to ignore: 1 comfort to 5 the engine, 6 safety.
+ */
+weight: number, };
+
+export type EstimateView = { 
+/**
+ * The likely reading.
+ */
+likely: Reading, 
+/**
+ * Hardly less than this.
+ */
+low: Reading, 
+/**
+ * Hardly more than this.
+ */
+high: Reading, 
+/**
+ * The reading from which it is counted.
+ */
+since: DatedReading, 
+/**
+ * How many units a year this car goes, as far as the book tells.
+ */
+per_year: number, };
+
+export type FaultView = { 
+/**
+ * The key of the sentence.
+ */
+code: string, 
+/**
+ * The hash of the entry or the photo, or another name of the place.
+ */
+place: string, };
+
+export type FirstKey = "time" | "distance";
+
+export type FuelForm = { 
+/**
+ * How much.
+ */
+volume: string, 
+/**
+ * `litre`, `us-gallon` or `imperial-gallon`; `litre` when empty.
+ */
+volume_unit: string, 
+/**
+ * What it cost in all; may be empty.
+ */
+total: string, 
+/**
+ * The currency of the total; may be empty when the total is.
+ */
+currency: string, 
+/**
+ * `full`, `part` or `missed` (a fill before this one was not written down); `full` when empty.
+ */
+fill: string, };
+
+export type FuelView = { 
+/**
+ * How much, in its unit, with three decimals.
+ */
+volume: string, 
+/**
+ * `litre`, `us-gallon` or `imperial-gallon`.
+ */
+volume_unit: string, 
+/**
+ * What it cost.
+ */
+total: MoneyView | null, 
+/**
+ * `full`, `part` or `missed`.
+ */
+fill: string, };
+
+export type GetView = { 
+/**
+ * For which item.
+ */
+item: ItemView, 
+/**
+ * What was fitted the last time; nothing when the book holds no part for it.
+ */
+part: PartView | null, 
+/**
+ * Where it was bought or fitted, by the visit's workshop; empty when the owner did it.
+ */
+workshop: string, 
+/**
+ * The day of that visit.
+ */
+day: string | null, };
+
+export type InstrumentLine = { 
+/**
+ * The day.
+ */
+day: string, 
+/**
+ * What the old one showed last.
+ */
+old: Reading, 
+/**
+ * What the new one showed first.
+ */
+new: Reading, };
+
+export type IntervalForm = { 
+/**
+ * The distance; may be empty.
+ */
+distance: string, 
+/**
+ * `km` or `mi`, as it is printed.
+ */
+unit: string, 
+/**
+ * Months, with `.5` for a half; may be empty.
+ */
+months: string, };
+
+export type IntervalView = { 
+/**
+ * The distance in its printed unit.
+ */
+distance: Reading | null, 
+/**
+ * Months, with `.5` for a half.
+ */
+months: string | null, };
+
+export type ItemForm = { "catalogue": number } | { "own": string };
+
+export type ItemView = { "of": "catalogue", 
+/**
+ * Its stable number.
+ */
+number: number, 
+/**
+ * Its key.
+ */
+key: string, } | { "of": "own", 
+/**
+ * The owner's words.
+ */
+name: string, };
+
+export type JobView = { 
+/**
+ * The item.
+ */
+item: ItemView, 
+/**
+ * How it stands.
+ */
+state: StateKey, 
+/**
+ * It belongs in a workshop.
+ */
+workshop: boolean, 
+/**
+ * The keys of the cautions that come before the first step.
+ */
+cautions: Array<string>, 
+/**
+ * The parts fitted the last time.
+ */
+parts: Array<PartView>, };
+
+export type LineContent = { "kind": "vehicle", 
+/**
+ * What was known of it.
+ */
+vehicle: VehicleForm, } | { "kind": "reading", 
+/**
+ * `actual`, `exceeds-limits` or `not-actual`.
+ */
+status: string, 
+/**
+ * The fuel taken at it.
+ */
+fuel: FuelView | null, } | { "kind": "instrument", 
+/**
+ * What the old one showed last.
+ */
+old: Reading, 
+/**
+ * What the new one showed first.
+ */
+new: Reading, } | { "kind": "visit", 
+/**
+ * By whom; empty when the owner did it.
+ */
+workshop: string, 
+/**
+ * What was done.
+ */
+items: Array<ItemView>, 
+/**
+ * What was fitted.
+ */
+parts: Array<PartView>, 
+/**
+ * What it cost.
+ */
+cost: MoneyView | null, 
+/**
+ * The note.
+ */
+note: string, 
+/**
+ * Its papers.
+ */
+papers: Array<PaperView>, } | { "kind": "paper", 
+/**
+ * The paper.
+ */
+paper: PaperView, } | { "kind": "plan", 
+/**
+ * The item.
+ */
+item: ItemView, 
+/**
+ * `handbook`, `off` or `catalogue`.
+ */
+to: string, 
+/**
+ * The interval that repeats.
+ */
+then: IntervalView | null, 
+/**
+ * The first one, where it differs.
+ */
+first: IntervalView | null, } | { "kind": "newer" };
+
+export type LineFilter = { 
+/**
+ * Only lines of this calendar year.
+ */
+year?: number, 
+/**
+ * Only visits with this catalogue item.
+ */
+item?: number, 
+/**
+ * Only lines in which this text stands, without regard to case.
+ */
+text?: string, };
+
+export type LineView = { 
+/**
+ * The line as it stands.
+ */
+line: BookLine, 
+/**
+ * Every version, the first one included.
+ */
+versions: Array<VersionView>, };
+
+export type LinesView = { 
+/**
+ * The vehicle.
+ */
+vehicle: VehicleLine, 
+/**
+ * The lines, newest first.
+ */
+lines: Array<BookLine>, 
+/**
+ * The years in which there are lines, newest first.
+ */
+years: Array<number>, 
+/**
+ * The items that occur in visits.
+ */
+items: Array<ItemView>, 
+/**
+ * How many entries the book holds.
+ */
+entries: number, 
+/**
+ * How many of them were written by a newer version.
+ */
+newer: number, };
+
+export type MoneyView = { 
+/**
+ * The number with a point: `12.50`.
+ */
+number: string, 
+/**
+ * Three letters of ISO 4217.
+ */
+currency: string, };
+
+export type NextVisitView = { 
+/**
+ * The day on which the first of them is due, or today when that has passed.
+ */
+day: string, 
+/**
+ * What to do together.
+ */
+items: Array<ItemView>, 
+/**
+ * What to get for it.
+ */
+get: Array<GetView>, };
+
+export type PaperView = { 
+/**
+ * Its line.
+ */
+subject: string, 
+/**
+ * The SHA-256 of its photo, by which `photo://HASH/full` and `photo://HASH/thumb` give the picture.
+ */
+hash: string, 
+/**
+ * Width of the photo in pixels.
+ */
+width: number, 
+/**
+ * Height of the photo in pixels.
+ */
+height: number, 
+/**
+ * The day on which it was filed.
+ */
+filed: string, };
+
+export type PartForm = { 
+/**
+ * What it is, such as 'oil filter'; may be empty when a number is given.
+ */
+name: string, 
+/**
+ * Who made it; may be empty.
+ */
+maker: string, 
+/**
+ * The maker's number, as written; may be empty when a name is given.
+ */
+number: string, 
+/**
+ * How much or how many; 1 when empty.
+ */
+quantity: string, 
+/**
+ * `piece`, `litre`, `set`, `kilogram` or `metre`; `piece` when empty.
+ */
+measure: string, 
+/**
+ * What all of it cost; may be empty.
+ */
+price: string, 
+/**
+ * The item of the visit that it served; may be left out, and is clear where the visit has one item.
+ */
+item?: ItemForm, };
+
+export type PartView = { 
+/**
+ * What it is.
+ */
+name: string, 
+/**
+ * Who made it.
+ */
+maker: string, 
+/**
+ * The maker's number, as written.
+ */
+number: string, 
+/**
+ * How much or how many: `4`, `4.3`.
+ */
+quantity: string, 
+/**
+ * `piece`, `litre`, `set`, `kilogram` or `metre`.
+ */
+measure: string, 
+/**
+ * What all of it cost.
+ */
+price: MoneyView | null, 
+/**
+ * The item of the visit that it served, where someone said so.
+ */
+served: ItemView | null, };
+
+export type PlanForm = { "to": "handbook", 
+/**
+ * The interval that repeats.
+ */
+then: IntervalForm, 
+/**
+ * The first one, where it differs.
+ */
+first?: IntervalForm, } | { "to": "off" } | { "to": "catalogue" };
+
+export type PlanLine = { 
+/**
+ * The item.
+ */
+item: ItemView, 
+/**
+ * The interval that holds now.
+ */
+interval: IntervalView, 
+/**
+ * The first one, where it differs.
+ */
+first: IntervalView | null, 
+/**
+ * Where it comes from.
+ */
+source: string, 
+/**
+ * The published source by name; empty otherwise.
+ */
+source_name: string, 
+/**
+ * The owner switched it off.
+ */
+off: boolean, };
+
+export type PumpView = { 
+/**
+ * The vehicle.
+ */
+vehicle: VehicleLine, 
+/**
+ * Today.
+ */
+today: string, 
+/**
+ * The leading digits that will not have changed since the last reading.
+ */
+leading: string, 
+/**
+ * How many digits a whole reading is likely to have.
+ */
+digits: number, 
+/**
+ * The last readings, newest first, at most five.
+ */
+last: Array<ReadingLine>, 
+/**
+ * The currency and the unit of volume used last.
+ */
+currency: string, 
+/**
+ * `litre`, `us-gallon` or `imperial-gallon`.
+ */
+volume_unit: string, };
+
+export type Reading = { 
+/**
+ * Whole units.
+ */
+count: number, 
+/**
+ * `km` or `mi`.
+ */
+unit: UnitKey, };
+
+export type ReadingForm = { 
+/**
+ * The day; today when empty.
+ */
+day: string, 
+/**
+ * What the instrument shows, in its own unit.
+ */
+reading: string, 
+/**
+ * `actual`, `exceeds-limits` or `not-actual` (49 CFR 580); `actual` when empty.
+ */
+status: string, 
+/**
+ * Fuel taken at this reading.
+ */
+fuel?: FuelForm, };
+
+export type ReadingLine = { 
+/**
+ * Its line.
+ */
+subject: string, 
+/**
+ * The day.
+ */
+day: string, 
+/**
+ * The reading.
+ */
+reading: Reading, 
+/**
+ * `actual`, `exceeds-limits` or `not-actual`.
+ */
+status: string, 
+/**
+ * The fuel taken at it.
+ */
+fuel: FuelView | null, };
+
+export type RebuiltView = { 
+/**
+ * Entries folded.
+ */
+entries: number, };
+
+export type Refusal = { 
+/**
+ * The key of the sentence, such as `reading-lower`.
+ */
+code: string, 
+/**
+ * The field of the form that is meant, as a path such as `visit.parts.0.price`; nothing when none is.
+ */
+field?: string, 
+/**
+ * What the sentence names.
+ */
+values: { [key in string]: string }, 
+/**
+ * Asking again with `keep` will be accepted.
+ */
+can_keep: boolean, };
+
+export type Request = { "ask": "shelf" } | { "ask": "today", 
+/**
+ * The vehicle's book.
+ */
+book: string, } | { "ask": "pump", 
+/**
+ * The vehicle's book.
+ */
+book: string, } | { "ask": "counter", 
+/**
+ * The vehicle's book.
+ */
+book: string, } | { "ask": "bay", 
+/**
+ * The vehicle's book.
+ */
+book: string, } | { "ask": "lines", 
+/**
+ * The vehicle's book.
+ */
+book: string, 
+/**
+ * Which lines; all when left out.
+ */
+filter: LineFilter, } | { "ask": "line", 
+/**
+ * The vehicle's book.
+ */
+book: string, 
+/**
+ * The line.
+ */
+subject: string, } | { "ask": "sheet", 
+/**
+ * The vehicle's book.
+ */
+book: string, } | { "ask": "card", 
+/**
+ * The vehicle's book.
+ */
+book: string, 
+/**
+ * What the card shows.
+ */
+options: CardOptions, } | { "ask": "vin", 
+/**
+ * As typed.
+ */
+vin: string, } | { "ask": "read-card", 
+/**
+ * The text.
+ */
+text: string, } | { "ask": "check" } | { "ask": "rebuild" } | { "ask": "add-vehicle", 
+/**
+ * What is known of it.
+ */
+vehicle: VehicleForm, } | { "ask": "change-vehicle", 
+/**
+ * The vehicle's book.
+ */
+book: string, 
+/**
+ * All that is known of it now.
+ */
+vehicle: VehicleForm, } | { "ask": "take-reading", 
+/**
+ * The vehicle's book.
+ */
+book: string, 
+/**
+ * What was read.
+ */
+reading: ReadingForm, 
+/**
+ * The owner has been asked about an implausible reading and wants it kept.
+ */
+keep: boolean, } | { "ask": "replace-instrument", 
+/**
+ * The vehicle's book.
+ */
+book: string, 
+/**
+ * The day of the replacement.
+ */
+day: string, 
+/**
+ * What the old instrument showed last.
+ */
+old: string, 
+/**
+ * What the new one showed first.
+ */
+new: string, } | { "ask": "record-visit", 
+/**
+ * The vehicle's book.
+ */
+book: string, 
+/**
+ * What was done.
+ */
+visit: VisitForm, 
+/**
+ * The owner has been asked about an implausible reading and wants it kept.
+ */
+keep: boolean, } | { "ask": "amend-reading", 
+/**
+ * The vehicle's book.
+ */
+book: string, 
+/**
+ * The line that is amended.
+ */
+subject: string, 
+/**
+ * The whole reading as it should be.
+ */
+reading: ReadingForm, 
+/**
+ * Why, in the owner's words; may be empty.
+ */
+why: string, 
+/**
+ * The owner has been asked about an implausible reading and wants it kept.
+ */
+keep: boolean, } | { "ask": "amend-visit", 
+/**
+ * The vehicle's book.
+ */
+book: string, 
+/**
+ * The line that is amended.
+ */
+subject: string, 
+/**
+ * The whole visit as it should be.
+ */
+visit: VisitForm, 
+/**
+ * Why, in the owner's words; may be empty.
+ */
+why: string, 
+/**
+ * The owner has been asked about an implausible reading and wants it kept.
+ */
+keep: boolean, } | { "ask": "strike-out", 
+/**
+ * The vehicle's book.
+ */
+book: string, 
+/**
+ * The line.
+ */
+subject: string, 
+/**
+ * Why, in the owner's words; may be empty.
+ */
+why: string, } | { "ask": "tie-paper", 
+/**
+ * The vehicle's book.
+ */
+book: string, 
+/**
+ * The paper's line.
+ */
+paper: string, 
+/**
+ * The visit's line.
+ */
+visit: string, } | { "ask": "change-plan", 
+/**
+ * The vehicle's book.
+ */
+book: string, 
+/**
+ * The item.
+ */
+item: ItemForm, 
+/**
+ * What holds for it from now on.
+ */
+change: PlanForm, } | { "ask": "set-viewer-address", 
+/**
+ * An `https:` address without `#`; nothing clears it.
+ */
+address: string | null, } | { "ask": "demo" };
+
+export type Response = { "answer": "shelf" } & ShelfView | { "answer": "today" } & TodayView | { "answer": "pump" } & PumpView | { "answer": "counter" } & CounterView | { "answer": "bay" } & BayView | { "answer": "lines" } & LinesView | { "answer": "line" } & LineView | { "answer": "sheet" } & SheetView | { "answer": "card" } & CardView | { "answer": "vin" } & VinView | { "answer": "card-read" } & CardReadView | { "answer": "check" } & CheckView | { "answer": "rebuilt" } & RebuiltView | { "answer": "written" } & WrittenView;
+
+export type SheetView = { 
+/**
+ * The vehicle.
+ */
+vehicle: VehicleLine, 
+/**
+ * All that is known of it, as a form can take it back.
+ */
+form: VehicleForm, 
+/**
+ * What its identification number says; nothing when there is none.
+ */
+vin: VinView | null, 
+/**
+ * How it is driven.
+ */
+driven: DrivenForm, 
+/**
+ * The plan.
+ */
+plan: Array<PlanLine>, 
+/**
+ * The instruments that were replaced.
+ */
+instruments: Array<InstrumentLine>, };
+
+export type ShelfView = { 
+/**
+ * Today, as the door sees it.
+ */
+today: string, 
+/**
+ * All vehicles, by name.
+ */
+vehicles: Array<VehicleLine>, 
+/**
+ * The page on which a scanned card opens.
+ */
+viewer_address: string | null, 
+/**
+ * The fingerprint of this device's key.
+ */
+fingerprint: string, 
+/**
+ * The engines that the sheet offers, as keys.
+ */
+engines: Array<string>, 
+/**
+ * All items of the catalogue.
+ */
+catalogue: Array<CatalogueLine>, };
+
+export type StateKey = "overdue" | "due" | "soon" | "ahead" | "no-record";
+
+export type TodayView = { 
+/**
+ * The vehicle.
+ */
+vehicle: VehicleLine, 
+/**
+ * Today.
+ */
+today: string, 
+/**
+ * What the odometer is thought to show today; nothing when there is no ground for a guess.
+ */
+estimate: EstimateView | null, 
+/**
+ * Everything on the plan, most pressing first.
+ */
+due: Array<DueView>, 
+/**
+ * The next visit.
+ */
+visit: NextVisitView | null, 
+/**
+ * How many papers wait in the tray.
+ */
+tray: number, };
+
+export type UnitKey = "km" | "mi";
+
+export type VehicleForm = { 
+/**
+ * What the household calls it; 1 to 60 characters.
+ */
+name: string, 
+/**
+ * Make, model and year as one text; may be empty.
+ */
+make_model: string, 
+/**
+ * The vehicle identification number; may be empty.
+ */
+vin: string, 
+/**
+ * `petrol`, `diesel`, `petrol-hybrid`, `diesel-hybrid`, `gas`, `electric` or `other`.
+ */
+engine: string, 
+/**
+ * `km` or `mi`: what the instrument counts.
+ */
+unit: string, 
+/**
+ * The day of first use; may be empty.
+ */
+first_use: string, 
+/**
+ * The car has been in this household since it was new, so that nothing was done before the book begins.
+ */
+bought_new: boolean, 
+/**
+ * What the owner expects to drive in a year, in the unit of the instrument; may be empty.
+ */
+yearly: string, 
+/**
+ * How it is driven.
+ */
+driven: DrivenForm, 
+/**
+ * A first reading to write together with the vehicle; may be empty.
+ */
+reading: string, };
+
+export type VehicleLine = { 
+/**
+ * Its book.
+ */
+book: string, 
+/**
+ * What the household calls it.
+ */
+name: string, 
+/**
+ * Make, model and year.
+ */
+make_model: string, 
+/**
+ * The key of the engine.
+ */
+engine: string, 
+/**
+ * `km` or `mi`.
+ */
+unit: string, 
+/**
+ * The newest reading.
+ */
+reading: DatedReading | null, };
+
+export type VersionView = { 
+/**
+ * The day on which it was written.
+ */
+written: string, 
+/**
+ * Why, in the owner's words.
+ */
+why: string, 
+/**
+ * The day that it names.
+ */
+day: string, 
+/**
+ * The reading.
+ */
+reading: Reading | null, 
+/**
+ * What it says.
+ */
+says: LineContent, 
+/**
+ * The SHA-256 of its entry.
+ */
+hash: string, };
+
+export type VinView = { 
+/**
+ * In capitals.
+ */
+vin: string, 
+/**
+ * `right` or `wrong`.
+ */
+check_digit: string, 
+/**
+ * The digit that would be right, where it is wrong.
+ */
+expected: string | null, };
+
+export type VisitForm = { 
+/**
+ * The day; today when empty.
+ */
+day: string, 
+/**
+ * What the instrument showed; may be empty when nobody wrote it down.
+ */
+reading: string, 
+/**
+ * The workshop's name; empty when the owner did it himself.
+ */
+workshop: string, 
+/**
+ * What was done; at least one.
+ */
+items: Array<ItemForm>, 
+/**
+ * What was fitted or filled in.
+ */
+parts: Array<PartForm>, 
+/**
+ * What it cost in all; may be empty.
+ */
+cost: string, 
+/**
+ * The currency of the cost and of all prices.
+ */
+currency: string, 
+/**
+ * Anything else worth keeping, at most 2 000 characters.
+ */
+note: string, 
+/**
+ * The lines of the papers that belong to it.
+ */
+papers: Array<string>, };
+
+export type VisitLine = { 
+/**
+ * Its line.
+ */
+subject: string, 
+/**
+ * The day.
+ */
+day: string, 
+/**
+ * What was done.
+ */
+items: Array<ItemView>, 
+/**
+ * By whom; empty when the owner did it.
+ */
+workshop: string, };
+
+export type WhyView = { 
+/**
+ * The interval used.
+ */
+interval: IntervalView, 
+/**
+ * `handbook`, `regulation`, `published` or `common-practice`.
+ */
+source: string, 
+/**
+ * The published source by name; empty otherwise.
+ */
+source_name: string, 
+/**
+ * The first interval of a new car, before the one that repeats.
+ */
+first_phase: boolean, 
+/**
+ * What it is counted from; nothing when there is no record.
+ */
+from: CountedFrom | null, 
+/**
+ * The conditions that tightened it, as keys: `short-trips`, `towing`, `dust`, `standing`.
+ */
+tightened_by: Array<string>, };
+
+export type WrittenView = { 
+/**
+ * The book in which it stands; of the demo, the first.
+ */
+book: string, 
+/**
+ * The line.
+ */
+subject: string, 
+/**
+ * Warnings that did not keep it from being written, as keys: `vin-check-digit`.
+ */
+warnings: Array<string>, };

@@ -1,0 +1,92 @@
+// Numbers, days, intervals and refusals as they stand on the page.
+
+import { describe, expect, it } from 'vitest';
+import { day, daysBetween, decimal, interval, itemName, itemNames, money, number, partTitle, quantity, reading, refusalText, volume } from './format';
+
+const NBSP = '\u00a0';
+
+describe('numbers', () => {
+  it('stand in groups of three that no line breaks apart', () => {
+    expect(number(98_420)).toBe(`98${NBSP}420`);
+    expect(number(9_840)).toBe(`9${NBSP}840`);
+    expect(number(12)).toBe('12');
+    expect(reading({ count: 1_234_567, unit: 'mi' })).toBe(`1${NBSP}234${NBSP}567${NBSP}mi`);
+  });
+
+  it('keep the decimals that they came with', () => {
+    expect(decimal('12.50')).toBe('12.50');
+    expect(decimal('1200')).toBe(`1${NBSP}200`);
+    expect(money({ number: '1182.40', currency: 'EUR' })).toBe(`1${NBSP}182.40${NBSP}EUR`);
+  });
+
+  it('lose only a third decimal of a volume that says nothing', () => {
+    const fuel = { volume_unit: 'litre', total: null, fill: 'full' };
+    expect(volume({ ...fuel, volume: '41.300' })).toBe(`41.30${NBSP}litres`);
+    expect(volume({ ...fuel, volume: '41.305' })).toBe(`41.305${NBSP}litres`);
+  });
+});
+
+describe('days', () => {
+  it('name the month, so that no order of numbers can be mistaken', () => {
+    expect(day('2026-11-25')).toBe(`25${NBSP}Nov${NBSP}2026`);
+  });
+
+  it('are counted whole, across a change of clocks and a leap day', () => {
+    expect(daysBetween('2026-03-28', '2026-03-30')).toBe(2);
+    expect(daysBetween('2028-02-28', '2028-03-01')).toBe(2);
+    expect(daysBetween('2026-11-25', '2026-11-01')).toBe(-24);
+  });
+
+  it('that are none stand as they came', () => {
+    expect(day('soon')).toBe('soon');
+  });
+});
+
+describe('intervals', () => {
+  const far = { count: 15_000, unit: 'km' as const };
+
+  it('say which of two comes first', () => {
+    expect(interval({ distance: far, months: '12' })).toBe(`15${NBSP}000${NBSP}km or 12 months, whichever comes first`);
+  });
+
+  it('name the one that there is, half months included', () => {
+    expect(interval({ distance: far, months: null })).toBe(`15${NBSP}000${NBSP}km`);
+    expect(interval({ distance: null, months: '1' })).toBe('1 month');
+    expect(interval({ distance: null, months: '4.5' })).toBe('4.5 months');
+    expect(interval({ distance: null, months: null })).toBe('');
+  });
+});
+
+describe('items and parts', () => {
+  const oil = { of: 'catalogue' as const, number: 1, key: 'engine-oil' };
+
+  it('have the names of the catalogue, or the owner’s own, or their number', () => {
+    expect(itemNames([oil, { of: 'own', name: 'Roof rail' }])).toBe(`Engine oil and filter${NBSP}· Roof rail`);
+    expect(itemName({ of: 'catalogue', number: 900, key: 'from-the-future' })).toContain('900');
+  });
+
+  it('are titled by the maker’s number, or by their name', () => {
+    const part = { name: 'oil filter', maker: 'Quarrel', number: 'QF 20-118', quantity: '1', measure: 'piece', price: null };
+    expect(partTitle(part)).toBe('Quarrel QF 20-118');
+    expect(partTitle({ ...part, maker: '', number: '' })).toBe('oil filter');
+    expect(quantity(part)).toBe('1 piece');
+    expect(quantity({ ...part, quantity: '4.3', measure: 'litre' })).toBe('4.3 litres');
+  });
+});
+
+describe('a refusal', () => {
+  it('is one sentence with its days written out', () => {
+    const values = { reading: '91 234 km', than: '96 300 km', on: '2026-10-12' };
+    const text = refusalText({ code: 'reading-lower', values, can_keep: true });
+    expect(text).toContain('91 234 km');
+    expect(text).toContain(`12${NBSP}Oct${NBSP}2026`);
+  });
+
+  it('quotes what was typed as it was typed', () => {
+    expect(refusalText({ code: 'day-form', values: { text: '2026-02-31' }, can_keep: false })).toContain('2026-02-31');
+  });
+
+  it('of a kind without words still says its code', () => {
+    expect(refusalText({ code: 'from-the-future', values: {}, can_keep: false })).toContain('from-the-future');
+  });
+});

@@ -1,0 +1,127 @@
+// Dates, readings, money and intervals as they stand on the page. What they say in words comes from Fluent.
+
+import type { DatedReading, FuelView, IntervalView, ItemView, MoneyView, PartView, Reading, Refusal, UnitKey } from './door/types';
+import { NO_ANSWER } from './door';
+import { locale, say, sayKey } from './words';
+
+/** Groups of three stand apart by a space at which no line breaks, in every language. */
+const NBSP = '\u00a0';
+const DAY_MS = 86_400_000;
+const ISO_DAY = /^\d{4}-\d{2}-\d{2}$/;
+
+const whole = new Intl.NumberFormat(locale, { useGrouping: 'always', maximumFractionDigits: 0 } as Intl.NumberFormatOptions);
+const dayFormat = new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' });
+const longFormat = new Intl.DateTimeFormat(locale, { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
+const monthFormat = new Intl.DateTimeFormat(locale, { month: 'short', timeZone: 'UTC' });
+
+/** A whole number, grouped. */
+export function number(value: number): string {
+  return spaced(whole.formatToParts(value));
+}
+
+/** A number that came as text with a point, with as many decimals as it came with. */
+export function decimal(text: string): string {
+  const decimals = text.split('.')[1]?.length ?? 0;
+  const format = new Intl.NumberFormat(locale, { useGrouping: true, minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+  return spaced(format.formatToParts(Number(text)));
+}
+
+/** `YYYY-MM-DD` as a moment in UTC, so that no clock shift moves the day. */
+export function dayTime(day: string): number {
+  return Date.parse(`${day}T00:00:00Z`);
+}
+
+/** Whole days from one day to another. */
+export function daysBetween(from: string, to: string): number {
+  return Math.round((dayTime(to) - dayTime(from)) / DAY_MS);
+}
+
+/** `25 Nov 2026`. */
+export function day(text: string): string {
+  const time = dayTime(text);
+  return Number.isNaN(time) ? text : dayFormat.format(time).replaceAll(' ', '\u00a0');
+}
+
+/** `Wednesday, 25 November 2026`. */
+export function longDay(text: string): string {
+  const time = dayTime(text);
+  return Number.isNaN(time) ? text : longFormat.format(time);
+}
+
+/** The short name of the month in which a moment lies. */
+export function month(time: number): string {
+  return monthFormat.format(time);
+}
+
+/** The name of a unit, such as `km`. */
+export function unitName(unit: string): string {
+  return say(unit === 'mi' ? 'unit-mi' : 'unit-km');
+}
+
+/** `98 420 km`. */
+export function reading({ count, unit }: Reading): string {
+  return distance(count, unit);
+}
+
+export function distance(count: number, unit: UnitKey | string): string {
+  return `${number(count)}\u00a0${unitName(unit)}`;
+}
+
+/** `96 300 km on 12 Oct 2026`. */
+export function datedReading(dated: DatedReading): string {
+  return say('reading-on', { reading: reading(dated.reading), day: day(dated.day) });
+}
+
+/** `12.50 EUR`: the code and not a sign, because many countries share one sign. */
+export function money({ number: amount, currency }: MoneyView): string {
+  return `${decimal(amount)}\u00a0${currency}`;
+}
+
+/** What an item is called. */
+export function itemName(item: ItemView): string {
+  if (item.of === 'own') return item.name;
+  return sayKey(`item-${item.key}`) ?? say('item-of-newer', { number: item.number });
+}
+
+/** Several items on one line; many names hold a comma of their own, so that a point parts them. */
+export function itemNames(items: ItemView[]): string {
+  return items.map(itemName).join(`${NBSP}· `);
+}
+
+/** `15 000 km or 12 months`; nothing when the interval names neither. */
+export function interval({ distance: far, months }: IntervalView): string {
+  const parts = [far && reading(far), months && monthsText(months)].filter((part) => part !== null && part !== '');
+  const [one, two] = parts;
+  if (one && two) return say('interval-both', { distance: one, months: two });
+  return one || two || '';
+}
+
+/** `4.3 litres`, `2 pieces`. */
+export function quantity({ quantity: amount, measure }: PartView): string {
+  return sayKey(`amount-${measure}`, { amount: Number(amount) }) ?? `${decimal(amount)} ${measure}`;
+}
+
+/** `41.300 litres`. */
+export function volume({ volume: amount, volume_unit: unit }: FuelView): string {
+  return `${decimal(amount.replace(/(\.\d\d)0$/, '$1'))}\u00a0${sayKey(`volume-${unit}`) ?? unit}`;
+}
+
+/** The maker and his number, or the name where there is no number. */
+export function partTitle({ maker, number: maker_number, name }: PartView): string {
+  return [maker, maker_number || name].filter(Boolean).join(' ');
+}
+
+/** A refusal in one sentence, with the days in it written as the reader writes them. */
+export function refusalText({ code, values }: Refusal): string {
+  if (code === NO_ANSWER) return say('no-answer');
+  const worded = Object.entries(values).map(([name, value]) => [name, name !== 'text' && ISO_DAY.test(value) ? day(value) : value]);
+  return sayKey(`refusal-${code}`, Object.fromEntries(worded)) ?? say('refused-unworded', { code });
+}
+
+function monthsText(months: string): string {
+  return say('interval-months', { months: Number(months) });
+}
+
+function spaced(parts: Intl.NumberFormatPart[]): string {
+  return parts.map(({ type, value }) => (type === 'group' ? NBSP : value)).join('');
+}

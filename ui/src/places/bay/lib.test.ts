@@ -1,0 +1,64 @@
+// Cautions before work, and the way through the bay.
+
+import { describe, expect, it } from 'vitest';
+import type { BayView, JobView } from '../../door/types';
+import { cautionsFor, chosenJobs, freshDraft, offeredParts, stepAfterChoosing, visitToRecord } from './lib';
+
+const oil: JobView = {
+  item: { of: 'catalogue', number: 1, key: 'engine-oil' },
+  state: 'overdue',
+  workshop: false,
+  cautions: ['used-fluids', 'hot-engine', 'jacking'],
+  parts: [{ name: '', maker: 'Quarrel', number: 'Q5', quantity: '1', measure: 'piece', price: { number: '9', currency: 'EUR' } }],
+};
+const belt: JobView = {
+  item: { of: 'catalogue', number: 12, key: 'timing-belt' },
+  state: 'ahead',
+  workshop: true,
+  cautions: ['jacking', 'moving-parts'],
+  parts: [],
+};
+const view: BayView = {
+  vehicle: { book: 'b', name: 'Heron', make_model: '', engine: 'petrol', unit: 'km', reading: null },
+  today: '2026-11-25',
+  jobs: [oil, belt],
+  leading: '98',
+  workshops: [],
+  currency: 'EUR',
+  tray: [],
+};
+
+describe('cautions', () => {
+  it('come once each, the gravest first, and close with the handbook', () => {
+    expect(cautionsFor([oil, belt])).toEqual(['jacking', 'workshop', 'moving-parts', 'hot-engine', 'used-fluids', 'handbook']);
+  });
+
+  it('defer to the handbook even where nothing else is known', () => {
+    expect(cautionsFor([])).toEqual(['handbook']);
+  });
+
+  it('lose none that this version has no rank for', () => {
+    expect(cautionsFor([{ ...oil, cautions: ['falling-glass'] }])).toContain('falling-glass');
+  });
+
+  it('stand before the form for the owner and not for a workshop', () => {
+    expect(stepAfterChoosing('owner')).toBe('cautions');
+    expect(stepAfterChoosing('workshop')).toBe('visit');
+  });
+});
+
+describe('the visit', () => {
+  it('knows the jobs by their items', () => {
+    expect(chosenJobs(view.jobs, [{ catalogue: 12 }, { own: 'Roof rail' }])).toEqual([belt]);
+  });
+
+  it('offers the parts of the last time without their price', () => {
+    expect(offeredParts([], [oil])).toEqual([expect.objectContaining({ number: 'Q5', price: '' })]);
+  });
+
+  it('names no workshop when the owner did it', () => {
+    const draft = { ...freshDraft(view), visit: { ...freshDraft(view).visit, workshop: 'Garage Plover' } };
+    expect(visitToRecord(draft).workshop).toBe('');
+    expect(visitToRecord({ ...draft, by: 'workshop' }).workshop).toBe('Garage Plover');
+  });
+});

@@ -1,0 +1,60 @@
+// The bay: which cautions come before the chosen jobs, and what the visit form starts with.
+
+import type { BayView, ItemForm, JobView, PartForm, VisitForm } from '../../door/types';
+import { cleaned, emptyVisit, itemForm, partAgain, sameItem } from '../../parts/visit/lib';
+
+/** Where a person is in the bay: choosing, reading the cautions, writing the visit. */
+export type Step = 'choose' | 'cautions' | 'visit';
+
+/** A visit on its way, kept on the device until it stands in the book. */
+export interface BayDraft {
+  step: Step;
+  /** `owner` or `workshop`: whoever does the work. */
+  by: string;
+  visit: VisitForm;
+}
+
+/** The order in which cautions are read: what kills first. */
+const GRAVEST_FIRST = [
+  'high-voltage',
+  'jacking',
+  'fuel',
+  'fumes',
+  'pressure',
+  'workshop',
+  'moving-parts',
+  'hot-engine',
+  'battery',
+  'brake-dust',
+  'used-fluids',
+];
+
+export function freshDraft({ currency, today }: BayView): BayDraft {
+  return { step: 'choose', by: 'owner', visit: emptyVisit(currency, today) };
+}
+
+export function chosenJobs(jobs: JobView[], items: ItemForm[]): JobView[] {
+  return jobs.filter((job) => items.some((item) => sameItem(item, itemForm(job.item))));
+}
+
+/** The cautions of all chosen jobs, each once, the gravest first; `handbook` always closes the list. */
+export function cautionsFor(jobs: JobView[]): string[] {
+  const keys = new Set(jobs.flatMap((job) => (job.workshop ? [...job.cautions, 'workshop'] : job.cautions)));
+  const rank = (key: string) => (GRAVEST_FIRST.includes(key) ? GRAVEST_FIRST.indexOf(key) : GRAVEST_FIRST.length);
+  return [...[...keys].sort((a, b) => rank(a) - rank(b)), 'handbook'];
+}
+
+/** The step behind 'choose': a workshop has read its own cautions. */
+export function stepAfterChoosing(by: string): Step {
+  return by === 'workshop' ? 'visit' : 'cautions';
+}
+
+/** The parts fitted the last time as a start, unless rows are already there. */
+export function offeredParts(parts: PartForm[], jobs: JobView[]): PartForm[] {
+  return parts.length > 0 ? parts : jobs.flatMap((job) => job.parts.map(partAgain));
+}
+
+/** What goes to the door: who did it is said by the workshop's name alone. */
+export function visitToRecord({ by, visit }: BayDraft): VisitForm {
+  return cleaned(by === 'workshop' ? visit : { ...visit, workshop: '' });
+}

@@ -1,0 +1,74 @@
+// Lines of the book in words, the filter, and the way back into a form.
+
+import { describe, expect, it } from 'vitest';
+import type { BookLine, LineContent } from '../../door/types';
+import { canAmend, canStrike, costText, itemOptions, lineFilter, NO_FILTER, papersIn, readingOf, saysText } from './lib';
+
+const fuelled: LineContent = {
+  kind: 'reading',
+  status: 'actual',
+  fuel: { volume: '41.300', volume_unit: 'litre', total: { number: '69.80', currency: 'EUR' }, fill: 'full' },
+};
+const line = (says: LineContent, struck: string | null = null): BookLine => ({
+  subject: 's',
+  day: '2026-10-12',
+  reading: { count: 96_300, unit: 'km' },
+  says,
+  written: '2026-10-12',
+  amended: 0,
+  struck,
+});
+
+describe('the filter', () => {
+  it('leaves out what is not asked for', () => {
+    expect(lineFilter(NO_FILTER)).toEqual({});
+    expect(lineFilter({ year: '2024', item: '1', text: '  oil ' })).toEqual({ year: 2024, item: 1, text: 'oil' });
+  });
+
+  it('offers catalogue items by name', () => {
+    const options = itemOptions([
+      { of: 'catalogue', number: 18, key: 'wipers' },
+      { of: 'own', name: 'Roof rail' },
+      { of: 'catalogue', number: 10, key: 'brake-fluid' },
+    ]);
+    expect(options.map(({ value }) => value)).toEqual(['10', '18']);
+  });
+});
+
+describe('a line', () => {
+  it('says what it holds, for every kind', () => {
+    const km = (count: number) => ({ count, unit: 'km' as const });
+    const item = { of: 'own' as const, name: 'Roof rail' };
+    const kinds: LineContent[] = [
+      fuelled,
+      { kind: 'reading', status: 'actual', fuel: null },
+      { kind: 'instrument', old: km(88_000), new: km(0) },
+      { kind: 'visit', workshop: '', items: [item], parts: [], cost: null, note: '', papers: [] },
+      { kind: 'plan', item, to: 'off', then: null, first: null },
+      { kind: 'plan', item, to: 'handbook', then: { distance: km(15_000), months: '12' }, first: null },
+      { kind: 'plan', item, to: 'catalogue', then: null, first: null },
+      { kind: 'newer' },
+    ];
+    const said = kinds.map(saysText);
+    expect(new Set(said).size).toBe(kinds.length);
+    expect(said.every((text) => text.length > 0)).toBe(true);
+  });
+
+  it('counts papers and names the cost', () => {
+    expect(costText(fuelled)).toBe('69.80\u00a0EUR');
+    expect(costText({ kind: 'newer' })).toBe('');
+    expect(papersIn({ kind: 'paper', paper: { subject: 'p', hash: 'h', width: 1, height: 1, filed: '' } })).toBe(1);
+  });
+
+  it('comes back into a form as it was read', () => {
+    expect(readingOf(line(fuelled))).toMatchObject({ day: '2026-10-12', reading: '96300', fuel: { volume: '41.300', total: '69.80' } });
+    expect(readingOf(line({ kind: 'newer' }))).toBeUndefined();
+  });
+
+  it('that was struck out can neither be amended nor struck out again', () => {
+    expect(canAmend(line(fuelled))).toBe(true);
+    expect(canAmend(line(fuelled, 'a slip'))).toBe(false);
+    expect(canStrike(line(fuelled, ''))).toBe(false);
+    expect(canStrike(line({ kind: 'newer' }))).toBe(false);
+  });
+});

@@ -1,0 +1,85 @@
+// The book: what a line says in one breath, how it is filtered, and how a reading is taken back into a form.
+
+import type { BookLine, ItemView, LineContent, LineFilter, ReadingForm } from '../../door/types';
+import { interval, itemName, itemNames, money, reading, volume } from '../../format';
+import { say, sayKey } from '../../words';
+
+/** The filter as the fields hold it: text, empty where nothing is asked for. */
+export interface FilterFields {
+  year: string;
+  item: string;
+  text: string;
+}
+
+export const NO_FILTER: FilterFields = { year: '', item: '', text: '' };
+
+export function lineFilter({ year, item, text }: FilterFields): LineFilter {
+  return {
+    ...(year === '' ? {} : { year: Number(year) }),
+    ...(item === '' ? {} : { item: Number(item) }),
+    ...(text.trim() === '' ? {} : { text: text.trim() }),
+  };
+}
+
+/** The items that can be filtered by: those of the catalogue, by name. */
+export function itemOptions(items: ItemView[]): { value: string; label: string }[] {
+  return items
+    .flatMap((item) => (item.of === 'catalogue' ? [{ value: String(item.number), label: itemName(item) }] : []))
+    .sort((a, b) => a.label.localeCompare(b.label));
+}
+
+/** What a line says, on one line. */
+export function saysText(says: LineContent): string {
+  switch (says.kind) {
+    case 'vehicle':
+      return say('line-vehicle', { name: says.vehicle.name });
+    case 'reading':
+      return says.fuel ? say('line-fuel', { volume: volume(says.fuel), fill: sayKey(`fill-${says.fuel.fill}`) ?? '' }) : say('line-reading');
+    case 'instrument':
+      return say('line-instrument', { old: reading(says.old), new: reading(says.new) });
+    case 'visit':
+      return itemNames(says.items);
+    case 'paper':
+      return say('line-paper');
+    case 'plan':
+      return planText(says);
+    case 'newer':
+      return say('line-newer');
+  }
+}
+
+/** What it cost, where the line knows. */
+export function costText(says: LineContent): string {
+  if (says.kind === 'visit' && says.cost) return money(says.cost);
+  return says.kind === 'reading' && says.fuel?.total ? money(says.fuel.total) : '';
+}
+
+export function papersIn(says: LineContent): number {
+  if (says.kind === 'visit') return says.papers.length;
+  return says.kind === 'paper' ? 1 : 0;
+}
+
+/** The reading of a line as a form takes it back; nothing when the line is no reading. */
+export function readingOf({ day, reading: read, says }: BookLine): ReadingForm | undefined {
+  if (says.kind !== 'reading') return undefined;
+  const form: ReadingForm = { day, reading: read === null ? '' : String(read.count), status: says.status };
+  if (!says.fuel) return form;
+  const { volume: amount, volume_unit, total, fill } = says.fuel;
+  return { ...form, fuel: { volume: amount, volume_unit, total: total?.number ?? '', currency: total?.currency ?? '', fill } };
+}
+
+/** Only readings and visits can be put right; everything but the car itself can be struck out. */
+export function canAmend({ says, struck }: BookLine): boolean {
+  return struck === null && (says.kind === 'reading' || says.kind === 'visit');
+}
+
+export function canStrike({ says, struck }: BookLine): boolean {
+  return struck === null && says.kind !== 'vehicle' && says.kind !== 'newer';
+}
+
+function planText(says: Extract<LineContent, { kind: 'plan' }>): string {
+  const item = itemName(says.item);
+  if (says.to === 'off') return say('line-plan-off', { item });
+  if (says.to === 'handbook' && says.then) return say('line-plan-handbook', { item, interval: interval(says.then) });
+  return say('line-plan-catalogue', { item });
+}

@@ -1,0 +1,74 @@
+// The number pad: what a tap does to the digits, how they are shown, and what is kept while the phone is pocketed.
+
+import type { FuelForm, PumpView, ReadingForm } from '../../door/types';
+
+/** No odometer shows more digits, and no core takes more. */
+export const MOST_DIGITS = 7;
+
+/** What is on the pad and beside it. */
+export interface PumpDraft {
+  digits: string;
+  /** The fuel section is open. */
+  fuelled: boolean;
+  fuel: FuelForm;
+}
+
+/** How a half-typed reading stands on the page: digits given, digits typed, places still empty. */
+export interface Shown {
+  given: string;
+  typed: string;
+  empty: number;
+}
+
+export function freshDraft({ leading, currency, volume_unit }: PumpView): PumpDraft {
+  return { digits: leading, fuelled: false, fuel: { volume: '', volume_unit, total: '', currency, fill: 'full' } };
+}
+
+/** The kept draft, unless the book has moved on since and the draft holds nothing that it would lose. */
+export function startDraft(view: PumpView, kept: PumpDraft | undefined): PumpDraft {
+  const fresh = freshDraft(view);
+  if (!kept) return fresh;
+  const worth = kept.digits.length > view.leading.length || kept.fuel.volume !== '' || kept.fuel.total !== '';
+  return worth ? { ...fresh, ...kept, fuel: { ...fresh.fuel, ...kept.fuel } } : fresh;
+}
+
+/** Whether there is something to lose. */
+export function worthKeeping(draft: PumpDraft, { leading }: PumpView): boolean {
+  return draft.digits !== leading || draft.fuel.volume !== '' || draft.fuel.total !== '';
+}
+
+export function tap(digits: string, digit: string): string {
+  return digits.length >= MOST_DIGITS ? digits : digits + digit;
+}
+
+export function erase(digits: string): string {
+  return digits.slice(0, -1);
+}
+
+/** Only the digits of what was typed or pasted: '98 420 km' is 98420. */
+export function digitsOf(text: string): string {
+  return text.replace(/\D/g, '').slice(0, MOST_DIGITS);
+}
+
+/** Splits the digits into what stood there already, what was typed, and the places that are still empty. */
+export function shown(digits: string, leading: string, expected: number): Shown {
+  const given = digits.startsWith(leading) ? leading : commonStart(digits, leading);
+  return { given, typed: digits.slice(given.length), empty: Math.max(0, expected - digits.length) };
+}
+
+/** Whether a group of three begins before the place at this index of so many. */
+export function groupBefore(index: number, places: number): boolean {
+  return index > 0 && (places - index) % 3 === 0;
+}
+
+/** What goes to the door: today, as the instrument shows it, with fuel when the section is open. */
+export function readingForm({ digits, fuelled, fuel }: PumpDraft): ReadingForm {
+  const form: ReadingForm = { day: '', reading: digits, status: '' };
+  return fuelled && (fuel.volume !== '' || fuel.total !== '') ? { ...form, fuel } : form;
+}
+
+function commonStart(a: string, b: string): string {
+  let length = 0;
+  while (length < a.length && a[length] === b[length]) length += 1;
+  return a.slice(0, length);
+}

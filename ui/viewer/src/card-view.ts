@@ -1,0 +1,126 @@
+// A card on the page: the proof and what it means, the car, the visits, what comes next.
+
+import type { Claims, InstrumentChange, NextDue, Unit, Vehicle, Visit } from './claims';
+import { el, fromCard } from './dom';
+import { type Card, hexGroups } from './read';
+import type { Words } from './words';
+
+/** The sections of a card, in the order in which a buyer should meet them. */
+export function cardView(card: Card, words: Words): HTMLElement[] {
+  const { claims } = card;
+  const sections = [
+    el('h1', { class: 'kicker' }, words.say('title')),
+    proof(card, words),
+    car(claims, words),
+    visits(claims, words),
+    next(claims, words),
+    instruments(claims, words),
+    comparison(card, words),
+  ];
+  return sections.filter((section) => section !== null);
+}
+
+function proof({ claims, fingerprint }: Card, words: Words): HTMLElement {
+  return el('section', { class: 'proof' },
+    el('h2', { tabindex: '-1' }, words.say('proof-heading')),
+    el('p', { class: 'verdict' }, words.say('proof', { day: words.day(claims.issued), key: unbroken(fingerprint) })),
+    el('p', {}, words.say('proof-limits')),
+  );
+}
+
+function car({ vehicle, latest, unit }: Claims, words: Words): HTMLElement {
+  const reading = words.distance(latest.reading, unit);
+  return el('section', { class: 'car' },
+    el('h2', {}, fromCard(vehicle.name)),
+    el('dl', {},
+      ...fact(words.say('car-latest'), words.say('car-latest-on', { reading, day: words.day(latest.day) })),
+      ...vehicleFacts(vehicle, words),
+    ),
+  );
+}
+
+function vehicleFacts({ description, engine, vin, firstUse }: Vehicle, words: Words): HTMLElement[] {
+  return [
+    ...(description === undefined ? [] : fact(words.say('car-description'), fromCard(description))),
+    ...(engine === undefined ? [] : fact(words.say('car-engine'), words.say(`engine-${engine}`))),
+    ...(firstUse === undefined ? [] : fact(words.say('car-first-use'), words.day(firstUse))),
+    ...(vin === undefined ? [] : fact(words.say('car-vin'), fromCard(vin))),
+  ];
+}
+
+function fact(name: string, value: Node | string): HTMLElement[] {
+  return [el('dt', {}, name), el('dd', {}, value)];
+}
+
+function visits({ visits, leftOut, unit }: Claims, words: Words): HTMLElement {
+  const count = visits.length;
+  return el('section', { class: 'visits' },
+    el('h2', {}, words.say('visits-heading')),
+    el('p', { class: 'small' }, count === 0 ? words.say('visits-none') : words.say('visits-shown', { count })),
+    el('ol', {}, ...[...visits].reverse().map((one) => visit(one, unit, words))),
+    leftOut === 0 ? null : el('p', { class: 'left-out' }, words.say('visits-left-out', { count: leftOut })),
+  );
+}
+
+function visit({ day, reading, flags, items }: Visit, unit: Unit, words: Words): HTMLElement {
+  const named = items.map((item) => el('li', {}, fromCard(words.item(item))));
+  const marks = (['receipt', 'photo', 'late', 'amended'] as const).filter((mark) => flags.has(mark));
+  return el('li', {},
+    el('div', { class: 'when' },
+      el('span', {}, words.day(day)),
+      el('span', { class: 'reading' }, words.distance(reading, unit)),
+    ),
+    el('ul', { class: 'items' }, ...(named.length > 0 ? named : [el('li', { class: 'small' }, words.say('visit-no-items'))])),
+    el('div', { class: `stamp ${who(flags)}` }, words.say(`who-${who(flags)}`)),
+    el('ul', { class: 'marks' }, ...marks.map((mark) => el('li', { class: mark }, words.say(`mark-${mark}`)))),
+  );
+}
+
+function who(flags: Visit['flags']): string {
+  if (flags.has('owner')) return flags.has('workshop') ? 'both' : 'owner';
+  return flags.has('workshop') ? 'workshop' : 'unsaid';
+}
+
+function next({ next, unit }: Claims, words: Words): HTMLElement | null {
+  if (next.length === 0) return null;
+  const lines = next.map((due) => el('li', {}, fromCard(words.item(due.item)), el('span', { class: 'due' }, when(due, unit, words))));
+  return el('section', { class: 'next' }, el('h2', {}, words.say('next-heading')), el('ul', {}, ...lines));
+}
+
+function when({ day, reading }: NextDue, unit: Unit, words: Words): string {
+  const values = {
+    day: day === null ? '' : words.day(day),
+    reading: reading === null ? '' : words.distance(reading, unit),
+  };
+  if (day !== null && reading !== null) return words.say('next-either', values);
+  if (day !== null) return words.say('next-on-day', values);
+  if (reading !== null) return words.say('next-at-reading', values);
+  return words.say('next-open');
+}
+
+function instruments({ instruments, unit }: Claims, words: Words): HTMLElement | null {
+  if (instruments.length === 0) return null;
+  const line = ({ day, oldReading, newReading }: InstrumentChange): HTMLElement => {
+    const values = { day: words.day(day), old: words.distance(oldReading, unit), new: words.distance(newReading, unit) };
+    return el('li', {}, words.say('instrument', values));
+  };
+  return el('section', { class: 'instruments' }, el('h2', {}, words.say('instruments-heading')), el('ul', {}, ...instruments.map(line)));
+}
+
+function comparison({ claims, fingerprint }: Card, words: Words): HTMLElement {
+  const { head } = claims;
+  return el('footer', {},
+    el('h2', {}, words.say('head-heading')),
+    el('dl', {},
+      ...fact(words.say('head-key'), el('code', {}, fingerprint)),
+      ...(head === undefined ? [] : fact(words.say('head'), el('code', {}, hexGroups(head)))),
+    ),
+    el('p', { class: 'small' }, words.say('private-card')),
+    el('p', { class: 'small screen' }, el('a', { href: '#' }, words.say('another'))),
+  );
+}
+
+/** The groups of a fingerprint belong on one line. */
+function unbroken(fingerprint: string): string {
+  return fingerprint.replace(/ /g, '\u00a0');
+}

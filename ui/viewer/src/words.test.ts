@@ -1,0 +1,70 @@
+import { readdirSync, readFileSync } from 'node:fs';
+
+import { describe, expect, it } from 'vitest';
+import languages from 'virtual:words';
+
+import { ENGINES } from './claims';
+import { harmless } from './dom';
+import { type Language, Words } from './words';
+
+const english = Words.for(['en-GB']);
+
+describe('the words', () => {
+  it('of English are those that the page says, no more and no fewer', () => {
+    const folder = new URL('.', import.meta.url);
+    const sources = readdirSync(folder).filter((file) => file.endsWith('.ts') && !file.includes('test'));
+    const said = sources.flatMap((file) => [...readFileSync(new URL(file, folder), 'utf8').matchAll(/say\(\s*(?:[^'`)]*\? )?['`]([\w-]+)/g)]);
+    const starts = said.map(([, id]) => id as string);
+    const ids = Object.keys(languages['en']?.messages ?? {}).filter((id) => id !== 'noscript');
+    expect(ids.filter((id) => !starts.some((start) => id === start || (start.endsWith('-') && id.startsWith(start))))).toEqual([]);
+    expect(starts.filter((start) => !ids.some((id) => id === start || (start.endsWith('-') && id.startsWith(start))))).toEqual([]);
+  });
+
+  it('name every engine, refusal and item that a card can hold', () => {
+    for (const engine of ENGINES) expect(english.say(`engine-${engine}`)).not.toBe('');
+    for (const fault of ['digits-form', 'version', 'message', 'signature', 'stream', 'claims']) {
+      expect(english.say(`refused-${fault}`)).toMatch(/\.$/);
+    }
+    expect(english.item(1)).toBe('Engine oil and filter');
+    expect(english.item(60_000)).toBe('Item 60000');
+    expect(english.item('tow bar wiring')).toBe('tow bar wiring');
+  });
+
+  it('write numbers and days as the reader does', () => {
+    expect(english.distance(131_796, 'km')).toBe('131,796 km');
+    expect(english.day(20_778)).toBe('21 November 2026');
+    expect(english.day(-25_567)).toBe('1 January 1900');
+    expect(english.say('visits-left-out', { count: 1 })).toMatch(/^One older visit /);
+    expect(english.say('visits-left-out', { count: 1_234 })).toMatch(/^1,234 older visits /);
+  });
+
+  it('are those of the first language that the page has, or English', () => {
+    expect(Words.for(['tlh', 'en-US']).day(0)).toBe('January 1, 1970');
+    expect(Words.for([]).tag).toBe('en');
+    expect(() => Words.for(['constructor', '__proto__']).say('title')).not.toThrow();
+  });
+
+  it('fill in texts, numbers and choices', () => {
+    const language: Language = {
+      messages: { one: ['a ', { arg: 'x' }, '!'], many: [{ by: 'n', variants: { one: 'one', few: 'few' }, other: [{ arg: 'n' }, ' of them'] }] },
+      items: {},
+    };
+    const words = new Words('cs', language, 'cs');
+    expect(words.say('one', { x: '<b>' })).toBe('a <b>!');
+    expect([1, 2, 5].map((n) => words.say('many', { n }))).toEqual(['one', 'few', '5 of them']);
+    expect(() => words.say('none')).toThrow('no message');
+  });
+});
+
+describe('a text out of a card', () => {
+  it.each([
+    ['Lupe', 'Lupe'],
+    ['<img src=x onerror=alert(1)>', '<img src=x onerror=alert(1)>'],
+    ['a\u0000b\nc\u007f', 'a\u2400b\u240ac\u2421'],
+    ['\u202egnp.exe\u202c', '\ufffdgnp.exe\ufffd'],
+    ['\u2066x\u2069\u200f\u061c', '\ufffdx\ufffd\ufffd\ufffd'],
+    ['سيارة 🚗', 'سيارة 🚗'],
+  ])('%j is shown as %j', (text, shown) => {
+    expect(harmless(text)).toBe(shown);
+  });
+});
