@@ -1,1 +1,118 @@
-//! Being laid.
+//! # window: the face on Android and the desktop
+//!
+//! Hands each request to the door and each answer back, serves photos under `photo:`, and writes a card where
+//! the system keeps documents. It must never hold a rule or a line of SQL, and nothing here takes longer than
+//! handing something over: photos are worked on before the door is taken.
+#![expect(clippy::needless_pass_by_value, reason = "the framework hands a command its arguments by value")]
+
+use std::path::PathBuf;
+use std::sync::{Mutex, PoisonError};
+
+use door::{CardOptions, Clock, Door, PhotoSize, Refusal, Request, Response};
+use tauri::http::{Response as Answer, StatusCode, header};
+use tauri::ipc::{InvokeBody, Request as Call};
+use tauri::{AppHandle, Manager, State};
+
+/// The door, or why it did not open: the ui asks, and is told.
+struct Opened(Mutex<Result<Door, Refusal>>);
+
+impl Opened {
+    fn with<T>(&self, ask: impl FnOnce(&mut Door) -> Result<T, Refusal>) -> Result<T, Refusal> {
+        // A panic while the door was held leaves nothing half written: every change is one transaction.
+        let mut opened = self.0.lock().unwrap_or_else(PoisonError::into_inner);
+        match opened.as_mut() {
+            Ok(door) => ask(door),
+            Err(refusal) => Err(refusal.clone()),
+        }
+    }
+}
+
+/// Answers a request of the ui.
+#[tauri::command(async)]
+fn ask(opened: State<'_, Opened>, request: Request) -> Result<Response, Refusal> {
+    opened.with(|door| door.ask(request))
+}
+
+/// Takes in the raw bytes of a photo for the book named in the header `book`.
+#[tauri::command(async)]
+fn take_in(opened: State<'_, Opened>, call: Call<'_>) -> Result<Response, Refusal> {
+    let book = call.headers().get("book").and_then(|book| book.to_str().ok()).unwrap_or_default();
+    let bytes = match call.body() {
+        InvokeBody::Raw(bytes) => bytes.as_slice(),
+        InvokeBody::Json(_) => &[],
+    };
+    let prepared = door::prepare_photo(bytes)?;
+    opened.with(|door| door.file(book, &prepared)).map(Response::Written)
+}
+
+/// Writes the card as PDF into the documents, and answers the path.
+#[tauri::command(async)]
+fn save_card(
+    app: AppHandle,
+    opened: State<'_, Opened>,
+    book: &str,
+    options: CardOptions,
+) -> Result<String, Refusal> {
+    let pdf = opened.with(|door| door.card_pdf(book, &options))?;
+    let paths = app.path();
+    let folder = paths.document_dir().or_else(|_| paths.app_data_dir());
+    let folder = folder.map_err(|error| door::refuse_file("documents", &error))?;
+    door::save(&folder.join("wellkept-card.pdf"), &pdf)
+}
+
+/// Where the shelf stands: `--shelf DIR`, else the folder that the system gives the program.
+fn shelf(app: &AppHandle) -> PathBuf {
+    let mut words = std::env::args_os().skip(1);
+    while let Some(word) = words.next() {
+        if word == "--shelf" {
+            return words.next().map(PathBuf::from).unwrap_or_default();
+        }
+    }
+    app.path().app_data_dir().unwrap_or_default().join("shelf")
+}
+
+/// Answers `photo://localhost/HASH/thumb` and `…/full`.
+fn photo(opened: &Opened, path: &str) -> Answer<Vec<u8>> {
+    let mut parts = path.split('/').filter(|part| !part.is_empty());
+    let hash = parts.next().unwrap_or_default();
+    let size = match parts.next() {
+        Some("thumb") => PhotoSize::Thumb,
+        _ => PhotoSize::Full,
+    };
+    let (status, body) = match opened.with(|door| door.photo(hash, size)) {
+        Ok(jpeg) => (StatusCode::OK, jpeg),
+        Err(_) => (StatusCode::NOT_FOUND, Vec::new()),
+    };
+    let mut answer = Answer::new(body);
+    *answer.status_mut() = status;
+    // A photo is named by its hash, so that it never changes under its name.
+    let headers =
+        [(header::CONTENT_TYPE, "image/jpeg"), (header::CACHE_CONTROL, "max-age=31536000, immutable")];
+    for (name, value) in headers {
+        answer.headers_mut().insert(name, header::HeaderValue::from_static(value));
+    }
+    answer
+}
+
+/// Opens the window and stays until it is closed.
+#[cfg_attr(mobile, tauri::mobile_entry_point)]
+pub fn run() {
+    let built = tauri::Builder::default()
+        .invoke_handler(tauri::generate_handler![ask, take_in, save_card])
+        .register_asynchronous_uri_scheme_protocol("photo", |context, request, responder| {
+            let app = context.app_handle().clone();
+            tauri::async_runtime::spawn_blocking(move || {
+                responder.respond(photo(&app.state::<Opened>(), request.uri().path()));
+            });
+        })
+        .setup(|app| {
+            let opened = Door::open(&shelf(app.handle()), Clock::Device);
+            app.manage(Opened(Mutex::new(opened)));
+            Ok(())
+        })
+        .run(tauri::generate_context!());
+    if let Err(error) = built {
+        eprintln!("the window can not be opened: {error}");
+        std::process::exit(1);
+    }
+}

@@ -20,6 +20,7 @@ mod papers;
 mod refuse;
 mod request;
 mod response;
+mod save;
 mod screens;
 mod types;
 mod write;
@@ -33,13 +34,17 @@ use rules::upkeep::Catalogue;
 
 pub use clock::Clock;
 pub use issue::scan_card;
-pub use papers::PhotoSize;
+pub use papers::{PhotoSize, prepare_photo};
+pub use refuse::refuse_request;
 pub use request::{
     CardOptions, DrivenForm, FuelForm, IntervalForm, ItemForm, LineFilter, PartForm, PlanForm, ReadingForm,
     Request, VehicleForm, VisitForm,
 };
 pub use response::*;
+pub use save::{refuse_file, save};
+pub use screens::vin_view as read_vin;
 pub use types::typescript;
+pub use units::Day;
 
 /// An open shelf with its photos, and everything that can be asked of it.
 #[derive(Debug)]
@@ -58,6 +63,11 @@ impl Door {
         let shelf = Shelf::open(folder, || secret)?;
         let photos = PhotoStore::open(&photo_folder(folder), SystemTime::now())?;
         Ok(Door { shelf, photos, catalogue: Catalogue::shipped()?, clock })
+    }
+
+    /// The day that counts as today.
+    pub fn today(&self) -> Day {
+        self.clock.today()
     }
 
     /// Answers one request.

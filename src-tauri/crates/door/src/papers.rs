@@ -47,3 +47,8 @@ impl Door {
         })
     }
 }
+
+/// Works on the bytes of a photo: upright, without metadata, of bounded size. Needs no door and takes the time.
+pub fn prepare_photo(bytes: &[u8]) -> Result<Prepared, Refusal> {
+    Ok(paper::prepare(bytes)?)
+}

@@ -17,6 +17,10 @@ impl Refusal {
     }
 
     /// Names a value for its sentence.
+    #[expect(
+        clippy::needless_pass_by_value,
+        reason = "numbers, texts and errors alike are handed over at the call"
+    )]
     pub(crate) fn with(mut self, name: &str, value: impl ToString) -> Refusal {
         self.values.insert(name.to_owned(), value.to_string());
         self
@@ -177,4 +181,9 @@ impl From<CodeError> for Refusal {
             CodeError::TooLarge => Refusal::new("card-does-not-fit"),
         }
     }
+}
+
+/// A request that is none.
+pub fn refuse_request(reason: &dyn std::fmt::Display) -> Refusal {
+    Refusal::new("request").with("reason", reason)
 }

@@ -48,6 +48,7 @@ pub struct Refusal {
     /// The key of the sentence, such as `reading-lower`.
     pub code: String,
     /// The field of the form that is meant, as a path such as `visit.parts.0.price`; nothing when none is.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
     #[ts(optional)]
     pub field: Option<String>,
     /// What the sentence names.
@@ -664,6 +665,7 @@ pub struct CardReadView {
     /// The visits, oldest first.
     pub visits: Vec<CardVisit>,
     /// Visits in the book; more than the list holds when old ones were left out.
+    #[ts(type = "number")]
     pub in_book: u64,
 }
 

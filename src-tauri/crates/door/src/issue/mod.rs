@@ -78,20 +78,16 @@ impl Door {
         let head = self.shelf.head(car.book)?;
         let claims = claims::claims(car, &visits, &due, options, head, today)?;
         let size = SheetSize::A5Folded;
-        let (content, text, left_out) = match &viewer {
-            Some(address) => {
-                let key = self.shelf.writer().signing_key();
-                let fitted = card::fit(&claims, key, address, size.square_limit())?;
-                let text = fitted.message.text(address);
-                let left_out = fitted.claims.left_out;
-                (Content::Signed(Box::new(fitted)), text, left_out)
-            }
-            None => {
-                let lines = sheet::plain_lines(&claims, self.catalogue, &words);
-                let fitted = card::fit_plain(&lines, size.square_limit())?;
-                let text = fitted.text.clone();
-                (Content::Plain(fitted), text, 0)
-            }
+        let (content, text, left_out) = if let Some(address) = &viewer {
+            let key = self.shelf.writer().signing_key();
+            let fitted = card::fit(&claims, key, address, size.square_limit())?;
+            let (text, left_out) = (fitted.message.text(address), fitted.claims.left_out);
+            (Content::Signed(Box::new(fitted)), text, left_out)
+        } else {
+            let lines = sheet::plain_lines(&claims, self.catalogue, &words);
+            let fitted = card::fit_plain(&lines, size.square_limit())?;
+            let text = fitted.text.clone();
+            (Content::Plain(fitted), text, 0)
         };
         let left_out = usize::try_from(left_out).unwrap_or(usize::MAX);
         let sheet = sheet::Sheet { car, visits: &visits, catalogue: self.catalogue, words: &words };

@@ -8,5 +8,5 @@ mod sheet;
 mod show;
 
 pub(crate) use places::{fingerprint, vehicle_line};
-pub(crate) use sheet::vin_view;
+pub use sheet::vin_view;
 pub(crate) use show::{bare_item, engine_from, engine_key, unit_key};

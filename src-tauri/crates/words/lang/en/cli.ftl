@@ -25,3 +25,33 @@ cli-serving = Open this address in a browser on this machine; Ctrl+C ends it:
 cli-card-verified = The signature verifies: unchanged since it was signed on { $day } with the key { $key }.
 cli-card-own-key = The key belongs to this device.
 cli-card-other-key = The key belongs to another device; compare it with the one that the seller shows.
+
+# What an item stands at.
+cli-state-overdue = overdue
+cli-state-due = due
+cli-state-soon = soon
+cli-state-ahead = ahead
+cli-state-no-record = no record
+
+# Why: $interval and $source.
+cli-why = every { $interval } ({ $source })
+cli-months = { $months } months
+cli-source-handbook = handbook
+cli-source-owner = your own
+cli-source-regulation = regulation: { $name }
+cli-source-published = published: { $name }
+cli-source-common-practice = common practice
+cli-from-done = last done { $day }
+cli-from-first-use = counted from first use on { $day }
+cli-from-nothing = never recorded
+cli-tightened-short-trips = shortened by short trips
+cli-tightened-towing = shortened by towing
+cli-tightened-dust = shortened by dust
+cli-tightened-standing = shortened by standing traffic
+
+# What the check found. $place: the hash of the entry or photo.
+cli-fault-entry-changed = Entry { $place } is not what was signed.
+cli-fault-entry-misfiled = Entry { $place } stands in the wrong place.
+cli-fault-entry-unchained = Entry { $place } does not follow the one before it.
+cli-fault-photo-missing = Photo { $place } is missing.
+cli-fault-photo-damaged = Photo { $place } is damaged.

@@ -119,3 +119,13 @@ refusal-card-version = The code is of version { $version }, which this program d
 refusal-card-damaged = The code is no signed card, or it is damaged; scan the square again.
 refusal-card-signature = The signature does not verify; the card was changed after it was signed, so do not trust it.
 refusal-card-content = The signature is right, but what it signs is no card; whoever signed it did not write a card.
+
+# ---- Anything else
+
+refusal-randomness = The device gives no random numbers, without which nothing can be signed; try again later.
+refusal-catalogue = The catalogue is wrong ({ $reason }); this is a fault of the program, and the book is unharmed.
+refusal-too-many = A visit has at most { $most } of these; write the rest as a second visit.
+refusal-shelf-empty = The shelf holds no vehicle yet; add one first.
+refusal-which-vehicle = The shelf holds several vehicles; name one of them with --vehicle: { $names }.
+refusal-no-such-vehicle = There is no vehicle named ‘{ $name }’ on this shelf; it holds: { $names }.
+refusal-other = This can not be done ({ $code }); update the program.

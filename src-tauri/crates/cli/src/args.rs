@@ -1,0 +1,149 @@
+//! The commands and their options.
+
+use std::path::PathBuf;
+
+use clap::{Parser, Subcommand};
+
+/// Keeps a car's service book in ink.
+#[derive(Debug, Parser)]
+#[command(name = "wellkept", version, about)]
+pub struct Args {
+    /// The folder in which the books stand
+    #[arg(long, global = true, value_name = "DIR")]
+    pub shelf: Option<PathBuf>,
+    /// The day that counts as today
+    #[arg(long, global = true, value_name = "YYYY-MM-DD")]
+    pub today: Option<door::Day>,
+    /// Answer in JSON
+    #[arg(long, global = true)]
+    pub json: bool,
+    /// The vehicle by its name, where the shelf holds several
+    #[arg(long, global = true, value_name = "NAME")]
+    pub vehicle: Option<String>,
+    /// What to do
+    #[command(subcommand)]
+    pub command: Command,
+}
+
+/// What to do.
+#[derive(Debug, Subcommand)]
+pub enum Command {
+    /// Fill an empty shelf with the invented household
+    Demo,
+    /// List the vehicles
+    Vehicles,
+    /// Say what is due, and why
+    Due,
+    /// Write a reading
+    Reading {
+        /// The digits that the instrument shows
+        value: String,
+        /// The day; today when left out
+        #[arg(long, value_name = "DAY", default_value = "")]
+        on: String,
+        /// Keep it even if it can hardly be
+        #[arg(long)]
+        keep: bool,
+    },
+    /// Write a visit, from these options or as JSON from standard input
+    Visit(VisitArgs),
+    /// Take a photo into the tray
+    Paper {
+        /// JPEG or PNG files
+        #[arg(required = true)]
+        files: Vec<PathBuf>,
+    },
+    /// Print the history card
+    Card {
+        /// The PDF to write
+        #[arg(long, value_name = "FILE.pdf")]
+        out: PathBuf,
+        /// The size of the sheet
+        #[arg(long, value_enum, default_value = "a5")]
+        size: Size,
+        /// The page on which a scanned card opens
+        #[arg(long, value_name = "HTTPS-ADDRESS")]
+        viewer: Option<String>,
+        /// Leave the identification number out
+        #[arg(long)]
+        hide_vin: bool,
+    },
+    /// Read a card: its PDF, a photo of it, or the text of its square
+    CardRead {
+        /// A file, or the text itself
+        card: String,
+    },
+    /// Say what a vehicle identification number says
+    Vin {
+        /// The number
+        vin: String,
+    },
+    /// Verify every entry, chain, signature and photo
+    Check,
+    /// Work the pages out again from the entries
+    Rebuild,
+    /// Answer requests, one JSON a line, from standard input
+    Ask,
+    /// Serve the same ui to a browser on this machine alone
+    Serve {
+        /// The port; 0 takes a free one
+        #[arg(long, default_value_t = 0)]
+        port: u16,
+    },
+}
+
+/// The sizes of a card.
+#[derive(Debug, Clone, Copy, clap::ValueEnum)]
+pub enum Size {
+    /// A5, to be folded to A6
+    A5,
+}
+
+/// A visit.
+#[derive(Debug, clap::Args)]
+pub struct VisitArgs {
+    /// Read the whole visit as JSON from standard input
+    #[arg(long, conflicts_with_all = ["on", "reading", "by", "item", "part", "cost", "note"])]
+    pub stdin: bool,
+    /// The day; today when left out
+    #[arg(long, value_name = "DAY", default_value = "")]
+    pub on: String,
+    /// The digits that the instrument showed
+    #[arg(long, default_value = "")]
+    pub reading: String,
+    /// The workshop; the owner himself when left out
+    #[arg(long, value_name = "WORKSHOP", default_value = "")]
+    pub by: String,
+    /// What was done: the key of a catalogue item, or words of your own
+    #[arg(long)]
+    pub item: Vec<String>,
+    /// A part as MAKER;NUMBER;NAME;QUANTITY;PRICE, of which the last ones may be left out
+    #[arg(long)]
+    pub part: Vec<String>,
+    /// What it cost in all
+    #[arg(long, default_value = "")]
+    pub cost: String,
+    /// The currency of the cost and the prices
+    #[arg(long, default_value = "")]
+    pub currency: String,
+    /// Anything else worth keeping
+    #[arg(long, default_value = "")]
+    pub note: String,
+    /// Photos of its papers
+    #[arg(long, value_name = "FILE")]
+    pub paper: Vec<PathBuf>,
+    /// Keep its reading even if it can hardly be
+    #[arg(long)]
+    pub keep: bool,
+}
+
+impl Args {
+    /// The folder given, else one in the user's data folder.
+    pub fn shelf(&self) -> PathBuf {
+        let data = || {
+            let home = || std::env::var_os("HOME").map(|home| PathBuf::from(home).join(".local/share"));
+            std::env::var_os("XDG_DATA_HOME").map(PathBuf::from).or_else(home).unwrap_or_default()
+        };
+        self.shelf.clone().unwrap_or_else(|| data().join("wellkept"))
+    }
+}

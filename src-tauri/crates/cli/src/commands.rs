@@ -1,0 +1,308 @@
+//! Each command: one request or a few, and what is said of the answer.
+
+use std::io::{BufRead, Read, Write};
+use std::path::Path;
+use std::process::ExitCode;
+
+use door::{
+    CardOptions, CardReadView, Door, ItemForm, PartForm, ReadingForm, Refusal, Request, Response, ShelfView,
+    VisitForm, WrittenView,
+};
+use words::{Arg, Words};
+
+use crate::args::{Args, Command, VisitArgs};
+use crate::say;
+
+/// The terminal with its open door.
+pub struct Terminal<'a> {
+    pub door: Door,
+    pub words: &'a Words,
+    pub args: &'a Args,
+}
+
+/// What a command came to: said in words, or as the JSON of the answer.
+type Outcome = Result<ExitCode, Refusal>;
+
+impl Terminal<'_> {
+    /// Does what the command says.
+    pub fn run(mut self) -> Outcome {
+        match &self.args.command {
+            Command::Demo => self.demo(),
+            Command::Vehicles => self.vehicles(),
+            Command::Due => self.due(),
+            Command::Reading { value, on, keep } => self.reading(value, on, *keep),
+            Command::Visit(visit) => self.visit(visit),
+            Command::Paper { files } => {
+                files.iter().try_for_each(|file| self.paper(file).map(drop)).map(|()| ExitCode::SUCCESS)
+            }
+            Command::Card { out, viewer, hide_vin, size: _ } => self.card(out, viewer.clone(), *hide_vin),
+            Command::CardRead { card } => self.card_read(card),
+            Command::Check => self.check(),
+            Command::Rebuild => self.rebuild(),
+            Command::Ask => self.ask_lines(),
+            Command::Vin { .. } | Command::Serve { .. } => Ok(ExitCode::SUCCESS),
+        }
+    }
+
+    fn say(&self, id: &str, args: &[(&str, Arg<'_>)]) {
+        print_line(&self.words.say(id, args));
+    }
+
+    fn shelf(&mut self) -> Result<ShelfView, Refusal> {
+        match self.door.ask(Request::Shelf)? {
+            Response::Shelf(shelf) => Ok(shelf),
+            other => Err(unexpected(&other)),
+        }
+    }
+
+    /// The book of the vehicle that was named, or of the only one.
+    fn book(&mut self) -> Result<String, Refusal> {
+        let vehicles = self.shelf()?.vehicles;
+        let names = vehicles.iter().map(|vehicle| vehicle.name.as_str()).collect::<Vec<_>>().join(", ");
+        let found = match &self.args.vehicle {
+            Some(name) => vehicles.iter().find(|vehicle| vehicle.name.to_lowercase() == name.to_lowercase()),
+            None if vehicles.len() == 1 => vehicles.first(),
+            None if vehicles.is_empty() => return Err(refuse("shelf-empty", &[])),
+            None => return Err(refuse("which-vehicle", &[("names", &names)])),
+        };
+        let wanted = self.args.vehicle.as_deref().unwrap_or_default();
+        found
+            .map(|vehicle| vehicle.book.clone())
+            .ok_or_else(|| refuse("no-such-vehicle", &[("name", wanted), ("names", &names)]))
+    }
+
+    fn demo(&mut self) -> Outcome {
+        let Response::Written(written) = self.door.ask(Request::Demo)? else { return Ok(ExitCode::SUCCESS) };
+        let entries = match self.door.ask(Request::Check)? {
+            Response::Check(check) => check.entries,
+            other => return Err(unexpected(&other)),
+        };
+        let vehicles = self.shelf()?.vehicles.len();
+        self.answer(&written, |terminal| {
+            terminal.say("cli-demo-written", &[("vehicles", vehicles.into()), ("entries", entries.into())]);
+        })
+    }
+
+    fn vehicles(&mut self) -> Outcome {
+        let vehicles = self.shelf()?.vehicles;
+        self.answer(&vehicles, |terminal| {
+            if vehicles.is_empty() {
+                terminal.say("cli-shelf-empty", &[]);
+            }
+            vehicles.iter().for_each(|vehicle| print_line(&say::vehicle(vehicle)));
+        })
+    }
+
+    fn due(&mut self) -> Outcome {
+        let book = self.book()?;
+        let Response::Today(today) = self.door.ask(Request::Today { book })? else {
+            return Ok(ExitCode::SUCCESS);
+        };
+        self.answer(&today.due, |terminal| {
+            today.due.iter().for_each(|line| print_line(&say::due(terminal.words, line)));
+        })
+    }
+
+    fn reading(&mut self, value: &str, on: &str, keep: bool) -> Outcome {
+        let book = self.book()?;
+        let reading = ReadingForm { day: on.to_owned(), reading: value.to_owned(), ..ReadingForm::default() };
+        let written = self.written(Request::TakeReading { book, reading, keep })?;
+        self.answer(&written, |terminal| {
+            let day = if on.is_empty() { terminal.today() } else { on.to_owned() };
+            terminal.say("cli-reading-written", &[("reading", value.into()), ("day", day.into())]);
+        })
+    }
+
+    fn today(&self) -> String {
+        self.door.today().to_string()
+    }
+
+    fn visit(&mut self, args: &VisitArgs) -> Outcome {
+        let book = self.book()?;
+        let mut visit = if args.stdin { visit_from(std::io::stdin())? } else { self.visit_form(args)? };
+        for file in &args.paper {
+            visit.papers.push(self.paper(file)?.subject);
+        }
+        let day = if visit.day.is_empty() { self.today() } else { visit.day.clone() };
+        let written = self.written(Request::RecordVisit { book, visit, keep: args.keep })?;
+        self.answer(&written, |terminal| terminal.say("cli-visit-written", &[("day", day.into())]))
+    }
+
+    fn visit_form(&mut self, args: &VisitArgs) -> Result<VisitForm, Refusal> {
+        let catalogue = self.shelf()?.catalogue;
+        let item = |text: &String| match catalogue.iter().find(|line| line.key == *text) {
+            Some(line) => ItemForm::Catalogue(line.number),
+            None => ItemForm::Own(text.clone()),
+        };
+        Ok(VisitForm {
+            day: args.on.clone(),
+            reading: args.reading.clone(),
+            workshop: args.by.clone(),
+            items: args.item.iter().map(item).collect(),
+            parts: args.part.iter().map(|text| part(text)).collect(),
+            cost: args.cost.clone(),
+            currency: args.currency.clone(),
+            note: args.note.clone(),
+            papers: Vec::new(),
+        })
+    }
+
+    fn paper(&mut self, file: &Path) -> Result<WrittenView, Refusal> {
+        let book = self.book()?;
+        let written = self.door.take_in(&book, &read_file(file)?)?;
+        self.answer(&written, |terminal| terminal.say("cli-paper-written", &[])).map(|_| written)
+    }
+
+    fn card(&mut self, out: &Path, viewer: Option<String>, hide_vin: bool) -> Outcome {
+        let book = self.book()?;
+        let pdf = self.door.card_pdf(&book, &CardOptions { hide_vin, viewer })?;
+        let path = door::save(out, &pdf)?;
+        self.answer(&path, |terminal| terminal.say("cli-card-written", &[("path", (&path).into())]))
+    }
+
+    fn card_read(&mut self, card: &str) -> Outcome {
+        let path = Path::new(card);
+        // A text of a square is longer than any file name and holds no file.
+        let text = if card.len() < 4_096 && path.is_file() { scan(path)? } else { card.to_owned() };
+        let Response::CardRead(read) = self.door.ask(Request::ReadCard { text })? else {
+            return Ok(ExitCode::SUCCESS);
+        };
+        self.answer(&read, |terminal| terminal.say_card(&read))
+    }
+
+    fn say_card(&self, read: &CardReadView) {
+        let key = if read.own_key { "cli-card-own-key" } else { "cli-card-other-key" };
+        self.say("cli-card-verified", &[("day", (&read.signed).into()), ("key", (&read.fingerprint).into())]);
+        self.say(key, &[]);
+        print_line(&format!(
+            "{}  {}  {}",
+            read.name,
+            read.make_model,
+            read.vin.as_deref().unwrap_or_default()
+        ));
+        print_line(&format!("{}  {}", read.reading.day, say::reading(read.reading.reading)));
+        for visit in &read.visits {
+            let items: Vec<_> = visit.items.iter().map(|item| say::item(self.words, item)).collect();
+            print_line(&format!("{}  {}  {}", visit.day, say::reading(visit.reading), items.join(", ")));
+        }
+    }
+
+    fn check(&mut self) -> Outcome {
+        let Response::Check(check) = self.door.ask(Request::Check)? else { return Ok(ExitCode::SUCCESS) };
+        let counts = |faults: usize| {
+            [
+                ("entries", Arg::from(check.entries)),
+                ("photos", check.photos.into()),
+                ("faults", faults.into()),
+            ]
+        };
+        self.answer(&check, |terminal| {
+            let id = if check.faults.is_empty() { "cli-check-well" } else { "cli-check-faults" };
+            terminal.say(id, &counts(check.faults.len()));
+            for fault in &check.faults {
+                terminal.say(&format!("cli-fault-{}", fault.code), &[("place", (&fault.place).into())]);
+            }
+        })?;
+        Ok(if check.faults.is_empty() { ExitCode::SUCCESS } else { ExitCode::from(1) })
+    }
+
+    fn rebuild(&mut self) -> Outcome {
+        let Response::Rebuilt(rebuilt) = self.door.ask(Request::Rebuild)? else {
+            return Ok(ExitCode::SUCCESS);
+        };
+        self.answer(&rebuilt, |terminal| {
+            terminal.say("cli-rebuilt", &[("entries", rebuilt.entries.into())]);
+        })
+    }
+
+    /// The door itself: a request a line, and for each an answer or a refusal a line.
+    fn ask_lines(&mut self) -> Outcome {
+        for line in std::io::stdin().lock().lines() {
+            let line = line.map_err(|error| door::refuse_file("-", &error))?;
+            if line.trim().is_empty() {
+                continue;
+            }
+            let request = serde_json::from_str::<Request>(&line).map_err(|error| misread(&error));
+            match request.and_then(|request| self.door.ask(request)) {
+                Ok(response) => print_json(&response),
+                Err(refusal) => print_json(&serde_json::json!({ "refusal": refusal })),
+            }
+        }
+        Ok(ExitCode::SUCCESS)
+    }
+
+    fn written(&mut self, request: Request) -> Result<WrittenView, Refusal> {
+        match self.door.ask(request)? {
+            Response::Written(written) => Ok(written),
+            other => Err(unexpected(&other)),
+        }
+    }
+
+    fn answer<T: serde::Serialize>(&self, answer: &T, say: impl FnOnce(&Self)) -> Outcome {
+        if self.args.json {
+            print_json(answer)
+        } else {
+            say(self)
+        }
+        Ok(ExitCode::SUCCESS)
+    }
+}
+
+/// Says what an identification number says.
+pub fn vin(words: &Words, json: bool, vin: &str) -> Outcome {
+    let view = door::read_vin(vin)?;
+    if json {
+        print_json(&view);
+    } else {
+        let expected = view.expected.clone().unwrap_or_default();
+        let args = [("vin", Arg::from(&view.vin)), ("expected", expected.into())];
+        print_line(&words.say(&format!("cli-vin-{}", view.check_digit), &args));
+    }
+    Ok(ExitCode::SUCCESS)
+}
+
+/// A refusal of the terminal's own.
+fn refuse(code: &str, values: &[(&str, &str)]) -> Refusal {
+    let values = values.iter().map(|(name, value)| ((*name).to_owned(), (*value).to_owned())).collect();
+    Refusal { code: code.to_owned(), field: None, values, can_keep: false }
+}
+
+fn misread(error: &serde_json::Error) -> Refusal {
+    refuse("request", &[("reason", &error.to_string())])
+}
+
+fn unexpected(response: &Response) -> Refusal {
+    refuse("request", &[("reason", &format!("{response:?}"))])
+}
+
+fn visit_from(input: impl Read) -> Result<VisitForm, Refusal> {
+    serde_json::from_reader(input).map_err(|error| misread(&error))
+}
+
+fn part(text: &str) -> PartForm {
+    let mut fields = text.split(';').map(|field| field.trim().to_owned());
+    let mut next = || fields.next().unwrap_or_default();
+    let (maker, number, name, quantity, price) = (next(), next(), next(), next(), next());
+    PartForm { name, maker, number, quantity, price, ..PartForm::default() }
+}
+
+fn read_file(path: &Path) -> Result<Vec<u8>, Refusal> {
+    std::fs::read(path).map_err(|error| door::refuse_file(&path.display().to_string(), &error))
+}
+
+/// The text of the first square in a picture or a PDF.
+fn scan(path: &Path) -> Result<String, Refusal> {
+    let texts = door::scan_card(&read_file(path)?)?;
+    texts.into_iter().next().ok_or_else(|| refuse("card-no-square", &[]))
+}
+
+/// Whoever reads the output may close it early; that is no fault of the program.
+fn print_line(text: &str) {
+    let _ = writeln!(std::io::stdout(), "{text}");
+}
+
+fn print_json<T: serde::Serialize>(answer: &T) {
+    if let Ok(text) = serde_json::to_string(answer) {
+        print_line(&text);
+    }
+}

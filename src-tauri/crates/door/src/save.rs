@@ -1,0 +1,26 @@
+//! Files that the owner asked for.
+
+use std::fmt::Display;
+use std::io::Write;
+use std::path::Path;
+
+use crate::Refusal;
+
+/// Writes a file whole or not at all: beside its place, brought to the disk, then renamed. Answers its path.
+pub fn save(path: &Path, bytes: &[u8]) -> Result<String, Refusal> {
+    let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
+    let written = std::fs::create_dir_all(folder)
+        .and_then(|()| tempfile::NamedTempFile::new_in(folder))
+        .and_then(|mut file| file.write_all(bytes).and_then(|()| file.as_file().sync_all()).map(|()| file))
+        .and_then(|file| file.persist(path).map_err(|error| error.error));
+    match written {
+        Ok(_) => Ok(path.display().to_string()),
+        Err(error) if error.kind() == std::io::ErrorKind::StorageFull => Err(Refusal::new("disk-full")),
+        Err(error) => Err(refuse_file(&path.display().to_string(), &error)),
+    }
+}
+
+/// A file or folder that the system refuses.
+pub fn refuse_file(path: &str, reason: &dyn Display) -> Refusal {
+    Refusal::new("file").with("path", path).with("reason", reason)
+}
