@@ -76,8 +76,8 @@ describe('in the window', () => {
   });
 
   it('the card is written by the window, not fetched', async () => {
-    const { cardAddress, saveCard } = await openDoor(async () => '/home/x/card.pdf');
+    const { cardAddress, saveCard } = await openDoor(async () => '/cards/card.pdf');
     expect(cardAddress('b', { hide_vin: false })).toBeNull();
-    expect(await saveCard('b', { hide_vin: false })).toBe('/home/x/card.pdf');
+    expect(await saveCard('b', { hide_vin: false })).toBe('/cards/card.pdf');
   });
 });

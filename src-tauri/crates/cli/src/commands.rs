@@ -10,7 +10,7 @@ use door::{
 };
 use words::{Arg, Words};
 
-use crate::args::{Args, Command, VisitArgs};
+use crate::args::{Args, Command, Size, VisitArgs};
 use crate::say;
 
 /// The terminal with its open door.
@@ -32,16 +32,17 @@ impl Terminal<'_> {
             Command::Due => self.due(),
             Command::Reading { value, on, keep } => self.reading(value, on, *keep),
             Command::Visit(visit) => self.visit(visit),
-            Command::Paper { files } => {
-                files.iter().try_for_each(|file| self.paper(file).map(drop)).map(|()| ExitCode::SUCCESS)
+            Command::Paper { files } => files.iter().try_for_each(|file| self.paper(file).map(drop)),
+            Command::Card { out, viewer, hide_vin, size: Size::A5 } => {
+                self.card(out, viewer.clone(), *hide_vin)
             }
-            Command::Card { out, viewer, hide_vin, size: _ } => self.card(out, viewer.clone(), *hide_vin),
             Command::CardRead { card } => self.card_read(card),
-            Command::Check => self.check(),
+            Command::Check => return self.check(),
             Command::Rebuild => self.rebuild(),
             Command::Ask => self.ask_lines(),
-            Command::Vin { .. } | Command::Serve { .. } => Ok(ExitCode::SUCCESS),
-        }
+            Command::Vin { .. } | Command::Serve { .. } => Ok(()),
+        }?;
+        Ok(ExitCode::SUCCESS)
     }
 
     fn say(&self, id: &str, args: &[(&str, Arg<'_>)]) {
@@ -50,8 +51,8 @@ impl Terminal<'_> {
 
     fn shelf(&mut self) -> Result<ShelfView, Refusal> {
         match self.door.ask(Request::Shelf)? {
-            Response::Shelf(shelf) => Ok(shelf),
-            other => Err(unexpected(&other)),
+            Response::Shelf(view) => Ok(view),
+            _ => Err(strange()),
         }
     }
 
@@ -71,53 +72,59 @@ impl Terminal<'_> {
             .ok_or_else(|| refuse("no-such-vehicle", &[("name", wanted), ("names", &names)]))
     }
 
-    fn demo(&mut self) -> Outcome {
-        let Response::Written(written) = self.door.ask(Request::Demo)? else { return Ok(ExitCode::SUCCESS) };
+    fn demo(&mut self) -> Result<(), Refusal> {
+        let Response::Written(written) = self.door.ask(Request::Demo)? else { return Err(strange()) };
         let entries = match self.door.ask(Request::Check)? {
             Response::Check(check) => check.entries,
-            other => return Err(unexpected(&other)),
+            _ => return Err(strange()),
         };
         let vehicles = self.shelf()?.vehicles.len();
         self.answer(&written, |terminal| {
             terminal.say("cli-demo-written", &[("vehicles", vehicles.into()), ("entries", entries.into())]);
-        })
+        });
+        Ok(())
     }
 
-    fn vehicles(&mut self) -> Outcome {
+    fn vehicles(&mut self) -> Result<(), Refusal> {
         let vehicles = self.shelf()?.vehicles;
         self.answer(&vehicles, |terminal| {
             if vehicles.is_empty() {
                 terminal.say("cli-shelf-empty", &[]);
             }
-            vehicles.iter().for_each(|vehicle| print_line(&say::vehicle(vehicle)));
-        })
+            for vehicle in &vehicles {
+                print_line(&say::vehicle(vehicle));
+            }
+        });
+        Ok(())
     }
 
-    fn due(&mut self) -> Outcome {
+    fn due(&mut self) -> Result<(), Refusal> {
         let book = self.book()?;
-        let Response::Today(today) = self.door.ask(Request::Today { book })? else {
-            return Ok(ExitCode::SUCCESS);
-        };
+        let Response::Today(today) = self.door.ask(Request::Today { book })? else { return Err(strange()) };
         self.answer(&today.due, |terminal| {
-            today.due.iter().for_each(|line| print_line(&say::due(terminal.words, line)));
-        })
+            for line in &today.due {
+                print_line(&say::due(terminal.words, line));
+            }
+        });
+        Ok(())
     }
 
-    fn reading(&mut self, value: &str, on: &str, keep: bool) -> Outcome {
+    fn reading(&mut self, value: &str, on: &str, keep: bool) -> Result<(), Refusal> {
         let book = self.book()?;
         let reading = ReadingForm { day: on.to_owned(), reading: value.to_owned(), ..ReadingForm::default() };
         let written = self.written(Request::TakeReading { book, reading, keep })?;
         self.answer(&written, |terminal| {
             let day = if on.is_empty() { terminal.today() } else { on.to_owned() };
             terminal.say("cli-reading-written", &[("reading", value.into()), ("day", day.into())]);
-        })
+        });
+        Ok(())
     }
 
     fn today(&self) -> String {
         self.door.today().to_string()
     }
 
-    fn visit(&mut self, args: &VisitArgs) -> Outcome {
+    fn visit(&mut self, args: &VisitArgs) -> Result<(), Refusal> {
         let book = self.book()?;
         let mut visit = if args.stdin { visit_from(std::io::stdin())? } else { self.visit_form(args)? };
         for file in &args.paper {
@@ -125,7 +132,8 @@ impl Terminal<'_> {
         }
         let day = if visit.day.is_empty() { self.today() } else { visit.day.clone() };
         let written = self.written(Request::RecordVisit { book, visit, keep: args.keep })?;
-        self.answer(&written, |terminal| terminal.say("cli-visit-written", &[("day", day.into())]))
+        self.answer(&written, |terminal| terminal.say("cli-visit-written", &[("day", day.into())]));
+        Ok(())
     }
 
     fn visit_form(&mut self, args: &VisitArgs) -> Result<VisitForm, Refusal> {
@@ -144,30 +152,35 @@ impl Terminal<'_> {
             currency: args.currency.clone(),
             note: args.note.clone(),
             papers: Vec::new(),
-        })
+        });
+        Ok(())
     }
 
     fn paper(&mut self, file: &Path) -> Result<WrittenView, Refusal> {
         let book = self.book()?;
         let written = self.door.take_in(&book, &read_file(file)?)?;
-        self.answer(&written, |terminal| terminal.say("cli-paper-written", &[])).map(|_| written)
+        self.answer(&written, |terminal| terminal.say("cli-paper-written", &[]));
+        Ok(written);
+        Ok(())
     }
 
-    fn card(&mut self, out: &Path, viewer: Option<String>, hide_vin: bool) -> Outcome {
+    fn card(&mut self, out: &Path, viewer: Option<String>, hide_vin: bool) -> Result<(), Refusal> {
         let book = self.book()?;
         let pdf = self.door.card_pdf(&book, &CardOptions { hide_vin, viewer })?;
         let path = door::save(out, &pdf)?;
-        self.answer(&path, |terminal| terminal.say("cli-card-written", &[("path", (&path).into())]))
+        self.answer(&path, |terminal| terminal.say("cli-card-written", &[("path", (&path).into())]));
+        Ok(())
     }
 
-    fn card_read(&mut self, card: &str) -> Outcome {
+    fn card_read(&mut self, card: &str) -> Result<(), Refusal> {
         let path = Path::new(card);
         // A text of a square is longer than any file name and holds no file.
         let text = if card.len() < 4_096 && path.is_file() { scan(path)? } else { card.to_owned() };
         let Response::CardRead(read) = self.door.ask(Request::ReadCard { text })? else {
-            return Ok(ExitCode::SUCCESS);
+            return Err(strange());
         };
-        self.answer(&read, |terminal| terminal.say_card(&read))
+        self.answer(&read, |terminal| terminal.say_card(&read));
+        Ok(())
     }
 
     fn say_card(&self, read: &CardReadView) {
@@ -188,7 +201,7 @@ impl Terminal<'_> {
     }
 
     fn check(&mut self) -> Outcome {
-        let Response::Check(check) = self.door.ask(Request::Check)? else { return Ok(ExitCode::SUCCESS) };
+        let Response::Check(check) = self.door.ask(Request::Check)? else { return Err(strange()) };
         let counts = |faults: usize| {
             [
                 ("entries", Arg::from(check.entries)),
@@ -202,21 +215,20 @@ impl Terminal<'_> {
             for fault in &check.faults {
                 terminal.say(&format!("cli-fault-{}", fault.code), &[("place", (&fault.place).into())]);
             }
-        })?;
+        });
         Ok(if check.faults.is_empty() { ExitCode::SUCCESS } else { ExitCode::from(1) })
     }
 
-    fn rebuild(&mut self) -> Outcome {
-        let Response::Rebuilt(rebuilt) = self.door.ask(Request::Rebuild)? else {
-            return Ok(ExitCode::SUCCESS);
-        };
+    fn rebuild(&mut self) -> Result<(), Refusal> {
+        let Response::Rebuilt(rebuilt) = self.door.ask(Request::Rebuild)? else { return Err(strange()) };
         self.answer(&rebuilt, |terminal| {
             terminal.say("cli-rebuilt", &[("entries", rebuilt.entries.into())]);
-        })
+        });
+        Ok(())
     }
 
     /// The door itself: a request a line, and for each an answer or a refusal a line.
-    fn ask_lines(&mut self) -> Outcome {
+    fn ask_lines(&mut self) -> Result<(), Refusal> {
         for line in std::io::stdin().lock().lines() {
             let line = line.map_err(|error| door::refuse_file("-", &error))?;
             if line.trim().is_empty() {
@@ -228,23 +240,22 @@ impl Terminal<'_> {
                 Err(refusal) => print_json(&serde_json::json!({ "refusal": refusal })),
             }
         }
-        Ok(ExitCode::SUCCESS)
+        Ok(())
     }
 
     fn written(&mut self, request: Request) -> Result<WrittenView, Refusal> {
         match self.door.ask(request)? {
             Response::Written(written) => Ok(written),
-            other => Err(unexpected(&other)),
+            _ => Err(strange()),
         }
     }
 
-    fn answer<T: serde::Serialize>(&self, answer: &T, say: impl FnOnce(&Self)) -> Outcome {
+    fn answer<T: serde::Serialize>(&self, answer: &T, say: impl FnOnce(&Self)) {
         if self.args.json {
-            print_json(answer)
+            print_json(answer);
         } else {
-            say(self)
+            say(self);
         }
-        Ok(ExitCode::SUCCESS)
     }
 }
 
@@ -271,8 +282,9 @@ fn misread(error: &serde_json::Error) -> Refusal {
     refuse("request", &[("reason", &error.to_string())])
 }
 
-fn unexpected(response: &Response) -> Refusal {
-    refuse("request", &[("reason", &format!("{response:?}"))])
+/// The door answers each request with its own screen, and nothing else can come of it.
+fn strange() -> Refusal {
+    refuse("request", &[("reason", "the door gave another answer")])
 }
 
 fn visit_from(input: impl Read) -> Result<VisitForm, Refusal> {

@@ -67,17 +67,15 @@ fn why(words: &Words, line: &DueView) -> String {
     let why = &line.why;
     let source = words.say(&format!("cli-source-{}", why.source), &[("name", (&why.source_name).into())]);
     let every = interval(words, &why.interval);
-    let mut text = words.say("cli-why", &[("interval", every.into()), ("source", source.into())]);
+    let rule = words.say("cli-why", &[("interval", every.into()), ("source", source.into())]);
     let from = match &why.from {
         Some(CountedFrom::Done { day, .. }) => words.say("cli-from-done", &[("day", day.into())]),
         Some(CountedFrom::FirstUse { day }) => words.say("cli-from-first-use", &[("day", day.into())]),
         None => words.say("cli-from-nothing", &[]),
     };
-    text.push_str(&format!("; {from}"));
-    for condition in &why.tightened_by {
-        text.push_str(&format!("; {}", words.say(&format!("cli-tightened-{condition}"), &[])));
-    }
-    text
+    let tightened =
+        why.tightened_by.iter().map(|condition| words.say(&format!("cli-tightened-{condition}"), &[]));
+    [rule, from].into_iter().chain(tightened).collect::<Vec<_>>().join("; ")
 }
 
 fn interval(words: &Words, interval: &IntervalView) -> String {

@@ -4,6 +4,11 @@ use ts_rs::{Config, Dependency, TS};
 
 use crate::{Refusal, Request, Response};
 
+const HEAD: &str = "\
+// Written by `cargo xtask types` from the door's Rust types; not to be edited.
+// Longer than 400 lines because it holds every type that crosses the door.
+";
+
 /// The declarations of every type that crosses the door, in the order of their names.
 pub fn typescript() -> String {
     let config = Config::new().with_large_int("number");

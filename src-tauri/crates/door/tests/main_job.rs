@@ -1,0 +1,205 @@
+//! The main job through the door: a car goes in, a visit with parts and a photographed receipt goes in, what is
+//! due comes out, and a card comes out whose square is read back.
+#![allow(clippy::unwrap_used)]
+
+use door::{
+    CardOptions, Clock, Day, Door, FuelForm, ItemForm, LineContent, LineFilter, PartForm, PhotoSize,
+    ReadingForm, Refusal, Request, Response, StateKey, VehicleForm, VisitForm,
+};
+use image::{ImageFormat, RgbImage};
+
+const TODAY: &str = "2026-06-01";
+
+fn day(text: &str) -> Day {
+    text.parse().unwrap()
+}
+
+fn open(folder: &tempfile::TempDir) -> Door {
+    Door::open(folder.path(), Clock::Fixed(day(TODAY))).unwrap()
+}
+
+fn car() -> VehicleForm {
+    VehicleForm {
+        name: "Thistle".to_owned(),
+        make_model: "Invented Thistle 1.6, 2012".to_owned(),
+        vin: "1M8GDM9AXKP042788".to_owned(),
+        engine: "petrol".to_owned(),
+        unit: "km".to_owned(),
+        first_use: "2012-04-03".to_owned(),
+        reading: "98 420".to_owned(),
+        ..VehicleForm::default()
+    }
+}
+
+fn add_car(door: &mut Door) -> String {
+    match door.ask(Request::AddVehicle { vehicle: car() }).unwrap() {
+        Response::Written(written) => written.book,
+        other => panic!("{other:?}"),
+    }
+}
+
+fn written(door: &mut Door, request: Request) -> String {
+    match door.ask(request).unwrap() {
+        Response::Written(written) => written.subject,
+        other => panic!("{other:?}"),
+    }
+}
+
+fn receipt() -> Vec<u8> {
+    let mut bytes = std::io::Cursor::new(Vec::new());
+    let paper = RgbImage::from_fn(600, 900, |x, y| image::Rgb([240, (x % 251) as u8, (y % 241) as u8]));
+    paper.write_to(&mut bytes, ImageFormat::Png).unwrap();
+    bytes.into_inner()
+}
+
+fn reading(text: &str) -> ReadingForm {
+    ReadingForm { reading: text.to_owned(), ..ReadingForm::default() }
+}
+
+fn take(door: &mut Door, book: &str, reading: ReadingForm, keep: bool) -> Result<Response, Refusal> {
+    door.ask(Request::TakeReading { book: book.to_owned(), reading, keep })
+}
+
+#[test]
+fn a_car_a_visit_and_a_receipt_go_in_and_a_card_comes_out() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut door = open(&folder);
+    let book = add_car(&mut door);
+    let paper = door.take_in(&book, &receipt()).unwrap().subject;
+    let visit = VisitForm {
+        day: "2026-05-20".to_owned(),
+        reading: "98300".to_owned(),
+        workshop: "Tow Bar Lane Garage".to_owned(),
+        items: vec![ItemForm::Catalogue(1)],
+        parts: vec![PartForm {
+            maker: "Kestrel & Moor".to_owned(),
+            number: "KM 4471-B".to_owned(),
+            ..PartForm::default()
+        }],
+        cost: "89.50".to_owned(),
+        currency: "EUR".to_owned(),
+        papers: vec![paper],
+        ..VisitForm::default()
+    };
+    written(&mut door, Request::RecordVisit { book: book.clone(), visit, keep: false });
+
+    let Response::Today(today) = door.ask(Request::Today { book: book.clone() }).unwrap() else { panic!() };
+    let oil = today.due.iter().find(|line| line.why.from.is_some()).unwrap();
+    assert_eq!((oil.state, oil.day.as_deref()), (StateKey::Ahead, Some("2027-05-20")));
+    assert_eq!(oil.reading.map(|reading| reading.count), Some(113_300));
+    assert!(today.due.iter().any(|line| line.state == StateKey::NoRecord));
+    assert_eq!(today.tray, 0, "the receipt belongs to the visit");
+
+    let Response::Lines(lines) =
+        door.ask(Request::Lines { book: book.clone(), filter: LineFilter::default() }).unwrap()
+    else {
+        panic!()
+    };
+    let papers = lines.lines.iter().find_map(|line| match &line.says {
+        LineContent::Visit { papers, .. } => Some(papers.clone()),
+        _ => None,
+    });
+    let hash = papers.unwrap()[0].hash.clone();
+    assert!(door.photo(&hash, PhotoSize::Thumb).unwrap().starts_with(&[0xff, 0xd8]));
+
+    let options = CardOptions { hide_vin: false, viewer: Some("https://card.example/".to_owned()) };
+    let pdf = door.card_pdf(&book, &options).unwrap();
+    let text = door::scan_card(&pdf).unwrap().remove(0);
+    let Response::CardRead(card) = door.ask(Request::ReadCard { text }).unwrap() else { panic!() };
+    assert_eq!((card.name.as_str(), card.vin.as_deref()), ("Thistle", Some("1M8GDM9AXKP042788")));
+    assert!(card.own_key);
+    assert_eq!(card.visits.len(), 1);
+    assert_eq!(card.visits[0].marks, ["workshop", "receipt"]);
+    let Response::Check(check) = door.ask(Request::Check).unwrap() else { panic!() };
+    assert!(check.faults.is_empty());
+    assert_eq!((check.entries, check.photos), (4, 1));
+}
+
+#[test]
+fn an_implausible_reading_is_asked_about_once_and_can_be_kept() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut door = open(&folder);
+    let book = add_car(&mut door);
+    let earlier = ReadingForm { day: "2026-05-01".to_owned(), ..reading("98000") };
+    take(&mut door, &book, earlier, false).unwrap();
+    let lower = ReadingForm { day: "2026-05-15".to_owned(), ..reading("97000") };
+    let refusal = take(&mut door, &book, lower.clone(), false).unwrap_err();
+    assert_eq!((refusal.code.as_str(), refusal.can_keep), ("reading-lower", true));
+    assert_eq!(refusal.values["on"], "2026-05-01");
+    take(&mut door, &book, lower, true).unwrap();
+    let fast = ReadingForm { day: "2026-05-02".to_owned(), ..reading("140000") };
+    let refusal = take(&mut door, &book, fast, false).unwrap_err();
+    assert!(refusal.can_keep, "{refusal:?}");
+}
+
+#[test]
+fn every_refusal_names_its_field_and_has_a_sentence() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut door = open(&folder);
+    let book = add_car(&mut door);
+    let words = words::Words::load("en");
+    let fuel = |volume: &str| {
+        let fuel = Some(FuelForm { volume: volume.to_owned(), ..FuelForm::default() });
+        ReadingForm { fuel, ..reading("98500") }
+    };
+    let cases = [
+        ("not-a-number", "reading.reading", reading("12a")),
+        ("not-a-number", "reading.reading", reading("-5")),
+        ("reading-empty", "reading.reading", reading(" ")),
+        ("reading-too-long", "reading.reading", reading("99999999")),
+        ("day-form", "reading.day", ReadingForm { day: "1.2.2026".to_owned(), ..reading("98500") }),
+        ("day-future", "reading.day", ReadingForm { day: "2026-06-02".to_owned(), ..reading("98500") }),
+        ("status", "reading.status", ReadingForm { status: "maybe".to_owned(), ..reading("98500") }),
+        ("volume", "reading.fuel.volume", fuel("0")),
+        ("volume", "reading.fuel.volume", fuel("40.1234")),
+    ];
+    for (code, field, form) in cases {
+        let refusal = take(&mut door, &book, form, false).unwrap_err();
+        assert_eq!((refusal.code.as_str(), refusal.field.as_deref()), (code, Some(field)));
+        assert!(words.has(&format!("refusal-{code}")), "{code} has no sentence");
+    }
+    let nothing = door.take_in(&book, b"<svg xmlns='http://www.w3.org/2000/svg'/>").unwrap_err();
+    assert_eq!(nothing.code, "image-foreign");
+    let no_items = Request::RecordVisit { book: book.clone(), visit: VisitForm::default(), keep: false };
+    assert_eq!(door.ask(no_items).unwrap_err().code, "items-missing");
+    assert_eq!(door.ask(Request::Today { book: "nonsense".to_owned() }).unwrap_err().code, "not-an-id");
+    let short = VehicleForm { vin: "1M8GDM9AXKP04278".to_owned(), ..car() };
+    assert_eq!(door.ask(Request::AddVehicle { vehicle: short }).unwrap_err().code, "vin-length");
+    let Response::Lines(lines) = door.ask(Request::Lines { book, filter: LineFilter::default() }).unwrap()
+    else {
+        panic!()
+    };
+    assert_eq!(lines.entries, 2, "nothing that was refused was written");
+}
+
+#[test]
+fn every_item_of_the_catalogue_has_a_name() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut door = open(&folder);
+    let words = words::Words::load("en");
+    let Response::Shelf(shelf) = door.ask(Request::Shelf).unwrap() else { panic!() };
+    assert!(shelf.catalogue.len() >= 12);
+    for line in shelf.catalogue {
+        assert!(words.has(&format!("item-{}", line.key)), "{} has no name", line.key);
+    }
+}
+
+#[test]
+fn without_an_address_the_square_says_so_and_an_address_is_held_to_its_form() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut door = open(&folder);
+    let book = add_car(&mut door);
+    let pdf = door.card_pdf(&book, &CardOptions::default()).unwrap();
+    let text = door::scan_card(&pdf).unwrap().remove(0);
+    assert!(text.contains("Thistle") && text.contains("98"), "{text}");
+    assert_eq!(door.ask(Request::ReadCard { text }).unwrap_err().code, "card-plain");
+    let set = |address: &str| Request::SetViewerAddress { address: Some(address.to_owned()) };
+    assert_eq!(door.ask(set("http://card.example/")).unwrap_err().code, "address");
+    door.ask(set("https://card.example/")).unwrap();
+    let Response::Card(card) = door.ask(Request::Card { book, options: CardOptions::default() }).unwrap()
+    else {
+        panic!()
+    };
+    assert!(card.text.starts_with("https://card.example/#"));
+    assert!(card.pages[0].starts_with("<svg"));
+}
