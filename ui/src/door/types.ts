@@ -1,314 +1,315 @@
 // Written by `cargo xtask types` from the door's Rust types; not to be edited.
+// Longer than 400 lines because it holds every type that crosses the door.
 
-export type BayView = { 
+export type BayView = {
 /**
  * The vehicle.
  */
-vehicle: VehicleLine, 
+vehicle: VehicleLine,
 /**
  * Today.
  */
-today: string, 
+today: string,
 /**
  * The jobs on the plan, most pressing first.
  */
-jobs: Array<JobView>, 
+jobs: Array<JobView>,
 /**
  * The leading digits of the reading.
  */
-leading: string, 
+leading: string,
 /**
  * Workshops named before, most recent first.
  */
-workshops: Array<string>, 
+workshops: Array<string>,
 /**
  * The currency used last.
  */
-currency: string, 
+currency: string,
 /**
  * The papers in the tray.
  */
 tray: Array<PaperView>, };
 
-export type BookLine = { 
+export type BookLine = {
 /**
  * Its subject.
  */
-subject: string, 
+subject: string,
 /**
  * The day that it names.
  */
-day: string, 
+day: string,
 /**
  * The reading.
  */
-reading: Reading | null, 
+reading: Reading | null,
 /**
  * What it says.
  */
-says: LineContent, 
+says: LineContent,
 /**
  * The day on which it was written down.
  */
-written: string, 
+written: string,
 /**
  * How often it has been amended.
  */
-amended: number, 
+amended: number,
 /**
  * It was struck out, for this reason.
  */
 struck: string | null, };
 
-export type CardOptions = { 
+export type CardOptions = {
 /**
  * Leaves the identification number out.
  */
-hide_vin: boolean, 
+hide_vin: boolean,
 /**
  * The address to use in place of the one in the settings.
  */
 viewer?: string, };
 
-export type CardReadView = { 
+export type CardReadView = {
 /**
  * The day on which it was signed.
  */
-signed: string, 
+signed: string,
 /**
  * The fingerprint of the key.
  */
-fingerprint: string, 
+fingerprint: string,
 /**
  * The key belongs to this device.
  */
-own_key: boolean, 
+own_key: boolean,
 /**
  * What the household called the vehicle.
  */
-name: string, 
+name: string,
 /**
  * Make, model and year.
  */
-make_model: string, 
+make_model: string,
 /**
  * The identification number; nothing when hidden.
  */
-vin: string | null, 
+vin: string | null,
 /**
  * The key of the engine.
  */
-engine: string, 
+engine: string,
 /**
  * The latest reading.
  */
-reading: DatedReading, 
+reading: DatedReading,
 /**
  * The visits, oldest first.
  */
-visits: Array<CardVisit>, 
+visits: Array<CardVisit>,
 /**
  * Visits in the book; more than the list holds when old ones were left out.
  */
 in_book: number, };
 
-export type CardView = { 
+export type CardView = {
 /**
  * The vehicle.
  */
-vehicle: VehicleLine, 
+vehicle: VehicleLine,
 /**
  * The pages, each an SVG picture.
  */
-pages: Array<string>, 
+pages: Array<string>,
 /**
  * Visits on the square.
  */
-shown: number, 
+shown: number,
 /**
  * Older visits left out of the square.
  */
-left_out: number, 
+left_out: number,
 /**
  * The address in the square; nothing when it holds plain text.
  */
-viewer_address: string | null, 
+viewer_address: string | null,
 /**
  * The text in the square.
  */
-text: string, 
+text: string,
 /**
  * The fingerprint of the key that signed it.
  */
 fingerprint: string, };
 
-export type CardVisit = { 
+export type CardVisit = {
 /**
  * The day.
  */
-day: string, 
+day: string,
 /**
  * The reading.
  */
-reading: Reading, 
+reading: Reading,
 /**
  * What was done; an unknown number has the key `unknown`.
  */
-items: Array<ItemView>, 
+items: Array<ItemView>,
 /**
  * `owner`, `workshop`, `receipt`, `photo`, `late`, `amended`.
  */
 marks: Array<string>, };
 
-export type CatalogueLine = { 
+export type CatalogueLine = {
 /**
  * Its stable number.
  */
-number: number, 
+number: number,
 /**
  * Its key; the name stands in the Fluent files under `item-KEY`.
  */
 key: string, };
 
-export type CheckView = { 
+export type CheckView = {
 /**
  * Entries verified.
  */
-entries: number, 
+entries: number,
 /**
  * Photos verified.
  */
-photos: number, 
+photos: number,
 /**
  * What is wrong; empty when all is well.
  */
 faults: Array<FaultView>, };
 
-export type CountedFrom = { "from": "done", 
+export type CountedFrom = { "from": "done",
 /**
  * The day.
  */
-day: string, 
+day: string,
 /**
  * The reading that the instrument showed; nothing when nobody wrote it down.
  */
-reading: Reading | null, 
+reading: Reading | null,
 /**
  * The visit's line.
  */
-visit: string, } | { "from": "first-use", 
+visit: string, } | { "from": "first-use",
 /**
  * The day.
  */
 day: string, };
 
-export type CounterView = { 
+export type CounterView = {
 /**
  * The vehicle.
  */
-vehicle: VehicleLine, 
+vehicle: VehicleLine,
 /**
  * What the next visit needs.
  */
-get: Array<GetView>, 
+get: Array<GetView>,
 /**
  * The papers that belong to no visit yet, newest first.
  */
-tray: Array<PaperView>, 
+tray: Array<PaperView>,
 /**
  * The visits to which a paper may be tied, newest first, at most 20.
  */
 visits: Array<VisitLine>, };
 
-export type DatedReading = { 
+export type DatedReading = {
 /**
  * The day.
  */
-day: string, 
+day: string,
 /**
  * The reading.
  */
 reading: Reading, };
 
-export type DrivenForm = { 
+export type DrivenForm = {
 /**
  * Mostly trips under 8 km or 5 miles, or cold engine.
  */
-short_trips: boolean, 
+short_trips: boolean,
 /**
  * Often a trailer, a heavy load or long climbs.
  */
-towing: boolean, 
+towing: boolean,
 /**
  * Often dust or unmade roads.
  */
-dust: boolean, 
+dust: boolean,
 /**
  * Much standing traffic or idling.
  */
 standing: boolean, };
 
-export type DueView = { 
+export type DueView = {
 /**
  * The item.
  */
-item: ItemView, 
+item: ItemView,
 /**
  * How it stands.
  */
-state: StateKey, 
+state: StateKey,
 /**
  * The day on which it is due, by time or by reaching the reading at this car's pace.
  */
-day: string | null, 
+day: string | null,
 /**
  * The reading at which it is due, on the present instrument.
  */
-reading: Reading | null, 
+reading: Reading | null,
 /**
  * Which of the two comes first.
  */
-first: FirstKey | null, 
+first: FirstKey | null,
 /**
  * Why.
  */
-why: WhyView, 
+why: WhyView,
 /**
  * It belongs in a workshop.
  */
-workshop: boolean, 
+workshop: boolean,
 /**
  * What it costs to ignore: 1 comfort to 5 the engine, 6 safety.
  */
 weight: number, };
 
-export type EstimateView = { 
+export type EstimateView = {
 /**
  * The likely reading.
  */
-likely: Reading, 
+likely: Reading,
 /**
  * Hardly less than this.
  */
-low: Reading, 
+low: Reading,
 /**
  * Hardly more than this.
  */
-high: Reading, 
+high: Reading,
 /**
  * The reading from which it is counted.
  */
-since: DatedReading, 
+since: DatedReading,
 /**
  * How many units a year this car goes, as far as the book tells.
  */
 per_year: number, };
 
-export type FaultView = { 
+export type FaultView = {
 /**
  * The key of the sentence.
  */
-code: string, 
+code: string,
 /**
  * The hash of the entry or the photo, or another name of the place.
  */
@@ -316,97 +317,97 @@ place: string, };
 
 export type FirstKey = "time" | "distance";
 
-export type FuelForm = { 
+export type FuelForm = {
 /**
  * How much.
  */
-volume: string, 
+volume: string,
 /**
  * `litre`, `us-gallon` or `imperial-gallon`; `litre` when empty.
  */
-volume_unit: string, 
+volume_unit: string,
 /**
  * What it cost in all; may be empty.
  */
-total: string, 
+total: string,
 /**
  * The currency of the total; may be empty when the total is.
  */
-currency: string, 
+currency: string,
 /**
  * `full`, `part` or `missed` (a fill before this one was not written down); `full` when empty.
  */
 fill: string, };
 
-export type FuelView = { 
+export type FuelView = {
 /**
  * How much, in its unit, with three decimals.
  */
-volume: string, 
+volume: string,
 /**
  * `litre`, `us-gallon` or `imperial-gallon`.
  */
-volume_unit: string, 
+volume_unit: string,
 /**
  * What it cost.
  */
-total: MoneyView | null, 
+total: MoneyView | null,
 /**
  * `full`, `part` or `missed`.
  */
 fill: string, };
 
-export type GetView = { 
+export type GetView = {
 /**
  * For which item.
  */
-item: ItemView, 
+item: ItemView,
 /**
  * What was fitted the last time; nothing when the book holds no part for it.
  */
-part: PartView | null, 
+part: PartView | null,
 /**
  * Where it was bought or fitted, by the visit's workshop; empty when the owner did it.
  */
-workshop: string, 
+workshop: string,
 /**
  * The day of that visit.
  */
 day: string | null, };
 
-export type InstrumentLine = { 
+export type InstrumentLine = {
 /**
  * The day.
  */
-day: string, 
+day: string,
 /**
  * What the old one showed last.
  */
-old: Reading, 
+old: Reading,
 /**
  * What the new one showed first.
  */
 new: Reading, };
 
-export type IntervalForm = { 
+export type IntervalForm = {
 /**
  * The distance; may be empty.
  */
-distance: string, 
+distance: string,
 /**
  * `km` or `mi`, as it is printed.
  */
-unit: string, 
+unit: string,
 /**
  * Months, with `.5` for a half; may be empty.
  */
 months: string, };
 
-export type IntervalView = { 
+export type IntervalView = {
 /**
  * The distance in its printed unit.
  */
-distance: Reading | null, 
+distance: Reading | null,
 /**
  * Months, with `.5` for a half.
  */
@@ -414,585 +415,585 @@ months: string | null, };
 
 export type ItemForm = { "catalogue": number } | { "own": string };
 
-export type ItemView = { "of": "catalogue", 
+export type ItemView = { "of": "catalogue",
 /**
  * Its stable number.
  */
-number: number, 
+number: number,
 /**
  * Its key.
  */
-key: string, } | { "of": "own", 
+key: string, } | { "of": "own",
 /**
  * The owner's words.
  */
 name: string, };
 
-export type JobView = { 
+export type JobView = {
 /**
  * The item.
  */
-item: ItemView, 
+item: ItemView,
 /**
  * How it stands.
  */
-state: StateKey, 
+state: StateKey,
 /**
  * It belongs in a workshop.
  */
-workshop: boolean, 
+workshop: boolean,
 /**
  * The keys of the cautions that come before the first step.
  */
-cautions: Array<string>, 
+cautions: Array<string>,
 /**
  * The parts fitted the last time.
  */
 parts: Array<PartView>, };
 
-export type LineContent = { "kind": "vehicle", 
+export type LineContent = { "kind": "vehicle",
 /**
  * What was known of it.
  */
-vehicle: VehicleForm, } | { "kind": "reading", 
+vehicle: VehicleForm, } | { "kind": "reading",
 /**
  * `actual`, `exceeds-limits` or `not-actual`.
  */
-status: string, 
+status: string,
 /**
  * The fuel taken at it.
  */
-fuel: FuelView | null, } | { "kind": "instrument", 
+fuel: FuelView | null, } | { "kind": "instrument",
 /**
  * What the old one showed last.
  */
-old: Reading, 
+old: Reading,
 /**
  * What the new one showed first.
  */
-new: Reading, } | { "kind": "visit", 
+new: Reading, } | { "kind": "visit",
 /**
  * By whom; empty when the owner did it.
  */
-workshop: string, 
+workshop: string,
 /**
  * What was done.
  */
-items: Array<ItemView>, 
+items: Array<ItemView>,
 /**
  * What was fitted.
  */
-parts: Array<PartView>, 
+parts: Array<PartView>,
 /**
  * What it cost.
  */
-cost: MoneyView | null, 
+cost: MoneyView | null,
 /**
  * The note.
  */
-note: string, 
+note: string,
 /**
  * Its papers.
  */
-papers: Array<PaperView>, } | { "kind": "paper", 
+papers: Array<PaperView>, } | { "kind": "paper",
 /**
  * The paper.
  */
-paper: PaperView, } | { "kind": "plan", 
+paper: PaperView, } | { "kind": "plan",
 /**
  * The item.
  */
-item: ItemView, 
+item: ItemView,
 /**
  * `handbook`, `off` or `catalogue`.
  */
-to: string, 
+to: string,
 /**
  * The interval that repeats.
  */
-then: IntervalView | null, 
+then: IntervalView | null,
 /**
  * The first one, where it differs.
  */
 first: IntervalView | null, } | { "kind": "newer" };
 
-export type LineFilter = { 
+export type LineFilter = {
 /**
  * Only lines of this calendar year.
  */
-year?: number, 
+year?: number,
 /**
  * Only visits with this catalogue item.
  */
-item?: number, 
+item?: number,
 /**
  * Only lines in which this text stands, without regard to case.
  */
 text?: string, };
 
-export type LineView = { 
+export type LineView = {
 /**
  * The line as it stands.
  */
-line: BookLine, 
+line: BookLine,
 /**
  * Every version, the first one included.
  */
 versions: Array<VersionView>, };
 
-export type LinesView = { 
+export type LinesView = {
 /**
  * The vehicle.
  */
-vehicle: VehicleLine, 
+vehicle: VehicleLine,
 /**
  * The lines, newest first.
  */
-lines: Array<BookLine>, 
+lines: Array<BookLine>,
 /**
  * The years in which there are lines, newest first.
  */
-years: Array<number>, 
+years: Array<number>,
 /**
  * The items that occur in visits.
  */
-items: Array<ItemView>, 
+items: Array<ItemView>,
 /**
  * How many entries the book holds.
  */
-entries: number, 
+entries: number,
 /**
  * How many of them were written by a newer version.
  */
 newer: number, };
 
-export type MoneyView = { 
+export type MoneyView = {
 /**
  * The number with a point: `12.50`.
  */
-number: string, 
+number: string,
 /**
  * Three letters of ISO 4217.
  */
 currency: string, };
 
-export type NextVisitView = { 
+export type NextVisitView = {
 /**
  * The day on which the first of them is due, or today when that has passed.
  */
-day: string, 
+day: string,
 /**
  * What to do together.
  */
-items: Array<ItemView>, 
+items: Array<ItemView>,
 /**
  * What to get for it.
  */
 get: Array<GetView>, };
 
-export type PaperView = { 
+export type PaperView = {
 /**
  * Its line.
  */
-subject: string, 
+subject: string,
 /**
  * The SHA-256 of its photo, by which `photo://HASH/full` and `photo://HASH/thumb` give the picture.
  */
-hash: string, 
+hash: string,
 /**
  * Width of the photo in pixels.
  */
-width: number, 
+width: number,
 /**
  * Height of the photo in pixels.
  */
-height: number, 
+height: number,
 /**
  * The day on which it was filed.
  */
 filed: string, };
 
-export type PartForm = { 
+export type PartForm = {
 /**
  * What it is, such as 'oil filter'; may be empty when a number is given.
  */
-name: string, 
+name: string,
 /**
  * Who made it; may be empty.
  */
-maker: string, 
+maker: string,
 /**
  * The maker's number, as written; may be empty when a name is given.
  */
-number: string, 
+number: string,
 /**
  * How much or how many; 1 when empty.
  */
-quantity: string, 
+quantity: string,
 /**
  * `piece`, `litre`, `set`, `kilogram` or `metre`; `piece` when empty.
  */
-measure: string, 
+measure: string,
 /**
  * What all of it cost; may be empty.
  */
-price: string, 
+price: string,
 /**
  * The item of the visit that it served; may be left out, and is clear where the visit has one item.
  */
 item?: ItemForm, };
 
-export type PartView = { 
+export type PartView = {
 /**
  * What it is.
  */
-name: string, 
+name: string,
 /**
  * Who made it.
  */
-maker: string, 
+maker: string,
 /**
  * The maker's number, as written.
  */
-number: string, 
+number: string,
 /**
  * How much or how many: `4`, `4.3`.
  */
-quantity: string, 
+quantity: string,
 /**
  * `piece`, `litre`, `set`, `kilogram` or `metre`.
  */
-measure: string, 
+measure: string,
 /**
  * What all of it cost.
  */
-price: MoneyView | null, 
+price: MoneyView | null,
 /**
  * The item of the visit that it served, where someone said so.
  */
 served: ItemView | null, };
 
-export type PlanForm = { "to": "handbook", 
+export type PlanForm = { "to": "handbook",
 /**
  * The interval that repeats.
  */
-then: IntervalForm, 
+then: IntervalForm,
 /**
  * The first one, where it differs.
  */
 first?: IntervalForm, } | { "to": "off" } | { "to": "catalogue" };
 
-export type PlanLine = { 
+export type PlanLine = {
 /**
  * The item.
  */
-item: ItemView, 
+item: ItemView,
 /**
  * The interval that holds now.
  */
-interval: IntervalView, 
+interval: IntervalView,
 /**
  * The first one, where it differs.
  */
-first: IntervalView | null, 
+first: IntervalView | null,
 /**
  * Where it comes from.
  */
-source: string, 
+source: string,
 /**
  * The published source by name; empty otherwise.
  */
-source_name: string, 
+source_name: string,
 /**
  * The owner switched it off.
  */
 off: boolean, };
 
-export type PumpView = { 
+export type PumpView = {
 /**
  * The vehicle.
  */
-vehicle: VehicleLine, 
+vehicle: VehicleLine,
 /**
  * Today.
  */
-today: string, 
+today: string,
 /**
  * The leading digits that will not have changed since the last reading.
  */
-leading: string, 
+leading: string,
 /**
  * How many digits a whole reading is likely to have.
  */
-digits: number, 
+digits: number,
 /**
  * The last readings, newest first, at most five.
  */
-last: Array<ReadingLine>, 
+last: Array<ReadingLine>,
 /**
  * The currency and the unit of volume used last.
  */
-currency: string, 
+currency: string,
 /**
  * `litre`, `us-gallon` or `imperial-gallon`.
  */
 volume_unit: string, };
 
-export type Reading = { 
+export type Reading = {
 /**
  * Whole units.
  */
-count: number, 
+count: number,
 /**
  * `km` or `mi`.
  */
 unit: UnitKey, };
 
-export type ReadingForm = { 
+export type ReadingForm = {
 /**
  * The day; today when empty.
  */
-day: string, 
+day: string,
 /**
  * What the instrument shows, in its own unit.
  */
-reading: string, 
+reading: string,
 /**
  * `actual`, `exceeds-limits` or `not-actual` (49 CFR 580); `actual` when empty.
  */
-status: string, 
+status: string,
 /**
  * Fuel taken at this reading.
  */
 fuel?: FuelForm, };
 
-export type ReadingLine = { 
+export type ReadingLine = {
 /**
  * Its line.
  */
-subject: string, 
+subject: string,
 /**
  * The day.
  */
-day: string, 
+day: string,
 /**
  * The reading.
  */
-reading: Reading, 
+reading: Reading,
 /**
  * `actual`, `exceeds-limits` or `not-actual`.
  */
-status: string, 
+status: string,
 /**
  * The fuel taken at it.
  */
 fuel: FuelView | null, };
 
-export type RebuiltView = { 
+export type RebuiltView = {
 /**
  * Entries folded.
  */
 entries: number, };
 
-export type Refusal = { 
+export type Refusal = {
 /**
  * The key of the sentence, such as `reading-lower`.
  */
-code: string, 
+code: string,
 /**
  * The field of the form that is meant, as a path such as `visit.parts.0.price`; nothing when none is.
  */
-field?: string, 
+field?: string,
 /**
  * What the sentence names.
  */
-values: { [key in string]: string }, 
+values: { [key in string]: string },
 /**
  * Asking again with `keep` will be accepted.
  */
 can_keep: boolean, };
 
-export type Request = { "ask": "shelf" } | { "ask": "today", 
+export type Request = { "ask": "shelf" } | { "ask": "today",
 /**
  * The vehicle's book.
  */
-book: string, } | { "ask": "pump", 
+book: string, } | { "ask": "pump",
 /**
  * The vehicle's book.
  */
-book: string, } | { "ask": "counter", 
+book: string, } | { "ask": "counter",
 /**
  * The vehicle's book.
  */
-book: string, } | { "ask": "bay", 
+book: string, } | { "ask": "bay",
 /**
  * The vehicle's book.
  */
-book: string, } | { "ask": "lines", 
+book: string, } | { "ask": "lines",
 /**
  * The vehicle's book.
  */
-book: string, 
+book: string,
 /**
  * Which lines; all when left out.
  */
-filter: LineFilter, } | { "ask": "line", 
+filter: LineFilter, } | { "ask": "line",
 /**
  * The vehicle's book.
  */
-book: string, 
+book: string,
 /**
  * The line.
  */
-subject: string, } | { "ask": "sheet", 
+subject: string, } | { "ask": "sheet",
 /**
  * The vehicle's book.
  */
-book: string, } | { "ask": "card", 
+book: string, } | { "ask": "card",
 /**
  * The vehicle's book.
  */
-book: string, 
+book: string,
 /**
  * What the card shows.
  */
-options: CardOptions, } | { "ask": "vin", 
+options: CardOptions, } | { "ask": "vin",
 /**
  * As typed.
  */
-vin: string, } | { "ask": "read-card", 
+vin: string, } | { "ask": "read-card",
 /**
  * The text.
  */
-text: string, } | { "ask": "check" } | { "ask": "rebuild" } | { "ask": "add-vehicle", 
+text: string, } | { "ask": "check" } | { "ask": "rebuild" } | { "ask": "add-vehicle",
 /**
  * What is known of it.
  */
-vehicle: VehicleForm, } | { "ask": "change-vehicle", 
+vehicle: VehicleForm, } | { "ask": "change-vehicle",
 /**
  * The vehicle's book.
  */
-book: string, 
+book: string,
 /**
  * All that is known of it now.
  */
-vehicle: VehicleForm, } | { "ask": "take-reading", 
+vehicle: VehicleForm, } | { "ask": "take-reading",
 /**
  * The vehicle's book.
  */
-book: string, 
+book: string,
 /**
  * What was read.
  */
-reading: ReadingForm, 
+reading: ReadingForm,
 /**
  * The owner has been asked about an implausible reading and wants it kept.
  */
-keep: boolean, } | { "ask": "replace-instrument", 
+keep: boolean, } | { "ask": "replace-instrument",
 /**
  * The vehicle's book.
  */
-book: string, 
+book: string,
 /**
  * The day of the replacement.
  */
-day: string, 
+day: string,
 /**
  * What the old instrument showed last.
  */
-old: string, 
+old: string,
 /**
  * What the new one showed first.
  */
-new: string, } | { "ask": "record-visit", 
+new: string, } | { "ask": "record-visit",
 /**
  * The vehicle's book.
  */
-book: string, 
+book: string,
 /**
  * What was done.
  */
-visit: VisitForm, 
+visit: VisitForm,
 /**
  * The owner has been asked about an implausible reading and wants it kept.
  */
-keep: boolean, } | { "ask": "amend-reading", 
+keep: boolean, } | { "ask": "amend-reading",
 /**
  * The vehicle's book.
  */
-book: string, 
+book: string,
 /**
  * The line that is amended.
  */
-subject: string, 
+subject: string,
 /**
  * The whole reading as it should be.
  */
-reading: ReadingForm, 
+reading: ReadingForm,
 /**
  * Why, in the owner's words; may be empty.
  */
-why: string, 
+why: string,
 /**
  * The owner has been asked about an implausible reading and wants it kept.
  */
-keep: boolean, } | { "ask": "amend-visit", 
+keep: boolean, } | { "ask": "amend-visit",
 /**
  * The vehicle's book.
  */
-book: string, 
+book: string,
 /**
  * The line that is amended.
  */
-subject: string, 
+subject: string,
 /**
  * The whole visit as it should be.
  */
-visit: VisitForm, 
+visit: VisitForm,
 /**
  * Why, in the owner's words; may be empty.
  */
-why: string, 
+why: string,
 /**
  * The owner has been asked about an implausible reading and wants it kept.
  */
-keep: boolean, } | { "ask": "strike-out", 
+keep: boolean, } | { "ask": "strike-out",
 /**
  * The vehicle's book.
  */
-book: string, 
+book: string,
 /**
  * The line.
  */
-subject: string, 
+subject: string,
 /**
  * Why, in the owner's words; may be empty.
  */
-why: string, } | { "ask": "tie-paper", 
+why: string, } | { "ask": "tie-paper",
 /**
  * The vehicle's book.
  */
-book: string, 
+book: string,
 /**
  * The paper's line.
  */
-paper: string, 
+paper: string,
 /**
  * The visit's line.
  */
-visit: string, } | { "ask": "change-plan", 
+visit: string, } | { "ask": "change-plan",
 /**
  * The vehicle's book.
  */
-book: string, 
+book: string,
 /**
  * The item.
  */
-item: ItemForm, 
+item: ItemForm,
 /**
  * What holds for it from now on.
  */
-change: PlanForm, } | { "ask": "set-viewer-address", 
+change: PlanForm, } | { "ask": "set-viewer-address",
 /**
  * An `https:` address without `#`; nothing clears it.
  */
@@ -1000,53 +1001,53 @@ address: string | null, } | { "ask": "demo" };
 
 export type Response = { "answer": "shelf" } & ShelfView | { "answer": "today" } & TodayView | { "answer": "pump" } & PumpView | { "answer": "counter" } & CounterView | { "answer": "bay" } & BayView | { "answer": "lines" } & LinesView | { "answer": "line" } & LineView | { "answer": "sheet" } & SheetView | { "answer": "card" } & CardView | { "answer": "vin" } & VinView | { "answer": "card-read" } & CardReadView | { "answer": "check" } & CheckView | { "answer": "rebuilt" } & RebuiltView | { "answer": "written" } & WrittenView;
 
-export type SheetView = { 
+export type SheetView = {
 /**
  * The vehicle.
  */
-vehicle: VehicleLine, 
+vehicle: VehicleLine,
 /**
  * All that is known of it, as a form can take it back.
  */
-form: VehicleForm, 
+form: VehicleForm,
 /**
  * What its identification number says; nothing when there is none.
  */
-vin: VinView | null, 
+vin: VinView | null,
 /**
  * How it is driven.
  */
-driven: DrivenForm, 
+driven: DrivenForm,
 /**
  * The plan.
  */
-plan: Array<PlanLine>, 
+plan: Array<PlanLine>,
 /**
  * The instruments that were replaced.
  */
 instruments: Array<InstrumentLine>, };
 
-export type ShelfView = { 
+export type ShelfView = {
 /**
  * Today, as the door sees it.
  */
-today: string, 
+today: string,
 /**
  * All vehicles, by name.
  */
-vehicles: Array<VehicleLine>, 
+vehicles: Array<VehicleLine>,
 /**
  * The page on which a scanned card opens.
  */
-viewer_address: string | null, 
+viewer_address: string | null,
 /**
  * The fingerprint of this device's key.
  */
-fingerprint: string, 
+fingerprint: string,
 /**
  * The engines that the sheet offers, as keys.
  */
-engines: Array<string>, 
+engines: Array<string>,
 /**
  * All items of the catalogue.
  */
@@ -1054,27 +1055,27 @@ catalogue: Array<CatalogueLine>, };
 
 export type StateKey = "overdue" | "due" | "soon" | "ahead" | "no-record";
 
-export type TodayView = { 
+export type TodayView = {
 /**
  * The vehicle.
  */
-vehicle: VehicleLine, 
+vehicle: VehicleLine,
 /**
  * Today.
  */
-today: string, 
+today: string,
 /**
  * What the odometer is thought to show today; nothing when there is no ground for a guess.
  */
-estimate: EstimateView | null, 
+estimate: EstimateView | null,
 /**
  * Everything on the plan, most pressing first.
  */
-due: Array<DueView>, 
+due: Array<DueView>,
 /**
  * The next visit.
  */
-visit: NextVisitView | null, 
+visit: NextVisitView | null,
 /**
  * How many papers wait in the tray.
  */
@@ -1082,205 +1083,205 @@ tray: number, };
 
 export type UnitKey = "km" | "mi";
 
-export type VehicleForm = { 
+export type VehicleForm = {
 /**
  * What the household calls it; 1 to 60 characters.
  */
-name: string, 
+name: string,
 /**
  * Make, model and year as one text; may be empty.
  */
-make_model: string, 
+make_model: string,
 /**
  * The vehicle identification number; may be empty.
  */
-vin: string, 
+vin: string,
 /**
  * `petrol`, `diesel`, `petrol-hybrid`, `diesel-hybrid`, `gas`, `electric` or `other`.
  */
-engine: string, 
+engine: string,
 /**
  * `km` or `mi`: what the instrument counts.
  */
-unit: string, 
+unit: string,
 /**
  * The day of first use; may be empty.
  */
-first_use: string, 
+first_use: string,
 /**
  * The car has been in this household since it was new, so that nothing was done before the book begins.
  */
-bought_new: boolean, 
+bought_new: boolean,
 /**
  * What the owner expects to drive in a year, in the unit of the instrument; may be empty.
  */
-yearly: string, 
+yearly: string,
 /**
  * How it is driven.
  */
-driven: DrivenForm, 
+driven: DrivenForm,
 /**
  * A first reading to write together with the vehicle; may be empty.
  */
 reading: string, };
 
-export type VehicleLine = { 
+export type VehicleLine = {
 /**
  * Its book.
  */
-book: string, 
+book: string,
 /**
  * What the household calls it.
  */
-name: string, 
+name: string,
 /**
  * Make, model and year.
  */
-make_model: string, 
+make_model: string,
 /**
  * The key of the engine.
  */
-engine: string, 
+engine: string,
 /**
  * `km` or `mi`.
  */
-unit: string, 
+unit: string,
 /**
  * The newest reading.
  */
 reading: DatedReading | null, };
 
-export type VersionView = { 
+export type VersionView = {
 /**
  * The day on which it was written.
  */
-written: string, 
+written: string,
 /**
  * Why, in the owner's words.
  */
-why: string, 
+why: string,
 /**
  * The day that it names.
  */
-day: string, 
+day: string,
 /**
  * The reading.
  */
-reading: Reading | null, 
+reading: Reading | null,
 /**
  * What it says.
  */
-says: LineContent, 
+says: LineContent,
 /**
  * The SHA-256 of its entry.
  */
 hash: string, };
 
-export type VinView = { 
+export type VinView = {
 /**
  * In capitals.
  */
-vin: string, 
+vin: string,
 /**
  * `right` or `wrong`.
  */
-check_digit: string, 
+check_digit: string,
 /**
  * The digit that would be right, where it is wrong.
  */
 expected: string | null, };
 
-export type VisitForm = { 
+export type VisitForm = {
 /**
  * The day; today when empty.
  */
-day: string, 
+day: string,
 /**
  * What the instrument showed; may be empty when nobody wrote it down.
  */
-reading: string, 
+reading: string,
 /**
  * The workshop's name; empty when the owner did it himself.
  */
-workshop: string, 
+workshop: string,
 /**
  * What was done; at least one.
  */
-items: Array<ItemForm>, 
+items: Array<ItemForm>,
 /**
  * What was fitted or filled in.
  */
-parts: Array<PartForm>, 
+parts: Array<PartForm>,
 /**
  * What it cost in all; may be empty.
  */
-cost: string, 
+cost: string,
 /**
  * The currency of the cost and of all prices.
  */
-currency: string, 
+currency: string,
 /**
  * Anything else worth keeping, at most 2 000 characters.
  */
-note: string, 
+note: string,
 /**
  * The lines of the papers that belong to it.
  */
 papers: Array<string>, };
 
-export type VisitLine = { 
+export type VisitLine = {
 /**
  * Its line.
  */
-subject: string, 
+subject: string,
 /**
  * The day.
  */
-day: string, 
+day: string,
 /**
  * What was done.
  */
-items: Array<ItemView>, 
+items: Array<ItemView>,
 /**
  * By whom; empty when the owner did it.
  */
 workshop: string, };
 
-export type WhyView = { 
+export type WhyView = {
 /**
  * The interval used.
  */
-interval: IntervalView, 
+interval: IntervalView,
 /**
  * `handbook`, `regulation`, `published` or `common-practice`.
  */
-source: string, 
+source: string,
 /**
  * The published source by name; empty otherwise.
  */
-source_name: string, 
+source_name: string,
 /**
  * The first interval of a new car, before the one that repeats.
  */
-first_phase: boolean, 
+first_phase: boolean,
 /**
  * What it is counted from; nothing when there is no record.
  */
-from: CountedFrom | null, 
+from: CountedFrom | null,
 /**
  * The conditions that tightened it, as keys: `short-trips`, `towing`, `dust`, `standing`.
  */
 tightened_by: Array<string>, };
 
-export type WrittenView = { 
+export type WrittenView = {
 /**
  * The book in which it stands; of the demo, the first.
  */
-book: string, 
+book: string,
 /**
  * The line.
  */
-subject: string, 
+subject: string,
 /**
  * Warnings that did not keep it from being written, as keys: `vin-check-digit`.
  */

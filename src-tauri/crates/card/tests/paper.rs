@@ -46,3 +46,20 @@ fn the_largest_square_is_read_back_from_the_sheet() {
     keep("card-largest.pdf", &pdf);
     assert_eq!(scan(&pdf).unwrap()[0], "Heron 0123456789 ".repeat(136));
 }
+
+/// Long names, long German words and a text that would be code if it were markup, for the eye as much as for the test.
+#[test]
+fn a_card_with_long_german_texts_is_read_back() {
+    let mut sheet = demo::sheet(9);
+    sheet.lang = "de".into();
+    sheet.car.name = "Großmutters Kombi mit der Anhängerkupplung *und* #panic()".into();
+    sheet.car.description = Some("Marrow Heron 1.4 Kombi, Baujahr 2016".into());
+    sheet.words.vin = "Fahrzeugidentifizierungsnummer".into();
+    sheet.words.first_use = "Erstzulassung".into();
+    sheet.next[0].item = "Bremsflüssigkeitswechsel mit Entlüftung und Hauptbremszylinderprüfung".into();
+    sheet.visits[0].items = vec!["Klimaanlagenkondensatorkühlrippenreinigung".into(), "Ölwechsel".into()];
+    sheet.visits[1].who = "Kraftfahrzeugmeisterbetrieb Ärmelschlupf".into();
+    let pdf = card::pdf(&sheet, &demo::options()).unwrap();
+    keep("card-german.pdf", &pdf);
+    assert_eq!(read(&scan(&pdf).unwrap()[0]).unwrap().claims, demo::claims(9));
+}

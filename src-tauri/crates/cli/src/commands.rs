@@ -152,16 +152,14 @@ impl Terminal<'_> {
             currency: args.currency.clone(),
             note: args.note.clone(),
             papers: Vec::new(),
-        });
-        Ok(())
+        })
     }
 
     fn paper(&mut self, file: &Path) -> Result<WrittenView, Refusal> {
         let book = self.book()?;
         let written = self.door.take_in(&book, &read_file(file)?)?;
         self.answer(&written, |terminal| terminal.say("cli-paper-written", &[]));
-        Ok(written);
-        Ok(())
+        Ok(written)
     }
 
     fn card(&mut self, out: &Path, viewer: Option<String>, hide_vin: bool) -> Result<(), Refusal> {

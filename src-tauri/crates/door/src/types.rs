@@ -17,12 +17,13 @@ pub fn typescript() -> String {
     visitor.add::<Request>();
     visitor.add::<Response>();
     visitor.add::<Refusal>();
-    let mut text =
-        String::from("// Written by `cargo xtask types` from the door's Rust types; not to be edited.\n");
+    let mut text = String::from(HEAD);
     for declaration in declarations.values() {
         text.push_str("\nexport ");
-        text.push_str(declaration);
-        text.push('\n');
+        for line in declaration.lines() {
+            text.push_str(line.trim_end());
+            text.push('\n');
+        }
     }
     text
 }

@@ -191,7 +191,7 @@ fn other_headers_are_refused() {
 fn a_signature_of_another_key_is_refused() {
     let vector = vector();
     let other = key("4ccd089b28ff96da9db6c346ec114e0f5b8a319f35aba624da8cf6ed4fb8a6fb");
-    let public: String = other.verifying_key().to_bytes().iter().map(|byte| format!("{byte:02x}")).collect();
+    let public = WriterKey(other.verifying_key().to_bytes()).to_string();
     let changed = text(&vector, "message").replace(text(&vector, "public_key"), &public);
     assert_eq!(read(&packed(&hex(&changed))), Err(CodeError::Signature));
 }

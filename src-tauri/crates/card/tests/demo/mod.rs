@@ -2,7 +2,11 @@
 
 #![allow(clippy::unwrap_used, dead_code, missing_docs)]
 
-use card::*;
+use card::{
+    CarLines, Claims, Engine, Fingerprint, Flags, HeadPrefix, Item, Mark, NextDue, NextLine, OdometerReading,
+    ReadingLine, SheetModel, SheetOptions, SheetSize, SheetSquare, SheetWords, Vehicle, ViewerAddress, Visit,
+    VisitLine, fit, fit_plain,
+};
 use ed25519_dalek::SigningKey;
 use units::{Day, DistanceUnit, WriterKey};
 

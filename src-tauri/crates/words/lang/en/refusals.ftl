@@ -122,9 +122,6 @@ refusal-card-content = The signature is right, but what it signs is no card; who
 
 # ---- Anything else
 
-refusal-randomness = The device gives no random numbers, without which nothing can be signed; try again later.
-refusal-catalogue = The catalogue is wrong ({ $reason }); this is a fault of the program, and the book is unharmed.
-refusal-too-many = A visit has at most { $most } of these; write the rest as a second visit.
 refusal-shelf-empty = The shelf holds no vehicle yet; add one first.
 refusal-which-vehicle = The shelf holds several vehicles; name one of them with --vehicle: { $names }.
 refusal-no-such-vehicle = There is no vehicle named ‘{ $name }’ on this shelf; it holds: { $names }.

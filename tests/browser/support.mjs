@@ -1,0 +1,38 @@
+// What the browser tests share: the program, a served shelf, a browser.
+import { execFileSync, spawn } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { chromium } from 'playwright-core';
+
+export const WELLKEPT = process.env.WELLKEPT;
+
+export function folder() {
+  const path = mkdtempSync(join(tmpdir(), 'wellkept-test-'));
+  return { path, remove: () => rmSync(path, { recursive: true, force: true }) };
+}
+
+export function wellkept(...args) {
+  return execFileSync(WELLKEPT, args, { encoding: 'utf8' });
+}
+
+/** Serves a shelf; answers the address that the program prints. */
+export async function serve(shelf) {
+  const server = spawn(WELLKEPT, ['--shelf', shelf, 'serve'], { stdio: ['ignore', 'pipe', 'inherit'] });
+  const address = await new Promise((resolve, reject) => {
+    let said = '';
+    server.stdout.on('data', (data) => {
+      said += data;
+      const found = said.match(/http:\/\/127\.0\.0\.1:\d+\/\?token=[0-9a-f]+/);
+      if (found) resolve(found[0]);
+    });
+    server.on('exit', (code) => reject(new Error(`the server ended with ${code}`)));
+  });
+  return { address, stop: () => server.kill() };
+}
+
+export function browser() {
+  const args = ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run'];
+  const quiet = ['--disable-background-networking', '--disable-component-update', '--disable-sync'];
+  return chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: [...args, ...quiet] });
+}
