@@ -66,7 +66,7 @@ describe('items and parts', () => {
   });
 
   it('are titled by the maker’s number, or by their name', () => {
-    const part = { name: 'oil filter', maker: 'Quarrel', number: 'QF 20-118', quantity: '1', measure: 'piece', price: null };
+    const part = { name: 'oil filter', maker: 'Quarrel', number: 'QF 20-118', quantity: '1', measure: 'piece', price: null, served: null };
     expect(partTitle(part)).toBe('Quarrel QF 20-118');
     expect(partTitle({ ...part, maker: '', number: '' })).toBe('oil filter');
     expect(quantity(part)).toBe('1 piece');

@@ -3,32 +3,59 @@
 use crate::demo::{self, DemoCar, Step, What};
 use crate::{Clock, Door, Refusal, Request, VisitForm, WrittenView};
 
+/// One car's story as far as it has been told.
+struct Told<'a> {
+    car: &'a DemoCar,
+    book: String,
+    lines: Vec<String>,
+}
+
 impl Door {
     /// Fills an empty shelf; answers the first book.
     ///
-    /// Every step is written on the day on which the story has it written, so that the clock of the book tells
-    /// the truth about what was written down late.
+    /// Every step is written on the day on which the story has it written, those of both cars in one order, so
+    /// that the clock of the shelf tells the truth about what was written down late.
     pub(crate) fn demo(&mut self) -> Result<WrittenView, Refusal> {
         if !self.shelf.books()?.is_empty() {
             return Err(Refusal::new("shelf-not-empty"));
         }
         let clock = self.clock;
-        let told =
-            demo::household(clock.today()).iter().map(|car| self.tell(car)).collect::<Result<Vec<_>, _>>();
+        let told = self.tell_all(&demo::household(clock.today()));
         self.clock = clock;
-        told?.into_iter().next().ok_or_else(|| Refusal::new("request"))
+        told
     }
 
-    fn tell(&mut self, car: &DemoCar) -> Result<WrittenView, Refusal> {
-        self.clock = Clock::Fixed(car.begins);
-        let vehicle = self.change(Request::AddVehicle { vehicle: car.vehicle.clone() })?;
-        let mut lines: Vec<String> = Vec::with_capacity(car.steps.len());
-        for step in &car.steps {
-            self.clock = Clock::Fixed(step.written);
-            let line = self.take_step(&vehicle.book, step, &lines)?;
-            lines.push(line);
+    fn tell_all(&mut self, household: &[DemoCar]) -> Result<WrittenView, Refusal> {
+        let mut stories = Vec::new();
+        let mut order = Vec::new();
+        for (story, car) in household.iter().enumerate() {
+            stories.push(Told { car, book: String::new(), lines: Vec::new() });
+            order.push((car.begins, story, None));
+            order.extend(car.steps.iter().map(|step| (step.written, story, Some(step))));
         }
-        Ok(vehicle)
+        // Stable, so that each car's steps of one day keep their order.
+        order.sort_by_key(|(day, ..)| *day);
+        for (day, story, step) in order {
+            self.clock = Clock::Fixed(day);
+            self.tell(&mut stories[story], step)?;
+        }
+        let book = stories.first().map(|story| story.book.clone()).unwrap_or_default();
+        Ok(WrittenView { subject: book.clone(), book, warnings: Vec::new() })
+    }
+
+    /// Writes the next step of a story, or the car itself where it begins.
+    fn tell(&mut self, story: &mut Told<'_>, step: Option<&Step>) -> Result<(), Refusal> {
+        match step {
+            Some(step) => {
+                let line = self.take_step(&story.book, step, &story.lines)?;
+                story.lines.push(line);
+            }
+            None => {
+                let vehicle = story.car.vehicle.clone();
+                story.book = self.change(Request::AddVehicle { vehicle })?.book;
+            }
+        }
+        Ok(())
     }
 
     /// Writes one step; answers its line. `lines` are those of the steps before it.

@@ -13,7 +13,7 @@ const line: BookLine = {
     workshop: 'Garage Plover',
     items: [{ of: 'catalogue', number: 1, key: 'engine-oil' }, { of: 'own', name: 'Roof rail' }],
     parts: [
-      { name: 'oil', maker: 'Quarrel', number: 'Q5', quantity: '4.3', measure: 'litre', price: { number: '41.00', currency: 'CHF' } },
+      { name: 'oil', maker: 'Quarrel', number: 'Q5', quantity: '4.3', measure: 'litre', price: { number: '41.00', currency: 'CHF' }, served: null },
     ],
     cost: null,
     note: '',

@@ -9,7 +9,7 @@ const oil: JobView = {
   state: 'overdue',
   workshop: false,
   cautions: ['used-fluids', 'hot-engine', 'jacking'],
-  parts: [{ name: '', maker: 'Quarrel', number: 'Q5', quantity: '1', measure: 'piece', price: { number: '9', currency: 'EUR' } }],
+  parts: [{ name: '', maker: 'Quarrel', number: 'Q5', quantity: '1', measure: 'piece', price: { number: '9', currency: 'EUR' }, served: null }],
 };
 const belt: JobView = {
   item: { of: 'catalogue', number: 12, key: 'timing-belt' },

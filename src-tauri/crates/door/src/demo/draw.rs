@@ -16,6 +16,8 @@ const WIDTH: u32 = 900;
 const HEIGHT: u32 = 1_400;
 /// The left, upper and right edge of the paper on the table, in pixels; it is as long as what is printed on it.
 const PAPER: (f32, f32, f32) = (95.0, 70.0, 805.0);
+/// How far its shadow falls to the right and down.
+const SHADOW: f32 = 14.0;
 /// Where the first line is printed.
 const FIRST: f32 = 356.0;
 /// Where text begins and ends on the paper.
@@ -108,15 +110,10 @@ impl Photo {
 
     fn paper(&mut self, bottom: f32) -> Option<()> {
         let (left, top, right) = PAPER;
-        let shadow = solid(20, 14, 10, 13);
-        for spread in 0_u8..9 {
-            let (off, grow) = (14.0, f32::from(spread) * 3.0 - 8.0);
-            let soft = Rect::from_ltrb(
-                left + off - grow,
-                top + off - grow,
-                right + off + grow,
-                bottom + off + grow,
-            )?;
+        let shadow = solid(20, 14, 10, 30);
+        for spread in [-8.0, -1.0, 6.0, 13.0] {
+            let (near, far) = (SHADOW - spread, SHADOW + spread);
+            let soft = Rect::from_ltrb(left + near, top + near, right + far, bottom + far)?;
             self.fill(&PathBuilder::from_rect(soft), &shadow);
         }
         let sheet = PathBuilder::from_rect(Rect::from_ltrb(left, top, right, bottom)?);

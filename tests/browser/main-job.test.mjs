@@ -1,0 +1,89 @@
+// The main job, clicked through at phone size against the real core: a car goes in, a reading, a photographed
+// receipt and a visit go in, what is due comes out, and the card stands ready.
+import assert from 'node:assert/strict';
+import { execFileSync } from 'node:child_process';
+import { join } from 'node:path';
+import { after, before, test } from 'node:test';
+import { browser, folder, serve } from './support.mjs';
+
+const shelf = folder();
+let server;
+let chromium;
+let page;
+const complaints = [];
+
+before(async () => {
+  // A step that does not come is told soon, not after half a minute.
+  server = await serve(shelf.path);
+  chromium = await browser();
+  page = await chromium.newPage({ viewport: { width: 360, height: 740 } });
+  page.setDefaultTimeout(8000);
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
+  await page.goto(server.address);
+});
+
+after(async () => {
+  await chromium?.close();
+  server?.stop();
+  shelf.remove();
+});
+
+const button = (name) => page.getByRole('button', { name, exact: true });
+const go = (place) => page.evaluate((to) => { location.hash = `#/${to}`; }, place);
+
+test('a car goes in', async () => {
+  await page.getByLabel('What you call it').fill('Thistle');
+  await page.getByLabel('Engine', { exact: true }).selectOption('petrol');
+  await page.getByLabel('It shows now').fill('98420');
+  await button('Open its book').click();
+  await page.getByText(/98\D420/).first().waitFor();
+});
+
+test('a reading goes in by three taps', async () => {
+  await go('pump');
+  await page.getByText('The instrument shows').waitFor();
+  for (const digit of ['4', '3', '1']) await page.getByRole('button', { name: digit, exact: true }).click();
+  await button('Save').click();
+  await page.getByText(/98\D431/).first().waitFor();
+});
+
+test('a photographed receipt goes into the tray', async () => {
+  const receipt = join(shelf.path, 'receipt.jpg');
+  execFileSync('convert', ['-size', '600x900', 'gradient:ivory-wheat', receipt]);
+  await go('counter');
+  await page.locator('input[type=file]').first().setInputFiles(receipt);
+  await page.locator('img[src*="/photo/"]').first().waitFor();
+});
+
+test('a visit with a part and the receipt goes in', async () => {
+  await go('bay');
+  await page.getByLabel('Engine oil and filter').check();
+  await button('Go on with this job').click();
+  await button('I have read this; go on').click();
+  await page.locator('input[inputmode=numeric]').first().fill('98431');
+  await button('Write it into the book').click();
+  await go('book');
+  await page.getByText('Engine oil and filter').locator('visible=true').first().waitFor();
+});
+
+test('what is due comes out', async () => {
+  await go('today');
+  await page.getByText('The road ahead').waitFor();
+  await page.getByText('Engine oil and filter').locator('visible=true').first().waitFor();
+});
+
+test('the card stands ready as it prints', async () => {
+  await go('book/card');
+  await page.locator('img[src^="blob:"]').first().waitFor();
+  await page.getByText('Save as PDF').waitFor();
+});
+
+test('nothing complained', () => assert.deepEqual(complaints, []));
+
+test('a stranger without the token, or from another origin, is refused', async () => {
+  const bare = server.address.split('?')[0];
+  assert.equal((await fetch(bare)).status, 403);
+  assert.equal((await fetch(server.address, { headers: { origin: 'http://elsewhere.example' }, redirect: 'manual' })).status, 403);
+  assert.equal((await fetch(`${bare}?token=${'0'.repeat(32)}`, { redirect: 'manual' })).status, 403);
+});
