@@ -53,18 +53,33 @@ test('a photographed receipt goes into the tray', async () => {
   execFileSync('convert', ['-size', '600x900', 'gradient:ivory-wheat', receipt]);
   await go('counter');
   await page.locator('input[type=file]').first().setInputFiles(receipt);
-  await page.locator('img[src*="/photo/"]').first().waitFor();
+  await page.getByText('One paper waits in the tray.').waitFor();
+  const picture = page.getByRole('button', { name: /^Open the paper of/ }).locator('img');
+  await page.waitForFunction((img) => img.complete && img.naturalWidth > 0, await picture.elementHandle());
 });
 
 test('a visit with a part and the receipt goes in', async () => {
   await go('bay');
-  await page.getByLabel('Engine oil and filter').check();
+  await page.getByRole('checkbox', { name: /^Engine oil and filter/ }).check();
   await button('Go on with this job').click();
   await button('I have read this; go on').click();
-  await page.locator('input[inputmode=numeric]').first().fill('98431');
+  await page.getByLabel('Reading in km').fill('98431');
+  await button('Add a part').click();
+  const part = page.getByRole('group', { name: /^Part / }).last();
+  await part.getByLabel('What it is').fill('Oil filter');
+  await part.getByLabel('Maker', { exact: true }).fill('Invented Filters');
+  await part.getByLabel('Maker\u2019s number').fill('IF-1234');
+  await part.getByLabel('How much').fill('1');
+  await page.getByRole('checkbox', { name: /^The paper of .* belongs to this visit$/ }).check();
   await button('Write it into the book').click();
+  await page.getByRole('link', { name: 'See the line' }).click();
+  await page.getByRole('heading', { level: 1, name: 'Engine oil and filter' }).waitFor();
+  await page.getByText('IF-1234').locator('visible=true').first().waitFor();
+  await page.getByRole('button', { name: /^Open the paper of/ }).locator('visible=true').first().waitFor();
+  await button('Put it right').first().waitFor();
+  await button('Strike it out').first().waitFor();
   await go('book');
-  await page.getByText('Engine oil and filter').locator('visible=true').first().waitFor();
+  await page.getByRole('listitem').filter({ hasText: 'Engine oil and filter' }).getByText('one paper').waitFor();
 });
 
 test('what is due comes out', async () => {

@@ -45,16 +45,13 @@ impl Door {
 
     /// Writes the next step of a story, or the car itself where it begins.
     fn tell(&mut self, story: &mut Told<'_>, step: Option<&Step>) -> Result<(), Refusal> {
-        match step {
-            Some(step) => {
-                let line = self.take_step(&story.book, step, &story.lines)?;
-                story.lines.push(line);
-            }
-            None => {
-                let vehicle = story.car.vehicle.clone();
-                story.book = self.change(Request::AddVehicle { vehicle })?.book;
-            }
-        }
+        let Some(step) = step else {
+            let vehicle = story.car.vehicle.clone();
+            story.book = self.change(Request::AddVehicle { vehicle })?.book;
+            return Ok(());
+        };
+        let line = self.take_step(&story.book, step, &story.lines)?;
+        story.lines.push(line);
         Ok(())
     }
 

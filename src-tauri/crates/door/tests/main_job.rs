@@ -203,3 +203,29 @@ fn without_an_address_the_square_says_so_and_an_address_is_held_to_its_form() {
     assert!(card.text.starts_with("https://card.example/#"));
     assert!(card.pages[0].starts_with("<svg"));
 }
+
+/// The story's people write a few things down late; everything else stands on the day that it names.
+#[test]
+fn the_demo_tells_the_truth_about_when_it_was_written() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut door = open(&folder);
+    door.ask(Request::Demo).unwrap();
+    let Response::Shelf(shelf) = door.ask(Request::Shelf).unwrap() else { panic!() };
+    assert_eq!(shelf.vehicles.len(), 2);
+    for vehicle in shelf.vehicles {
+        let filter = LineFilter::default();
+        let Response::Lines(lines) = door.ask(Request::Lines { book: vehicle.book, filter }).unwrap() else {
+            panic!()
+        };
+        let late = |line: &&door::BookLine| day(&line.written).days_since(day(&line.day)) > 30;
+        let late = lines.lines.iter().filter(late).count();
+        assert!(
+            (1..10).contains(&late),
+            "{}: {late} of {} lines were written late",
+            vehicle.name,
+            lines.lines.len()
+        );
+        assert!(lines.lines.iter().all(|line| line.struck.is_some() || line.day.as_str() <= TODAY));
+    }
+    assert_eq!(door.ask(Request::Demo).unwrap_err().code, "shelf-not-empty");
+}
