@@ -73,7 +73,7 @@ impl Terminal<'_> {
     }
 
     fn demo(&mut self) -> Result<(), Refusal> {
-        let Response::Written(written) = self.door.ask(Request::Demo)? else { return Err(strange()) };
+        let written = self.written(Request::Demo)?;
         let entries = match self.door.ask(Request::Check)? {
             Response::Check(check) => check.entries,
             _ => return Err(strange()),
