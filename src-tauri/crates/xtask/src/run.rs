@@ -6,6 +6,9 @@ use std::path::{Path, PathBuf};
 use crate::shell::{Failure, Run, command, say, target};
 use crate::{node, setup, workspace};
 
+/// The car of the invented household whose card is printed.
+const DEMO_CAR: &str = "Pip";
+
 /// Installs what is missing, builds what is stale, fills the demo once, and opens it.
 pub fn run() -> Result<(), Failure> {
     setup::window()?;
@@ -52,7 +55,7 @@ fn serve(shelf: &Path) -> Result<(), Failure> {
         "there is no display (neither DISPLAY nor WAYLAND_DISPLAY is set), so the ui is served to a browser instead",
     );
     let card = target("wellkept-demo-card.pdf");
-    wellkept(shelf).args(["card", "--out"]).arg(&card).run()?;
+    wellkept(shelf).args(["--vehicle", DEMO_CAR, "card", "--out"]).arg(&card).run()?;
     say(format!("the demo's card is {}", card.display()));
     say("serving; open the address below in a browser on this machine, and press Ctrl-C to end");
     wellkept(shelf).arg("serve").run()
