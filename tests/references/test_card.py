@@ -13,11 +13,20 @@ import pytest
 import zxingcpp
 from PIL import Image
 
-from conftest import TODAY, VIEWER
+from conftest import TODAY, VIEWER, wellkept
 
 # Bytes in a last group, by its digits; a full group has 17 digits and 7 bytes.
 SIZES = {3: 1, 5: 2, 8: 3, 10: 4, 13: 5, 15: 6, 17: 7}
 DPI = 200
+
+# What the numbers of claims 3.3 and 4 stand for, as the card code writes them down.
+ENGINES = ["petrol", "diesel", "petrol-hybrid", "diesel-hybrid", "gas", "electric", "other"]
+UNITS = ["km", "mi"]
+EPOCH = datetime.date(1970, 1, 1)
+
+# What this reader raises at a changed digit, depending on what the digit stood for.
+REFUSED = (nacl.exceptions.BadSignatureError, cbor2.CBORDecodeError, OverflowError, ValueError)
+REFUSED += (AssertionError, AttributeError, KeyError, TypeError)
 
 
 def from_digits(digits):
@@ -65,23 +74,34 @@ def test_two_independent_readers_read_the_same_text(page, text):
 
 def test_the_message_verifies_and_says_what_the_book_says(text, vehicles):
     claims = verified(text)
-    epoch = datetime.date(1970, 1, 1)
-    assert epoch + datetime.timedelta(days=claims[1]) == datetime.date.fromisoformat(TODAY)
+    assert EPOCH + datetime.timedelta(days=claims[1]) == datetime.date.fromisoformat(TODAY)
     car = vehicles[0]
     assert claims[3][1] == car["name"]
+    assert ENGINES[claims[3][3]] == car["engine"]
+    assert claims[3][4] == car["make_model"]
+    assert UNITS[claims[4]] == car["unit"] == car["reading"]["reading"]["unit"]
     day, reading = claims[5]
-    assert (epoch + datetime.timedelta(days=day)).isoformat() == car["reading"]["day"]
+    assert (EPOCH + datetime.timedelta(days=day)).isoformat() == car["reading"]["day"]
     assert reading == car["reading"]["reading"]["count"]
     assert claims[7] >= len(claims[6]) > 10
     assert len(claims[8]) == 16
 
 
-def test_a_changed_digit_is_refused(text):
-    digits = text.split("#")[1]
-    at = len(digits) // 2
-    changed = digits[:at] + str((int(digits[at]) + 1) % 10) + digits[at + 1 :]
-    with pytest.raises((nacl.exceptions.BadSignatureError, ValueError, OverflowError, cbor2.CBORDecodeError)):
-        verified(VIEWER + "#" + changed)
+def test_any_changed_digit_is_refused(text):
+    address, digits = text.split("#")
+    verified(text)
+    for at in range(len(digits)):
+        changed = digits[:at] + str((int(digits[at]) + 1) % 10) + digits[at + 1 :]
+        with pytest.raises(REFUSED):
+            verified(f"{address}#{changed}")
+
+
+def test_the_program_refuses_a_changed_digit_too(shelf, text):
+    address, digits = text.split("#")
+    for at in (0, len(digits) // 3, len(digits) // 2, len(digits) - 1):
+        changed = digits[:at] + str((int(digits[at]) + 1) % 10) + digits[at + 1 :]
+        read = wellkept("--shelf", str(shelf), "card-read", f"{address}#{changed}", check=False)
+        assert read.returncode == 1 and len(read.stderr.strip().splitlines()) == 1, read.stderr
 
 
 def test_the_pdf_is_sound_and_its_fonts_are_embedded(card):

@@ -19,10 +19,10 @@ def check_digit(vin):
 @pytest.mark.parametrize(
     ("vin", "verdict"),
     [
-        ("1G4AH59H45G118341", "right"),  # 49 CFR 565, the regulation's own sample
+        ("1G4AH59H45G118341", "right"),  # 49 CFR 565, tables V and VI, the regulation's own sample
         ("1J9RP1A36A1644345", "right"),  # NHTSA, Outline for New Manufacturer Information, p. 18
-        ("1M8GDM9AXKP042788", "right"),
-        ("11111111111111111", "right"),
+        ("1M8GDM9AXKP042788", "right"),  # pandsauto.ca, 'Do you have a valid VIN number': 351 = 31 * 11 + 10, so X
+        ("11111111111111111", "right"),  # every value 1, weights that sum to 89 = 8 * 11 + 1: from tables III and IV
         ("1G4AH59H45G118331", "wrong"),  # one digit changed
         ("SALVA2AE4EH877322", "wrong"),  # well formed, from outside North America
     ],

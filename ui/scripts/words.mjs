@@ -25,6 +25,7 @@ export function ids() {
   });
   return [
     '// Made by `npm run words` from the English words; not written by hand.',
+    '// Longer than 400 lines because it has a line for every message.',
     '',
     '/** Every message of the ui, and the names of what it takes. */',
     'export interface Words {',

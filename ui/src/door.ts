@@ -10,6 +10,8 @@ type Ask = Request['ask'];
 type AnswerTo = {
   shelf: 'shelf';
   today: 'today';
+  visits: 'visits';
+  moved: 'moved';
   pump: 'pump';
   counter: 'counter';
   bay: 'bay';

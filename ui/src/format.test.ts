@@ -1,7 +1,7 @@
 // Numbers, days, intervals and refusals as they stand on the page.
 
 import { describe, expect, it } from 'vitest';
-import { day, daysBetween, decimal, interval, itemName, itemNames, money, number, partTitle, quantity, reading, refusalText, volume } from './format';
+import { day, daysBetween, dayWithWeekday, decimal, foundText, fromNow, hasWords, interval, itemName, itemNames, money, number, partTitle, quantity, reading, refusalText, volume, workTime } from './format';
 
 const NBSP = '\u00a0';
 
@@ -27,6 +27,14 @@ describe('numbers', () => {
 });
 
 describe('days', () => {
+  it('of a visit come with the weekday, with the year where it is another one, and with how far off they are', () => {
+    expect(dayWithWeekday('2026-12-12', '2026-11-25')).toBe('Sat 12 December');
+    expect(dayWithWeekday('2027-01-05', '2026-11-25')).toBe('Tue 5 January 2027');
+    expect(fromNow('2026-11-25', '2026-12-12')).toBe('in 17 days');
+    expect(fromNow('2026-11-25', '2026-11-25')).toBe('today');
+    expect(fromNow('2026-11-25', '2027-05-25')).toBe('in 6 months');
+  });
+
   it('name the month, so that no order of numbers can be mistaken', () => {
     expect(day('2026-11-25')).toBe(`25${NBSP}Nov${NBSP}2026`);
   });
@@ -66,7 +74,7 @@ describe('items and parts', () => {
   });
 
   it('are titled by the maker’s number, or by their name', () => {
-    const part = { name: 'oil filter', maker: 'Quarrel', number: 'QF 20-118', quantity: '1', measure: 'piece', price: null, served: null };
+    const part = { name: 'oil filter', maker: 'Quarrel', number: 'QF 20-118', quantity: '1', measure: 'piece', price: null, served: null, kind: '' };
     expect(partTitle(part)).toBe('Quarrel QF 20-118');
     expect(partTitle({ ...part, maker: '', number: '' })).toBe('oil filter');
     expect(quantity(part)).toBe('1 piece');
@@ -89,4 +97,21 @@ describe('a refusal', () => {
   it('of a kind without words still says its code', () => {
     expect(refusalText({ code: 'from-the-future', values: {}, can_keep: false })).toContain('from-the-future');
   });
+});
+
+it('tells the time that work takes to ten minutes', () => {
+  expect([5, 40, 58, 160, 240].map(workTime)).toEqual(['10 min', '40 min', '1 h', '2 h 40 min', '4 h']);
+});
+
+it('tells what was found with what was measured', () => {
+  expect(foundText({ finding: 'worn', value: null })).toBe('worn');
+  const value = { what: 'tread', value: '3.1', limit: '3.0', unit: 'mm' };
+  expect(foundText({ finding: 'within-limits', value })).toBe(`within limits (Tread depth 3.1${NBSP}mm)`);
+  expect(foundText({ finding: 'of-a-newer-version', value: null })).toBe('of-a-newer-version');
+});
+
+it('finds words in a name without regard to case', () => {
+  expect(hasWords('Brake fluid', ' BRAKE ')).toBe(true);
+  expect(hasWords('Brake fluid', 'oil')).toBe(false);
+  expect(hasWords('Brake fluid', '')).toBe(true);
 });

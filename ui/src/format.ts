@@ -1,17 +1,23 @@
 // Dates, readings, money and intervals as they stand on the page. What they say in words comes from Fluent.
 
-import type { DatedReading, FuelView, IntervalView, ItemView, MoneyView, PartView, Reading, Refusal, UnitKey } from './door/types';
+import type { DatedReading, FoundView, FuelView, IntervalView, ItemView, MoneyView, PartView, Reading, Refusal, UnitKey } from './door/types';
 import { NO_ANSWER } from './door';
 import { locale, say, sayKey } from './words';
 
 /** Groups of three stand apart by a space at which no line breaks, in every language. */
 const NBSP = '\u00a0';
 const DAY_MS = 86_400_000;
+/** Further away than this, a day is told in months. */
+const MOST_DAYS = 60;
+const MONTH_DAYS = 30.44;
 const ISO_DAY = /^\d{4}-\d{2}-\d{2}$/;
 
 const whole = new Intl.NumberFormat(locale, { useGrouping: 'always', maximumFractionDigits: 0 } as Intl.NumberFormatOptions);
 const dayFormat = new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' });
 const longFormat = new Intl.DateTimeFormat(locale, { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
+const weekdayFormat = new Intl.DateTimeFormat(locale, { weekday: 'short', day: 'numeric', month: 'long', timeZone: 'UTC' });
+const weekdayYearFormat = new Intl.DateTimeFormat(locale, { weekday: 'short', day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
+const relative = new Intl.RelativeTimeFormat(locale, { numeric: 'auto' });
 const monthFormat = new Intl.DateTimeFormat(locale, { month: 'short', timeZone: 'UTC' });
 
 /** A whole number, grouped. */
@@ -46,6 +52,25 @@ export function day(text: string): string {
 export function longDay(text: string): string {
   const time = dayTime(text);
   return Number.isNaN(time) ? text : longFormat.format(time);
+}
+
+/** `Sat 12 December`, with the year where it is not the present one. */
+export function dayWithWeekday(text: string, today: string): string {
+  const format = text.slice(0, 4) === today.slice(0, 4) ? weekdayFormat : weekdayYearFormat;
+  return format.format(dayTime(text)).replace(',', '');
+}
+
+/** `in 17 days`, `tomorrow`, `3 months ago`. */
+export function fromNow(today: string, text: string): string {
+  const days = daysBetween(today, text);
+  return Math.abs(days) <= MOST_DAYS ? relative.format(days, 'day') : relative.format(Math.round(days / MONTH_DAYS), 'month');
+}
+
+/** `40 min`, `2 h 40 min`: to ten minutes, since it is an estimate. */
+export function workTime(minutes: number): string {
+  const [hours, rest] = [Math.floor(tens(minutes) / 60), tens(minutes) % 60];
+  if (hours === 0) return say('minutes', { minutes: rest });
+  return rest === 0 ? say('hours', { hours }) : say('hours-minutes', { hours, minutes: rest });
 }
 
 /** The short name of the month in which a moment lies. */
@@ -83,6 +108,11 @@ export function itemName(item: ItemView): string {
   return sayKey(`item-${item.key}`) ?? say('item-of-newer', { number: item.number });
 }
 
+/** Whether a name holds what was typed, without regard to case; anything holds nothing. */
+export function hasWords(name: string, typed: string): boolean {
+  return name.toLocaleLowerCase(locale).includes(typed.trim().toLocaleLowerCase(locale));
+}
+
 /** Several items on one line; many names hold a comma of their own, so that a point parts them. */
 export function itemNames(items: ItemView[]): string {
   return items.map(itemName).join(`${NBSP}· `);
@@ -94,6 +124,23 @@ export function interval({ distance: far, months }: IntervalView): string {
   const [one, two] = parts;
   if (one && two) return say('interval-both', { distance: one, months: two });
   return one || two || '';
+}
+
+/** `3.1 mm`. */
+export function measuredValue(value: string, unit: string): string {
+  return `${decimal(value)}\u00a0${unit}`;
+}
+
+/** `worn`, or `within limits (Tread depth 3.1 mm)`. */
+export function foundText({ finding, value }: Pick<FoundView, 'finding' | 'value'>): string {
+  const words = sayKey(`finding-${finding}`) ?? finding;
+  if (value === null || value.value === '') return words;
+  return say('found-measured', { finding: words, what: measuredName(value.what), value: measuredValue(value.value, value.unit) });
+}
+
+/** What is measured, by name. */
+export function measuredName(what: string): string {
+  return sayKey(`measured-${what}`) ?? what;
 }
 
 /** `4.3 litres`, `2 pieces`. */
@@ -116,6 +163,10 @@ export function refusalText({ code, values }: Refusal): string {
   if (code === NO_ANSWER) return say('no-answer');
   const worded = Object.entries(values).map(([name, value]) => [name, name !== 'text' && ISO_DAY.test(value) ? day(value) : value]);
   return sayKey(`refusal-${code}`, Object.fromEntries(worded)) ?? say('refused-unworded', { code });
+}
+
+function tens(minutes: number): number {
+  return Math.max(10, Math.round(minutes / 10) * 10);
 }
 
 function monthsText(months: string): string {

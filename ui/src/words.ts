@@ -46,6 +46,11 @@ export function list(words: string[]): string {
   return new Intl.ListFormat(locale, { type: 'conjunction' }).format(words);
 }
 
+/** One of several in words: 'one, two or three'. */
+export function either(words: string[]): string {
+  return new Intl.ListFormat(locale, { type: 'disjunction' }).format(words);
+}
+
 function bundle(tag: string): FluentBundle {
   // The marks that isolate directions are left out: they would stand in every text that is copied or searched.
   const words = new FluentBundle(tag === language ? [locale, tag] : [tag], { useIsolating: false });

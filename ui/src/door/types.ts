@@ -169,7 +169,19 @@ number: number,
 /**
  * Its key; the name stands in the Fluent files under `item-KEY`.
  */
-key: string, };
+key: string,
+/**
+ * The kinds of part or fluid that have an interval of their own, as keys.
+ */
+kinds: Array<string>,
+/**
+ * The findings that make it due, as keys.
+ */
+findings: Array<string>,
+/**
+ * What is measured on it, with its limit.
+ */
+measured: MeasuredView | null, };
 
 export type CheckView = {
 /**
@@ -198,6 +210,14 @@ reading: Reading | null,
  * The visit's line.
  */
 visit: string, } | { "from": "first-use",
+/**
+ * The day.
+ */
+day: string, } | { "from": "other",
+/**
+ * That item.
+ */
+item: ItemView,
 /**
  * The day.
  */
@@ -259,9 +279,13 @@ item: ItemView,
  */
 state: StateKey,
 /**
- * The day on which it is due, by time or by reaching the reading at this car's pace.
+ * The day on which it is likely due, by time or by reaching the reading at this car's pace.
  */
 day: string | null,
+/**
+ * The earliest and the latest day that it may fall on; the same where it goes by time alone.
+ */
+between: SpanView | null,
 /**
  * The reading at which it is due, on the present instrument.
  */
@@ -274,6 +298,10 @@ first: FirstKey | null,
  * Why.
  */
 why: WhyView,
+/**
+ * It is a look that belongs to a round of the car, and to no visit.
+ */
+round: boolean,
 /**
  * It belongs in a workshop.
  */
@@ -301,6 +329,10 @@ high: Reading,
  */
 since: DatedReading,
 /**
+ * A later reading that lies so far off that it is left out until another one bears it out.
+ */
+doubtful: DatedReading | null,
+/**
  * How many units a year this car goes, as far as the book tells.
  */
 per_year: number, };
@@ -315,7 +347,45 @@ code: string,
  */
 place: string, };
 
-export type FirstKey = "time" | "distance";
+export type FirstKey = "time" | "distance" | "finding";
+
+export type FittedLine = {
+/**
+ * Its key.
+ */
+key: string,
+/**
+ * What the owner said; nothing when he did not.
+ */
+has: boolean | null, };
+
+export type FoundForm = {
+/**
+ * About which item.
+ */
+item: ItemForm,
+/**
+ * The key of the finding: `within-limits`, or one of those that the item has.
+ */
+finding: string,
+/**
+ * What was measured, in the unit of the item's measurement; may be empty.
+ */
+value: string, };
+
+export type FoundView = {
+/**
+ * The item.
+ */
+item: ItemView,
+/**
+ * The key of the finding.
+ */
+finding: string,
+/**
+ * What was measured.
+ */
+value: MeasuredView | null, };
 
 export type FuelForm = {
 /**
@@ -449,7 +519,15 @@ cautions: Array<string>,
 /**
  * The parts fitted the last time.
  */
-parts: Array<PartView>, };
+parts: Array<PartView>,
+/**
+ * How long it takes a practised amateur, in minutes; nothing for an item of the owner's own.
+ */
+minutes: number | null,
+/**
+ * It belongs to the next visit that the plan proposes.
+ */
+in_next_visit: boolean, };
 
 export type LineContent = { "kind": "vehicle",
 /**
@@ -495,7 +573,11 @@ note: string,
 /**
  * Its papers.
  */
-papers: Array<PaperView>, } | { "kind": "paper",
+papers: Array<PaperView>,
+/**
+ * What was found.
+ */
+found: Array<FoundView>, } | { "kind": "paper",
 /**
  * The paper.
  */
@@ -505,9 +587,13 @@ paper: PaperView, } | { "kind": "plan",
  */
 item: ItemView,
 /**
- * `handbook`, `off` or `catalogue`.
+ * `handbook`, `off`, `catalogue`, `day` or `any-day`.
  */
 to: string,
+/**
+ * The day chosen for the next time.
+ */
+day: string | null,
 /**
  * The interval that repeats.
  */
@@ -567,6 +653,25 @@ entries: number,
  */
 newer: number, };
 
+export type MeasuredView = {
+/**
+ * The key of what is measured: `tread`, `pad`, `disc`, `water`, `boiling-point`, `charge`,
+ * `freezing-point`.
+ */
+what: string,
+/**
+ * The value with a point, up to three decimals: `3.1`; empty where only the limit is told.
+ */
+value: string,
+/**
+ * The value at which it is time.
+ */
+limit: string,
+/**
+ * The symbol of the unit.
+ */
+unit: string, };
+
 export type MoneyView = {
 /**
  * The number with a point: `12.50`.
@@ -577,19 +682,27 @@ number: string,
  */
 currency: string, };
 
-export type NextVisitView = {
+export type MovedView = {
 /**
- * The day on which the first of them is due, or today when that has passed.
+ * The item.
+ */
+item: ItemView,
+/**
+ * The day that was asked about.
  */
 day: string,
 /**
- * What to do together.
+ * What it adds, in percent of what a usual job on this car costs; 0 when it adds nothing.
  */
-items: Array<ItemView>,
+percent: number,
 /**
- * What to get for it.
+ * The same in money, where prices are known.
  */
-get: Array<GetView>, };
+extra: MoneyView | null,
+/**
+ * The day is after the item is due.
+ */
+late: boolean, };
 
 export type PaperView = {
 /**
@@ -641,7 +754,11 @@ price: string,
 /**
  * The item of the visit that it served; may be left out, and is clear where the visit has one item.
  */
-item?: ItemForm, };
+item?: ItemForm,
+/**
+ * The key of its kind, such as `iridium`, where the item tells kinds apart; may be empty.
+ */
+kind: string, };
 
 export type PartView = {
 /**
@@ -671,7 +788,13 @@ price: MoneyView | null,
 /**
  * The item of the visit that it served, where someone said so.
  */
-served: ItemView | null, };
+served: ItemView | null,
+/**
+ * The key of its kind, where someone said which; empty otherwise.
+ */
+kind: string, };
+
+export type PhaseKey = "first" | "every" | "after";
 
 export type PlanForm = { "to": "handbook",
 /**
@@ -681,7 +804,11 @@ then: IntervalForm,
 /**
  * The first one, where it differs.
  */
-first?: IntervalForm, } | { "to": "off" } | { "to": "catalogue" };
+first?: IntervalForm, } | { "to": "off" } | { "to": "day",
+/**
+ * Today or later.
+ */
+day: string, } | { "to": "any-day" } | { "to": "catalogue" };
 
 export type PlanLine = {
 /**
@@ -689,13 +816,25 @@ export type PlanLine = {
  */
 item: ItemView,
 /**
- * The interval that holds now.
+ * The interval that holds now; nothing while the owner has not given one, and for what follows another.
  */
-interval: IntervalView,
+interval: IntervalView | null,
 /**
  * The first one, where it differs.
  */
 first: IntervalView | null,
+/**
+ * What it follows, where it is done once after something else.
+ */
+after: Array<ItemView>,
+/**
+ * What tightened it, as keys.
+ */
+tightened_by: Array<string>,
+/**
+ * The day that the owner chose for its next time.
+ */
+pinned: string | null,
 /**
  * Where it comes from.
  */
@@ -708,6 +847,32 @@ source_name: string,
  * The owner switched it off.
  */
 off: boolean, };
+
+export type PlannedVisitView = {
+/**
+ * The day that costs least.
+ */
+day: string,
+/**
+ * What to do together, most pressing first.
+ */
+items: Array<VisitItemView>,
+/**
+ * What has to be opened up, drained or lifted for more than one of them.
+ */
+shares: Array<ShareView>,
+/**
+ * How long it takes a practised amateur, in minutes, workshop's work left out.
+ */
+minutes: number,
+/**
+ * What the parts and the work cost the last time; nothing when no price is known.
+ */
+cost: MoneyView | null,
+/**
+ * For how many items no price is known.
+ */
+unpriced: number, };
 
 export type PumpView = {
 /**
@@ -817,7 +982,23 @@ export type Request = { "ask": "shelf" } | { "ask": "today",
 /**
  * The vehicle's book.
  */
-book: string, } | { "ask": "pump",
+book: string, } | { "ask": "visits",
+/**
+ * The vehicle's book.
+ */
+book: string, } | { "ask": "moved",
+/**
+ * The vehicle's book.
+ */
+book: string,
+/**
+ * The item.
+ */
+item: ItemForm,
+/**
+ * The day, today or later.
+ */
+day: string, } | { "ask": "pump",
 /**
  * The vehicle's book.
  */
@@ -999,7 +1180,35 @@ change: PlanForm, } | { "ask": "set-viewer-address",
  */
 address: string | null, } | { "ask": "demo" };
 
-export type Response = { "answer": "shelf" } & ShelfView | { "answer": "today" } & TodayView | { "answer": "pump" } & PumpView | { "answer": "counter" } & CounterView | { "answer": "bay" } & BayView | { "answer": "lines" } & LinesView | { "answer": "line" } & LineView | { "answer": "sheet" } & SheetView | { "answer": "card" } & CardView | { "answer": "vin" } & VinView | { "answer": "card-read" } & CardReadView | { "answer": "check" } & CheckView | { "answer": "rebuilt" } & RebuiltView | { "answer": "written" } & WrittenView;
+export type Response = { "answer": "shelf" } & ShelfView | { "answer": "today" } & TodayView | { "answer": "visits" } & VisitsView | { "answer": "moved" } & MovedView | { "answer": "pump" } & PumpView | { "answer": "counter" } & CounterView | { "answer": "bay" } & BayView | { "answer": "lines" } & LinesView | { "answer": "line" } & LineView | { "answer": "sheet" } & SheetView | { "answer": "card" } & CardView | { "answer": "vin" } & VinView | { "answer": "card-read" } & CardReadView | { "answer": "check" } & CheckView | { "answer": "rebuilt" } & RebuiltView | { "answer": "written" } & WrittenView;
+
+export type SeenView = {
+/**
+ * The day.
+ */
+day: string,
+/**
+ * The key of the finding.
+ */
+finding: string,
+/**
+ * What was measured.
+ */
+value: MeasuredView | null,
+/**
+ * `now`, `holds`, `extrapolated` or `none`.
+ */
+effect: string, };
+
+export type ShareView = {
+/**
+ * Its key.
+ */
+access: string,
+/**
+ * For how many items.
+ */
+items: number, };
 
 export type SheetView = {
 /**
@@ -1018,6 +1227,10 @@ vin: VinView | null,
  * How it is driven.
  */
 driven: DrivenForm,
+/**
+ * What the car has and lacks, as far as the plan depends on it.
+ */
+fitted: Array<FittedLine>,
 /**
  * The plan.
  */
@@ -1053,6 +1266,30 @@ engines: Array<string>,
  */
 catalogue: Array<CatalogueLine>, };
 
+export type SpanView = {
+/**
+ * The earliest day.
+ */
+early: string,
+/**
+ * The latest day.
+ */
+late: string, };
+
+export type SpendView = {
+/**
+ * What is due by then in any case.
+ */
+low: MoneyView,
+/**
+ * What may be due by then.
+ */
+high: MoneyView,
+/**
+ * How many times something without a known price is likely due.
+ */
+unpriced: number, };
+
 export type StateKey = "overdue" | "due" | "soon" | "ahead" | "no-record";
 
 export type TodayView = {
@@ -1073,9 +1310,17 @@ estimate: EstimateView | null,
  */
 due: Array<DueView>,
 /**
- * The next visit.
+ * The visits of the next 24 months, soonest first.
  */
-visit: NextVisitView | null,
+visits: Array<PlannedVisitView>,
+/**
+ * What to get for the first of them.
+ */
+get: Array<GetView>,
+/**
+ * The next twelve months in money; nothing when no price is known.
+ */
+spend: SpendView | null,
 /**
  * How many papers wait in the tray.
  */
@@ -1120,6 +1365,10 @@ yearly: string,
  * How it is driven.
  */
 driven: DrivenForm,
+/**
+ * What it has (true) and lacks (false), by the keys of the fittings; what is left out is not known.
+ */
+fitted: { [key in string]: boolean },
 /**
  * A first reading to write together with the vehicle; may be empty.
  */
@@ -1205,9 +1454,13 @@ reading: string,
  */
 workshop: string,
 /**
- * What was done; at least one.
+ * What was done; at least one, unless something was found.
  */
 items: Array<ItemForm>,
+/**
+ * What was found about items that were not done.
+ */
+found: Array<FoundForm>,
 /**
  * What was fitted or filled in.
  */
@@ -1229,6 +1482,28 @@ note: string,
  */
 papers: Array<string>, };
 
+export type VisitItemView = {
+/**
+ * The item.
+ */
+item: ItemView,
+/**
+ * The day on which it would fall due by itself.
+ */
+due: string,
+/**
+ * The owner chose the day.
+ */
+pinned: boolean,
+/**
+ * It is the next time of this item, and not one after that.
+ */
+next: boolean,
+/**
+ * It belongs in a workshop.
+ */
+workshop: boolean, };
+
 export type VisitLine = {
 /**
  * Its line.
@@ -1247,6 +1522,24 @@ items: Array<ItemView>,
  */
 workshop: string, };
 
+export type VisitsView = {
+/**
+ * The vehicle.
+ */
+vehicle: VehicleLine,
+/**
+ * Today.
+ */
+today: string,
+/**
+ * The visits of the next 24 months, soonest first.
+ */
+visits: Array<PlannedVisitView>,
+/**
+ * The next twelve months in money; nothing when no price is known.
+ */
+spend: SpendView | null, };
+
 export type WhyView = {
 /**
  * The interval used.
@@ -1261,17 +1554,25 @@ source: string,
  */
 source_name: string,
 /**
- * The first interval of a new car, before the one that repeats.
+ * Which part of the plan holds.
  */
-first_phase: boolean,
+phase: PhaseKey,
 /**
  * What it is counted from; nothing when there is no record.
  */
 from: CountedFrom | null,
 /**
- * The conditions that tightened it, as keys: `short-trips`, `towing`, `dust`, `standing`.
+ * What tightened it, as keys: `short-trips`, `towing`, `dust`, `standing`, `turbo`.
  */
-tightened_by: Array<string>, };
+tightened_by: Array<string>,
+/**
+ * The key of the kind of part or fluid that is fitted, where that brought the interval.
+ */
+kind: string | null,
+/**
+ * What was found about it since it was last done.
+ */
+seen: SeenView | null, };
 
 export type WrittenView = {
 /**

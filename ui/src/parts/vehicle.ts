@@ -20,6 +20,7 @@ export function emptyVehicle(): VehicleForm {
     bought_new: false,
     yearly: '',
     driven: { short_trips: false, towing: false, dust: false, standing: false },
+    fitted: {},
     reading: '',
   };
 }

@@ -78,3 +78,18 @@ fn nobody_else_may_read_the_key() {
     let mode = fs::metadata(folder.path().join("device.key")).unwrap().permissions().mode();
     assert_eq!(mode & 0o777, 0o600);
 }
+
+#[test]
+fn pages_of_an_older_version_are_thrown_away_and_worked_out_anew() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut shelf = open(folder.path()).unwrap();
+    shelf.begin(stamp(0), vehicle("rusty")).unwrap();
+    let pages = shelf.dump_pages().unwrap();
+    drop(shelf);
+    let connection = Connection::open(folder.path().join("wellkept.db")).unwrap();
+    connection.execute_batch("UPDATE setting SET value = '0' WHERE name = 'pages'").unwrap();
+    connection.execute_batch("DELETE FROM line; CREATE TABLE \"an old page\" (book BLOB)").unwrap();
+    assert_eq!(open(folder.path()).unwrap().dump_pages().unwrap(), pages);
+    let old = "SELECT count(*) FROM sqlite_schema WHERE name = 'an old page'";
+    assert_eq!(connection.query_row(old, [], |row| row.get::<_, u32>(0)).unwrap(), 0);
+}

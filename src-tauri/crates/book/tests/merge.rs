@@ -138,3 +138,22 @@ fn a_gap_a_fork_and_a_forged_entry_refuse_the_whole() {
     let refused = shelf.merge(&rewritten.entries(book).unwrap());
     assert!(matches!(refused, Err(BookError::Fork(hash)) if hash == other.hash));
 }
+
+/// What a shelf remembers of its clock from its own writing must not outlive a merge.
+#[test]
+fn after_a_merge_the_clock_is_later_than_what_came_in() {
+    let (mut first, mut second, book) = two_devices(&[]);
+    let write = |shelf: &mut Shelf, count, seed| shelf.append(stamp(count), book, Change::Begin(paper(seed)));
+    write(&mut first, 2, 1).unwrap();
+    write(&mut second, 1_000_000, 2).unwrap();
+    first.merge(&second.entries(book).unwrap()).unwrap();
+    let last = write(&mut first, 3, 3).unwrap();
+    let entries = first.entries(book).unwrap();
+    let times: Vec<_> = entries.iter().map(|signed| signed.open().unwrap().time).collect();
+    assert!(times.is_sorted_by(|a, b| a < b), "{times:?}");
+    assert_eq!(entries.last().map(Signed::hash), Some(last.hash));
+    let pages = first.dump_pages().unwrap();
+    first.rebuild().unwrap();
+    assert_eq!(first.dump_pages().unwrap(), pages);
+    assert!(first.verify().unwrap().faults.is_empty());
+}

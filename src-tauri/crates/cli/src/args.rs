@@ -34,6 +34,8 @@ pub enum Command {
     Vehicles,
     /// Say what is due, and why
     Due,
+    /// Say which visits to make in the next 24 months
+    Visits,
     /// Write a reading
     Reading {
         /// The digits that the instrument shows
@@ -103,7 +105,7 @@ pub enum Size {
 #[derive(Debug, clap::Args)]
 pub struct VisitArgs {
     /// Read the whole visit as JSON from standard input
-    #[arg(long, conflicts_with_all = ["on", "reading", "by", "item", "part", "cost", "note"])]
+    #[arg(long, conflicts_with_all = ["on", "reading", "by", "item", "part", "found", "cost", "note"])]
     pub stdin: bool,
     /// The day; today when left out
     #[arg(long, value_name = "DAY", default_value = "")]
@@ -117,9 +119,12 @@ pub struct VisitArgs {
     /// What was done: the key of a catalogue item, or words of your own
     #[arg(long)]
     pub item: Vec<String>,
-    /// A part as MAKER;NUMBER;NAME;QUANTITY;PRICE, of which the last ones may be left out
+    /// A part as MAKER;NUMBER;NAME;QUANTITY;PRICE;KIND, of which the last ones may be left out
     #[arg(long)]
     pub part: Vec<String>,
+    /// What was found without being done: ITEM;FINDING;VALUE, of which the value may be left out
+    #[arg(long)]
+    pub found: Vec<String>,
     /// What it cost in all
     #[arg(long, default_value = "")]
     pub cost: String,

@@ -1,12 +1,12 @@
 //! Each command: one request or a few, and what is said of the answer.
 
 use std::io::{BufRead, Read, Write};
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use door::{
-    CardOptions, CardReadView, Door, ItemForm, PartForm, ReadingForm, Refusal, Request, Response, ShelfView,
-    VisitForm, WrittenView,
+    CardOptions, CardReadView, Door, FoundForm, ItemForm, PartForm, ReadingForm, Refusal, Request, Response,
+    ShelfView, VisitForm, WrittenView,
 };
 use words::{Arg, Words};
 
@@ -30,9 +30,10 @@ impl Terminal<'_> {
             Command::Demo => self.demo(),
             Command::Vehicles => self.vehicles(),
             Command::Due => self.due(),
+            Command::Visits => self.visits(),
             Command::Reading { value, on, keep } => self.reading(value, on, *keep),
             Command::Visit(visit) => self.visit(visit),
-            Command::Paper { files } => files.iter().try_for_each(|file| self.paper(file).map(drop)),
+            Command::Paper { files } => self.papers(files).map(|written| self.answer(&written, |_| ())),
             Command::Card { out, viewer, hide_vin, size: Size::A5 } => {
                 self.card(out, viewer.clone(), *hide_vin)
             }
@@ -109,6 +110,25 @@ impl Terminal<'_> {
         Ok(())
     }
 
+    fn visits(&mut self) -> Result<(), Refusal> {
+        let book = self.book()?;
+        let Response::Visits(ahead) = self.door.ask(Request::Visits { book })? else {
+            return Err(strange());
+        };
+        self.answer(&ahead.visits, |terminal| {
+            if ahead.visits.is_empty() {
+                terminal.say("cli-no-visits", &[]);
+            }
+            for visit in &ahead.visits {
+                print_line(&say::visit(terminal.words, visit));
+            }
+            if let Some(spend) = &ahead.spend {
+                print_line(&say::spend(terminal.words, spend));
+            }
+        });
+        Ok(())
+    }
+
     fn reading(&mut self, value: &str, on: &str, keep: bool) -> Result<(), Refusal> {
         let book = self.book()?;
         let reading = ReadingForm { day: on.to_owned(), reading: value.to_owned(), ..ReadingForm::default() };
@@ -127,9 +147,7 @@ impl Terminal<'_> {
     fn visit(&mut self, args: &VisitArgs) -> Result<(), Refusal> {
         let book = self.book()?;
         let mut visit = if args.stdin { visit_from(std::io::stdin())? } else { self.visit_form(args)? };
-        for file in &args.paper {
-            visit.papers.push(self.paper(file)?.subject);
-        }
+        visit.papers.extend(self.papers(&args.paper)?.into_iter().map(|paper| paper.subject));
         let day = if visit.day.is_empty() { self.today() } else { visit.day.clone() };
         let written = self.written(Request::RecordVisit { book, visit, keep: args.keep })?;
         self.answer(&written, |terminal| terminal.say("cli-visit-written", &[("day", day.into())]));
@@ -152,14 +170,22 @@ impl Terminal<'_> {
             currency: args.currency.clone(),
             note: args.note.clone(),
             papers: Vec::new(),
+            found: args.found.iter().map(|text| found(text, &item)).collect(),
         })
     }
 
-    fn paper(&mut self, file: &Path) -> Result<WrittenView, Refusal> {
+    /// Takes papers into the tray. In words each is told at once, because a later one may be refused; JSON is
+    /// left to the command, whose answer is one document.
+    fn papers(&mut self, files: &[PathBuf]) -> Result<Vec<WrittenView>, Refusal> {
         let book = self.book()?;
-        let written = self.door.take_in(&book, &read_file(file)?)?;
-        self.answer(&written, |terminal| terminal.say("cli-paper-written", &[]));
-        Ok(written)
+        let take_in = |file: &PathBuf| {
+            let written = self.door.take_in(&book, &read_file(file)?)?;
+            if !self.args.json {
+                self.say("cli-paper-written", &[]);
+            }
+            Ok(written)
+        };
+        files.iter().map(take_in).collect()
     }
 
     fn card(&mut self, out: &Path, viewer: Option<String>, hide_vin: bool) -> Result<(), Refusal> {
@@ -232,7 +258,8 @@ impl Terminal<'_> {
             if line.trim().is_empty() {
                 continue;
             }
-            let request = serde_json::from_str::<Request>(&line).map_err(|error| misread(&error));
+            let request =
+                serde_json::from_str::<Request>(&line).map_err(|error| door::refuse_request(&error));
             match request.and_then(|request| self.door.ask(request)) {
                 Ok(response) => print_json(&response),
                 Err(refusal) => print_json(&serde_json::json!({ "refusal": refusal })),
@@ -276,24 +303,27 @@ fn refuse(code: &str, values: &[(&str, &str)]) -> Refusal {
     Refusal { code: code.to_owned(), field: None, values, can_keep: false }
 }
 
-fn misread(error: &serde_json::Error) -> Refusal {
-    refuse("request", &[("reason", &error.to_string())])
-}
-
 /// The door answers each request with its own screen, and nothing else can come of it.
 fn strange() -> Refusal {
-    refuse("request", &[("reason", "the door gave another answer")])
+    door::refuse_request(&"the door gave another answer")
 }
 
 fn visit_from(input: impl Read) -> Result<VisitForm, Refusal> {
-    serde_json::from_reader(input).map_err(|error| misread(&error))
+    serde_json::from_reader(input).map_err(|error| door::refuse_request(&error))
 }
 
 fn part(text: &str) -> PartForm {
     let mut fields = text.split(';').map(|field| field.trim().to_owned());
     let mut next = || fields.next().unwrap_or_default();
-    let (maker, number, name, quantity, price) = (next(), next(), next(), next(), next());
-    PartForm { name, maker, number, quantity, price, ..PartForm::default() }
+    let (maker, number, name, quantity, price, kind) = (next(), next(), next(), next(), next(), next());
+    PartForm { name, maker, number, quantity, price, kind, ..PartForm::default() }
+}
+
+/// What was found, from its fields.
+fn found(text: &str, item: &impl Fn(&String) -> ItemForm) -> FoundForm {
+    let mut fields = text.split(';').map(|field| field.trim().to_owned());
+    let mut next = || fields.next().unwrap_or_default();
+    FoundForm { item: item(&next()), finding: next(), value: next() }
 }
 
 fn read_file(path: &Path) -> Result<Vec<u8>, Refusal> {

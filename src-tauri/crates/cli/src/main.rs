@@ -33,7 +33,8 @@ fn main() -> ExitCode {
 }
 
 fn run(args: &Args, words: &Words) -> Result<ExitCode, door::Refusal> {
-    // A look at a number or at a card needs no shelf, and must work on a machine that has none.
+    // A look at a number needs no shelf, and must work on a machine that has none. A card needs one: it is told
+    // whether this very device signed it.
     if let Command::Vin { vin } = &args.command {
         return commands::vin(words, args.json, vin);
     }

@@ -1,6 +1,9 @@
 //! Answers in words.
 
-use door::{CountedFrom, DueView, IntervalView, ItemView, Reading, Refusal, StateKey, UnitKey, VehicleLine};
+use door::{
+    CountedFrom, DueView, IntervalView, ItemView, MoneyView, PlannedVisitView, Reading, Refusal, SeenView,
+    SpendView, StateKey, UnitKey, VehicleLine,
+};
 use words::{Arg, Words};
 
 /// A refusal as one sentence.
@@ -70,12 +73,43 @@ fn why(words: &Words, line: &DueView) -> String {
     let rule = words.say("cli-why", &[("interval", every.into()), ("source", source.into())]);
     let from = match &why.from {
         Some(CountedFrom::Done { day, .. }) => words.say("cli-from-done", &[("day", day.into())]),
+        Some(CountedFrom::Other { item: other, day }) => {
+            words.say("cli-from-other", &[("item", item(words, other).into()), ("day", day.into())])
+        }
         Some(CountedFrom::FirstUse { day }) => words.say("cli-from-first-use", &[("day", day.into())]),
         None => words.say("cli-from-nothing", &[]),
     };
     let tightened =
         why.tightened_by.iter().map(|condition| words.say(&format!("cli-tightened-{condition}"), &[]));
-    [rule, from].into_iter().chain(tightened).collect::<Vec<_>>().join("; ")
+    let kind = why.kind.as_ref().map(|kind| words.say(&format!("kind-{kind}"), &[]));
+    let kind = kind.map(|kind| words.say("cli-kind", &[("kind", kind.into())]));
+    let seen = why.seen.as_ref().map(|seen| self::seen(words, seen));
+    let reasons = [Some(rule), Some(from)].into_iter().chain(tightened.map(Some)).chain([kind, seen]);
+    reasons.flatten().collect::<Vec<_>>().join("; ")
+}
+
+/// What was found, and what was measured.
+fn seen(words: &Words, seen: &SeenView) -> String {
+    let finding = words.say(&format!("finding-{}", seen.finding), &[]);
+    let found = words.say("cli-seen", &[("finding", finding.into()), ("day", (&seen.day).into())]);
+    match &seen.value {
+        Some(value) => format!("{found}, {} {}", value.value, value.unit),
+        None => found,
+    }
+}
+
+/// A visit that the plan proposes: day, items, cost.
+pub fn visit(words: &Words, visit: &PlannedVisitView) -> String {
+    let items: Vec<_> = visit.items.iter().map(|one| item(words, &one.item)).collect();
+    let cost = visit.cost.as_ref().map(|cost| format!("  {} {}", cost.number, cost.currency));
+    format!("{}  {}{}", visit.day, items.join(", "), cost.unwrap_or_default())
+}
+
+/// What the next twelve months are likely to cost.
+pub fn spend(words: &Words, spend: &SpendView) -> String {
+    let money = |money: &MoneyView| format!("{} {}", money.number, money.currency);
+    let (low, high) = (money(&spend.low), money(&spend.high));
+    words.say("cli-spend", &[("low", low.into()), ("high", high.into()), ("unpriced", spend.unpriced.into())])
 }
 
 fn interval(words: &Words, interval: &IntervalView) -> String {

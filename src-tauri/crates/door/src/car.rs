@@ -3,7 +3,7 @@
 use book::content::{Content, ContentKind, VehicleContent, VisitContent};
 use book::{DoneRow, ReadingRow};
 use rules::running::{Instrument, Pace, Reading, Track};
-use rules::upkeep::{Done, DueLine, Facts, Plan, PlanChange, due};
+use rules::upkeep::{Done, DueLine, Facts, Found, ItemRef, Plan, PlanChange, due};
 use rules::vehicle::Vehicle;
 use units::{BookId, Day, Distance, DistanceUnit, SubjectId};
 
@@ -17,9 +17,13 @@ pub(crate) struct Car {
     pub readings: Vec<ReadingRow>,
     pub instruments: Vec<Instrument>,
     pub done: Vec<DoneRow>,
-    pub plan: Plan,
+    /// The visits that count, oldest first; those of one day in the order of writing.
+    pub visits: Vec<Visit>,
+    pub plan: Plan<'static>,
     pub track: Track,
     pub pace: Pace,
+    done_facts: Vec<Done>,
+    found: Vec<Found>,
 }
 
 /// A visit that counts, and its line.
@@ -46,7 +50,23 @@ impl Door {
         let pace = Pace::new(&vehicle, &track);
         let plan = Plan::new(self.catalogue, &vehicle, &self.plan_changes(book)?);
         let done = self.shelf.done(book)?;
-        Ok(Car { book, content, vehicle, readings, instruments, done, plan, track, pace })
+        let visits = self.visits(book)?;
+        let done_facts = done.iter().map(|row| done_at(row, &visits, &track)).collect();
+        let found = visits.iter().flat_map(|visit| found_at(visit, &track)).collect();
+        Ok(Car {
+            book,
+            content,
+            vehicle,
+            readings,
+            instruments,
+            done,
+            visits,
+            plan,
+            track,
+            pace,
+            done_facts,
+            found,
+        })
     }
 
     fn instruments(&self, book: BookId) -> Result<Vec<Instrument>, Refusal> {
@@ -67,8 +87,7 @@ impl Door {
         Ok(changes.collect())
     }
 
-    /// The visits that count, oldest first; those of one day in the order of writing.
-    pub(crate) fn visits(&self, book: BookId) -> Result<Vec<Visit>, Refusal> {
+    fn visits(&self, book: BookId) -> Result<Vec<Visit>, Refusal> {
         let lines = self.shelf.lines_of(book, ContentKind::Visit)?;
         let visits = lines.into_iter().filter_map(|line| match line.content {
             Content::Visit(content) => Some(Visit {
@@ -93,20 +112,20 @@ impl Car {
 
     /// How every item of the plan stands, most pressing first.
     pub fn due(&self, today: Day) -> Vec<DueLine> {
-        let done: Vec<Done> = self.done.iter().map(|row| self.done_at(row)).collect();
-        due(&Facts {
+        due(&self.facts(today))
+    }
+
+    /// What everything due and planned is worked out from.
+    pub fn facts(&self, today: Day) -> Facts<'_> {
+        Facts {
             vehicle: &self.vehicle,
             plan: &self.plan,
-            done: &done,
+            done: &self.done_facts,
+            found: &self.found,
             track: &self.track,
             pace: &self.pace,
             today,
-        })
-    }
-
-    fn done_at(&self, row: &DoneRow) -> Done {
-        let travelled = row.shown.map(|shown| self.track.travelled(row.day, shown));
-        Done { item: row.item.clone(), day: row.day, travelled }
+        }
     }
 
     /// The newest reading that counts, as its instrument showed it.
@@ -141,4 +160,31 @@ impl Car {
         let leading = if same { shared.min(last.len().saturating_sub(3)) } else { 0 };
         (last[..leading].to_owned(), high.len())
     }
+}
+
+fn done_at(row: &DoneRow, visits: &[Visit], track: &Track) -> Done {
+    let visit = visits.iter().find(|visit| visit.subject == row.visit);
+    Done {
+        item: row.item.clone(),
+        day: row.day,
+        travelled: row.shown.map(|shown| track.travelled(row.day, shown)),
+        kind: visit.and_then(|visit| kind_fitted(visit, &row.item)),
+    }
+}
+
+/// The kind of part or fluid that a visit fitted for an item.
+fn kind_fitted(visit: &Visit, item: &ItemRef) -> Option<String> {
+    let mut served = visit.content.parts.iter().filter(|part| part.item.as_ref() == Some(item));
+    served.find_map(|part| part.kind.clone())
+}
+
+fn found_at<'a>(visit: &'a Visit, track: &'a Track) -> impl Iterator<Item = Found> + 'a {
+    let content = &visit.content;
+    content.found.iter().map(|found| Found {
+        item: found.item.clone(),
+        day: content.day,
+        travelled: content.shown.map(|shown| track.travelled(content.day, shown)),
+        finding: found.finding,
+        value: found.value,
+    })
 }

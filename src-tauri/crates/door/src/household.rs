@@ -25,7 +25,8 @@ impl Door {
         told
     }
 
-    fn tell_all(&mut self, household: &[DemoCar]) -> Result<WrittenView, Refusal> {
+    /// Tells the stories of a household, and leaves the clock at the last day on which something was written.
+    pub(crate) fn tell_all(&mut self, household: &[DemoCar]) -> Result<WrittenView, Refusal> {
         let mut stories = Vec::new();
         let mut order = Vec::new();
         for (story, car) in household.iter().enumerate() {

@@ -17,6 +17,7 @@ mod forms;
 mod household;
 mod issue;
 mod papers;
+mod refusals;
 mod refuse;
 mod request;
 mod response;
@@ -35,10 +36,11 @@ use rules::upkeep::Catalogue;
 pub use clock::Clock;
 pub use issue::scan_card;
 pub use papers::{PhotoSize, prepare_photo};
+pub use refusals::REFUSALS;
 pub use refuse::refuse_request;
 pub use request::{
-    CardOptions, DrivenForm, FuelForm, IntervalForm, ItemForm, LineFilter, PartForm, PlanForm, ReadingForm,
-    Request, VehicleForm, VisitForm,
+    CardOptions, DrivenForm, FoundForm, FuelForm, IntervalForm, ItemForm, LineFilter, PartForm, PlanForm,
+    ReadingForm, Request, VehicleForm, VisitForm,
 };
 pub use response::*;
 pub use save::{refuse_file, save};
@@ -75,6 +77,8 @@ impl Door {
         match request {
             Request::Shelf => self.shelf_view().map(Response::Shelf),
             Request::Today { book } => self.today_view(&book).map(Response::Today),
+            Request::Visits { book } => self.visits_view(&book).map(Response::Visits),
+            Request::Moved { book, item, day } => self.moved_view(&book, &item, &day).map(Response::Moved),
             Request::Pump { book } => self.pump_view(&book).map(Response::Pump),
             Request::Counter { book } => self.counter_view(&book).map(Response::Counter),
             Request::Bay { book } => self.bay_view(&book).map(Response::Bay),

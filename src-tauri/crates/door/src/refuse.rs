@@ -11,7 +11,7 @@ use units::UnitError;
 use crate::Refusal;
 
 impl Refusal {
-    /// A refusal with this key.
+    /// A refusal with this key, which has its row in [`REFUSALS`](crate::REFUSALS).
     pub(crate) fn new(code: &str) -> Refusal {
         Refusal { code: code.to_owned(), field: None, values: BTreeMap::new(), can_keep: false }
     }
@@ -86,6 +86,7 @@ impl From<RulesError> for Refusal {
             RulesError::IntervalDistance(count) => Refusal::new("interval-distance").with("text", count),
             RulesError::IntervalTime(time) => Refusal::new("interval-months").with("text", time),
             RulesError::IntervalText(text) => Refusal::new("interval-distance").with("text", text),
+            RulesError::Measurement(text) => Refusal::new("measurement").with("text", text),
             RulesError::OwnName => {
                 Refusal::new("own-item-name").with("most", rules::upkeep::OwnName::LONGEST)
             }
@@ -187,3 +188,7 @@ impl From<CodeError> for Refusal {
 pub fn refuse_request(reason: &dyn std::fmt::Display) -> Refusal {
     Refusal::new("request").with("reason", reason)
 }
+
+#[cfg(test)]
+#[path = "refuse_tests.rs"]
+mod tests;

@@ -3,6 +3,8 @@
 //! Everything typed by a person travels as the text that he typed, so that the door alone decides what it
 //! means and a refusal can name the field. Days are `YYYY-MM-DD`. Ids are those that a response gave.
 
+use std::collections::BTreeMap;
+
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
@@ -16,6 +18,20 @@ pub enum Request {
     Today {
         /// The vehicle's book.
         book: String,
+    },
+    /// The visits that the plan proposes for one vehicle.
+    Visits {
+        /// The vehicle's book.
+        book: String,
+    },
+    /// What it would cost to do an item on another day than the plan proposes.
+    Moved {
+        /// The vehicle's book.
+        book: String,
+        /// The item.
+        item: ItemForm,
+        /// The day, today or later.
+        day: String,
     },
     /// The Pump screen: what stands on the pad before the first tap.
     Pump {
@@ -232,6 +248,8 @@ pub struct VehicleForm {
     pub yearly: String,
     /// How it is driven.
     pub driven: DrivenForm,
+    /// What it has (true) and lacks (false), by the keys of the fittings; what is left out is not known.
+    pub fitted: BTreeMap<String, bool>,
     /// A first reading to write together with the vehicle; may be empty.
     pub reading: String,
 }
@@ -302,8 +320,10 @@ pub struct VisitForm {
     pub reading: String,
     /// The workshop's name; empty when the owner did it himself.
     pub workshop: String,
-    /// What was done; at least one.
+    /// What was done; at least one, unless something was found.
     pub items: Vec<ItemForm>,
+    /// What was found about items that were not done.
+    pub found: Vec<FoundForm>,
     /// What was fitted or filled in.
     pub parts: Vec<PartForm>,
     /// What it cost in all; may be empty.
@@ -335,6 +355,21 @@ pub struct PartForm {
     /// The item of the visit that it served; may be left out, and is clear where the visit has one item.
     #[ts(optional)]
     pub item: Option<ItemForm>,
+    /// The key of its kind, such as `iridium`, where the item tells kinds apart; may be empty.
+    pub kind: String,
+}
+
+/// What was found about an item, as typed.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+#[serde(deny_unknown_fields)]
+pub struct FoundForm {
+    /// About which item.
+    pub item: ItemForm,
+    /// The key of the finding: `within-limits`, or one of those that the item has.
+    pub finding: String,
+    /// What was measured, in the unit of the item's measurement; may be empty.
+    #[serde(default)]
+    pub value: String,
 }
 
 /// What holds for an item of the plan.
@@ -351,6 +386,13 @@ pub enum PlanForm {
     },
     /// Not on this car, or not wanted.
     Off,
+    /// The next time is to be on this day; how often it comes round stays as it is.
+    Day {
+        /// Today or later.
+        day: String,
+    },
+    /// The next time may be on any day.
+    AnyDay,
     /// What the catalogue says.
     Catalogue,
 }

@@ -198,7 +198,7 @@ impl Door {
         form: &PlanForm,
     ) -> Result<WrittenView, Refusal> {
         let car = self.car(book)?;
-        let change = forms::plan(item, form, self.catalogue)?;
+        let change = forms::plan(item, form, self.catalogue, self.clock.today())?;
         self.write(car.book, Change::Begin(Content::Plan(PlanContent(change))))
     }
 }

@@ -3,8 +3,8 @@
 #![allow(clippy::unwrap_used)]
 
 use door::{
-    CardOptions, Clock, Day, Door, FuelForm, ItemForm, LineContent, LineFilter, PartForm, PhotoSize,
-    ReadingForm, Refusal, Request, Response, StateKey, VehicleForm, VisitForm,
+    CardOptions, Clock, Day, Door, DueView, FuelForm, ItemForm, ItemView, LineContent, LineFilter, PartForm,
+    PhotoSize, ReadingForm, Refusal, Request, Response, StateKey, VehicleForm, VisitForm,
 };
 use image::{ImageFormat, RgbImage};
 
@@ -84,7 +84,8 @@ fn a_car_a_visit_and_a_receipt_go_in_and_a_card_comes_out() {
     written(&mut door, Request::RecordVisit { book: book.clone(), visit, keep: false });
 
     let Response::Today(today) = door.ask(Request::Today { book: book.clone() }).unwrap() else { panic!() };
-    let oil = today.due.iter().find(|line| line.why.from.is_some()).unwrap();
+    let is_oil = |line: &&DueView| matches!(line.item, ItemView::Catalogue { number: 1, .. });
+    let oil = today.due.iter().find(is_oil).unwrap();
     assert_eq!((oil.state, oil.day.as_deref()), (StateKey::Ahead, Some("2027-05-20")));
     assert_eq!(oil.reading.map(|reading| reading.count), Some(113_300));
     assert!(today.due.iter().any(|line| line.state == StateKey::NoRecord));

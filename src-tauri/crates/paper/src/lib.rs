@@ -28,7 +28,8 @@ mod store;
 
 pub use error::{Operation, PaperError};
 pub use prepare::{
-    LONG_SIDE, MAX_FILE_BYTES, MAX_PIXELS, MAX_UNPACKED_BYTES, Photo, Prepared, QUALITY, THUMB_SIDE, prepare,
+    LONG_SIDE, MAX_FILE_BYTES, MAX_PIXELS, MAX_UNPACKED_BYTES, Photo, Prepared, QUALITY, THUMB_SIDE, encode,
+    prepare,
 };
 pub use sniff::{Foreign, Format};
 pub use store::{LEFT_OVER_AGE, PhotoStore};

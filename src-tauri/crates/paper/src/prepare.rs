@@ -3,11 +3,13 @@
 
 use std::io::Cursor;
 
+use fast_image_resize::images::{TypedImage, TypedImageRef};
+use fast_image_resize::pixels::U8x3;
 use fast_image_resize::{FilterType, ResizeAlg, ResizeOptions, Resizer};
 use image::codecs::jpeg::{JpegDecoder, JpegEncoder};
 use image::codecs::png::PngDecoder;
 use image::metadata::Orientation;
-use image::{DynamicImage, ImageDecoder, Limits, Rgba};
+use image::{DynamicImage, ImageDecoder, Limits, RgbImage, Rgba};
 use sha2::{Digest, Sha256};
 use units::Hash;
 
@@ -97,7 +99,7 @@ pub(crate) fn thumb_of(jpeg: &[u8]) -> Result<Vec<u8>, PaperError> {
     encode_thumb(&upright(jpeg)?)
 }
 
-fn upright(bytes: &[u8]) -> Result<DynamicImage, PaperError> {
+fn upright(bytes: &[u8]) -> Result<RgbImage, PaperError> {
     let format = sniff(bytes)?;
     let size = bytes.len() as u64;
     if size > MAX_FILE_BYTES {
@@ -129,7 +131,7 @@ fn limits(max_alloc: u64) -> Limits {
 }
 
 /// Checks what the header states before any pixel is decoded, then decodes.
-fn unpack(format: Format, mut decoder: impl ImageDecoder) -> Result<DynamicImage, PaperError> {
+fn unpack(format: Format, mut decoder: impl ImageDecoder) -> Result<RgbImage, PaperError> {
     let refused = PaperError::decoding(format);
     check_pixels(&decoder)?;
     let mut limits = limits(MAX_UNPACKED_BYTES);
@@ -137,11 +139,11 @@ fn unpack(format: Format, mut decoder: impl ImageDecoder) -> Result<DynamicImage
     decoder.set_limits(limits).map_err(&refused)?;
     // Metadata too damaged to say which way is up is no reason to lose the picture.
     let orientation = decoder.orientation().unwrap_or(Orientation::NoTransforms);
-    let image = on_white(DynamicImage::from_decoder(decoder).map_err(&refused)?);
+    let image = on_white(DynamicImage::from_decoder(decoder).map_err(&refused)?).into_rgb8();
     // Shrinking comes before turning, which then has less to move.
-    let mut image = DynamicImage::ImageRgb8(shrunk(&image, LONG_SIDE)?.unwrap_or(image).into_rgb8());
+    let mut image = DynamicImage::ImageRgb8(shrunk(&image, LONG_SIDE)?.unwrap_or(image));
     image.apply_orientation(orientation);
-    Ok(image)
+    Ok(image.into_rgb8())
 }
 
 fn check_pixels(decoder: &impl ImageDecoder) -> Result<(), PaperError> {
@@ -175,19 +177,22 @@ fn over_white(channel: u8, alpha: u8) -> u8 {
 }
 
 /// The picture shrunk so that its long side is `long_side`; nothing when it is no longer than that.
-fn shrunk(image: &DynamicImage, long_side: u32) -> Result<Option<DynamicImage>, PaperError> {
-    let longest = image.width().max(image.height());
+fn shrunk(image: &RgbImage, long_side: u32) -> Result<Option<RgbImage>, PaperError> {
+    let (width, height) = image.dimensions();
+    let longest = width.max(height);
     if longest <= long_side {
         return Ok(None);
     }
-    let (width, height) =
-        (scaled(image.width(), long_side, longest), scaled(image.height(), long_side, longest));
-    let mut smaller = DynamicImage::new(width, height, image.color());
-    // The weights of this filter are a polynomial: no machine rounds a sine differently. Alpha is opaque by now.
-    let options =
-        ResizeOptions::new().resize_alg(ResizeAlg::Convolution(FilterType::CatmullRom)).use_alpha(false);
-    let resized = Resizer::new().resize(image, &mut smaller, &options);
-    resized.map_err(|error| PaperError::Encoding(error.to_string()))?;
+    let refused = |error: &dyn std::fmt::Display| PaperError::Encoding(error.to_string());
+    let mut smaller = RgbImage::new(scaled(width, long_side, longest), scaled(height, long_side, longest));
+    let (to_width, to_height) = smaller.dimensions();
+    // Of one kind of pixel, because every kind that could come in would be compiled into this crate.
+    let from = TypedImageRef::<U8x3>::from_buffer(width, height, image).map_err(|error| refused(&error))?;
+    let mut to = TypedImage::<U8x3>::from_buffer(to_width, to_height, &mut smaller)
+        .map_err(|error| refused(&error))?;
+    // The weights of this filter are a polynomial: no machine rounds a sine differently.
+    let options = ResizeOptions::new().resize_alg(ResizeAlg::Convolution(FilterType::CatmullRom));
+    Resizer::new().resize_typed(&from, &mut to, &options).map_err(|error| refused(&error))?;
     Ok(Some(smaller))
 }
 
@@ -197,12 +202,13 @@ fn scaled(side: u32, to: u32, from: u32) -> u32 {
     u32::try_from((side * to + from / 2) / from).unwrap_or(u32::MAX).max(1)
 }
 
-fn encode_thumb(upright: &DynamicImage) -> Result<Vec<u8>, PaperError> {
+fn encode_thumb(upright: &RgbImage) -> Result<Vec<u8>, PaperError> {
     let smaller = shrunk(upright, THUMB_SIDE)?;
     encode(smaller.as_ref().unwrap_or(upright))
 }
 
-fn encode(image: &DynamicImage) -> Result<Vec<u8>, PaperError> {
+/// A picture as a JPEG of [`QUALITY`].
+pub fn encode(image: &RgbImage) -> Result<Vec<u8>, PaperError> {
     let mut jpeg = Vec::new();
     let encoder = JpegEncoder::new_with_quality(&mut jpeg, QUALITY);
     image.write_with_encoder(encoder).map_err(|error| PaperError::Encoding(error.to_string()))?;

@@ -37,6 +37,9 @@ pub enum RulesError {
     /// The name of an item of the owner's own is empty, too long or runs over several lines.
     #[error("the name of an item has 1 to 80 characters on one line")]
     OwnName,
+    /// A text is no measured value.
+    #[error("'{0}' is no measured value; it has up to six digits and up to three decimals, such as 3.1")]
+    Measurement(String),
     /// The catalogue has a row that cannot be so.
     #[error("the catalogue is wrong at {place}: {problem}")]
     Catalogue {

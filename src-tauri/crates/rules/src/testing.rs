@@ -4,7 +4,7 @@
 use units::{Day, Distance, DistanceUnit};
 
 use crate::running::{OdometerStatus, Reading};
-use crate::vehicle::{Conditions, EngineKind, Vehicle};
+use crate::vehicle::{Conditions, EngineKind, Equipment, Vehicle};
 
 pub fn day(text: &str) -> Day {
     text.parse().unwrap()
@@ -30,6 +30,7 @@ pub fn car() -> Vehicle {
         first_use: None,
         known_from_new: false,
         unit: DistanceUnit::Kilometre,
+        equipment: Equipment::default(),
         conditions: Conditions::default(),
         yearly: None,
     }

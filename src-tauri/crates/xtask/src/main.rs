@@ -5,6 +5,7 @@
 
 mod android;
 mod node;
+mod pictures;
 mod python;
 mod run;
 mod setup;
@@ -28,6 +29,7 @@ usage: cargo xtask COMMAND
   setup           install the system packages that building and testing need
   tidy            sizes, heads and forbidden words of the source files
   walls           what each room depends on, against what it may know
+  pictures        take the pictures of the README anew, with the demo in the real core and page
   types           write the TypeScript types of the door anew
   android-check   type-check the window for aarch64-linux-android
 ";
@@ -69,6 +71,7 @@ fn dispatch(args: &[&str]) -> Result<(), Problem> {
         ["setup"] => Ok(setup::everything()?),
         ["tidy"] => Ok(tidy::tidy()?),
         ["walls"] => Ok(walls::walls()?),
+        ["pictures"] => Ok(pictures::pictures()?),
         ["types"] => Ok(workspace::write_types()?),
         ["android-check"] => Ok(steps::alone(android::check)?),
         ["help" | "--help" | "-h"] => {

@@ -1,8 +1,8 @@
 // The visit form: items, parts, and the way back from a line of the book.
 
 import { describe, expect, it } from 'vitest';
-import type { BookLine } from '../../door/types';
-import { cleaned, emptyPart, emptyVisit, sameItem, toggled, visitOf } from './lib';
+import type { BookLine, CatalogueLine } from '../../door/types';
+import { cleaned, emptyPart, emptyVisit, itemAddress, itemAt, lookedAt, sameItem, servedBy, toggled, visitOf, withFound } from './lib';
 
 const line: BookLine = {
   subject: 's',
@@ -13,10 +13,11 @@ const line: BookLine = {
     workshop: 'Garage Plover',
     items: [{ of: 'catalogue', number: 1, key: 'engine-oil' }, { of: 'own', name: 'Roof rail' }],
     parts: [
-      { name: 'oil', maker: 'Quarrel', number: 'Q5', quantity: '4.3', measure: 'litre', price: { number: '41.00', currency: 'CHF' }, served: null },
+      { name: 'oil', maker: 'Quarrel', number: 'Q5', quantity: '4.3', measure: 'litre', price: { number: '41.00', currency: 'CHF' }, served: { of: 'catalogue', number: 1, key: 'engine-oil' }, kind: 'long-life-oil' },
     ],
     cost: null,
     note: '',
+    found: [{ item: { of: 'catalogue', number: 27, key: 'tyres' }, finding: 'within-limits', value: { what: 'tread', value: '4.1', limit: '3.0', unit: 'mm' } }],
     papers: [{ subject: 'p', hash: 'h', width: 1, height: 1, filed: '2025-11-03' }],
   },
   written: '2025-11-03',
@@ -43,7 +44,8 @@ describe('a line of the book', () => {
     const visit = visitOf(line);
     expect(visit).toMatchObject({ reading: '91200', workshop: 'Garage Plover', currency: 'CHF', papers: ['p'] });
     expect(visit?.items).toEqual([{ catalogue: 1 }, { own: 'Roof rail' }]);
-    expect(visit?.parts[0]).toMatchObject({ quantity: '4.3', price: '41.00' });
+    expect(visit?.parts[0]).toMatchObject({ quantity: '4.3', price: '41.00', item: { catalogue: 1 }, kind: 'long-life-oil' });
+    expect(visit?.found).toEqual([{ item: { catalogue: 27 }, finding: 'within-limits', value: '4.1' }]);
   });
 
   it('that is no visit gives no form', () => {
@@ -54,4 +56,32 @@ describe('a line of the book', () => {
 it('leaves out part rows in which nothing was written', () => {
   const visit = { ...emptyVisit('EUR'), parts: [emptyPart(), { ...emptyPart(), number: 'Q5' }] };
   expect(cleaned(visit).parts).toHaveLength(1);
+});
+
+it('finds an item again by its address', () => {
+  expect(itemAt(itemAddress({ of: 'catalogue', number: 27, key: 'tyres' }))).toEqual({ catalogue: 27 });
+  expect(itemAt(itemAddress({ of: 'own', name: '27' }))).toEqual({ own: '27' });
+  expect(itemAt('')).toBeUndefined();
+});
+
+it('takes a part to serve what it names, or the only item of the visit', () => {
+  expect(servedBy({ ...emptyPart(), item: { catalogue: 5 } }, [{ catalogue: 1 }])).toEqual({ catalogue: 5 });
+  expect(servedBy(emptyPart(), [{ catalogue: 1 }])).toEqual({ catalogue: 1 });
+  expect(servedBy(emptyPart(), [{ catalogue: 1 }, { catalogue: 2 }])).toBeUndefined();
+});
+
+describe('what was found', () => {
+  const row = (number: number, key: string, findings = ['worn']): CatalogueLine => ({ number, key, kinds: [], findings, measured: null });
+  const catalogue = [row(15, 'tyre-check'), row(27, 'tyres'), row(67, 'roadworthiness', [])];
+
+  it('is asked of what was looked at and of what a look measures on, each once', () => {
+    const found = [{ item: { catalogue: 27 }, finding: 'worn', value: '' }];
+    expect(lookedAt([{ catalogue: 15 }, { catalogue: 67 }], found, catalogue)).toEqual([{ catalogue: 15 }, { catalogue: 27 }]);
+  });
+
+  it('stands once for each item, and is taken out when it is emptied', () => {
+    const worn = { item: { catalogue: 27 }, finding: 'worn', value: '' };
+    expect(withFound([worn], { ...worn, finding: 'cracked' })).toEqual([{ ...worn, finding: 'cracked' }]);
+    expect(withFound([worn], { ...worn, finding: '' })).toEqual([]);
+  });
 });

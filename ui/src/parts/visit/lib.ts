@@ -1,15 +1,15 @@
 // What stands in a visit form: how it starts, how an earlier visit is taken back into one, what goes to the door.
 
-import type { BookLine, ItemForm, ItemView, PartForm, PartView, VisitForm } from '../../door/types';
+import type { BookLine, CatalogueLine, FoundForm, ItemForm, ItemView, PartForm, PartView, VisitForm } from '../../door/types';
 
 export const MEASURES = ['piece', 'litre', 'set', 'kilogram', 'metre'] as const;
 
 export function emptyVisit(currency: string, day = ''): VisitForm {
-  return { day, reading: '', workshop: '', items: [], parts: [], cost: '', currency, note: '', papers: [] };
+  return { day, reading: '', workshop: '', items: [], found: [], parts: [], cost: '', currency, note: '', papers: [] };
 }
 
 export function emptyPart(): PartForm {
-  return { name: '', maker: '', number: '', quantity: '', measure: 'piece', price: '' };
+  return { name: '', maker: '', number: '', quantity: '', measure: 'piece', price: '', kind: '' };
 }
 
 export function itemForm(item: ItemView): ItemForm {
@@ -21,6 +21,21 @@ export function sameItem(a: ItemForm, b: ItemForm): boolean {
   return 'catalogue' in b && a.catalogue === b.catalogue;
 }
 
+/** Whether two answers of the core mean one item. */
+export function sameView(a: ItemView, b: ItemView): boolean {
+  return sameItem(itemForm(a), itemForm(b));
+}
+
+/** The item as the part of an address, and back. */
+export function itemAddress(item: ItemView): string {
+  return item.of === 'own' ? `own ${item.name}` : String(item.number);
+}
+
+export function itemAt(address: string): ItemForm | undefined {
+  if (address.startsWith('own ')) return { own: address.slice(4) };
+  return /^\d+$/.test(address) ? { catalogue: Number(address) } : undefined;
+}
+
 /** The items with this one added, or without it when it was among them. */
 export function toggled(items: ItemForm[], item: ItemForm): ItemForm[] {
   const without = items.filter((other) => !sameItem(other, item));
@@ -28,8 +43,20 @@ export function toggled(items: ItemForm[], item: ItemForm): ItemForm[] {
 }
 
 /** A part as a form takes it; the price is left out, because it may have changed since. */
-export function partAgain({ name, maker, number, quantity, measure }: PartView): PartForm {
-  return { name, maker, number, quantity, measure, price: '' };
+export function partAgain({ name, maker, number, quantity, measure, served, kind }: PartView): PartForm {
+  const part = { name, maker, number, quantity, measure, price: '', kind };
+  return served === null ? part : { ...part, item: itemForm(served) };
+}
+
+/** The item that a part serves: the one it names, or the only one of the visit. */
+export function servedBy(part: PartForm, items: ItemForm[]): ItemForm | undefined {
+  return part.item ?? (items.length === 1 ? items[0] : undefined);
+}
+
+/** What the catalogue tells of an item; nothing of an item of the owner's own. */
+export function inCatalogue(item: ItemForm | undefined, catalogue: CatalogueLine[]): CatalogueLine | undefined {
+  if (item === undefined || 'own' in item) return undefined;
+  return catalogue.find(({ number }) => number === item.catalogue);
 }
 
 /** An earlier visit as a form takes it back; nothing when the line is no visit. */
@@ -41,12 +68,42 @@ export function visitOf({ day, reading, says }: BookLine): VisitForm | undefined
     reading: reading === null ? '' : String(reading.count),
     workshop: says.workshop,
     items: says.items.map(itemForm),
+    found: says.found.map(({ item, finding, value }) => ({ item: itemForm(item), finding, value: value?.value ?? '' })),
     parts: says.parts.map((part) => ({ ...partAgain(part), price: part.price?.number ?? '' })),
     cost: says.cost?.number ?? '',
     currency,
     note: says.note,
     papers: says.papers.map(({ subject }) => subject),
   };
+}
+
+/** Where a look measures on what another item renews: the look, and what it measures on. By the keys of the catalogue. */
+const MEASURED_ON: Readonly<Record<string, readonly string[]>> = {
+  'tyre-check': ['tyres'],
+  'brake-check': ['brake-pads-front', 'brake-pads-rear'],
+  'brake-fluid-test': ['brake-fluid'],
+  'battery-test': ['battery'],
+  'coolant-test': ['coolant'],
+};
+
+/** What a visit for these items may have found something on, each once, besides what was found already. */
+export function lookedAt(items: ItemForm[], found: FoundForm[], catalogue: CatalogueLine[]): ItemForm[] {
+  const looked = items.flatMap((item) => {
+    const line = inCatalogue(item, catalogue);
+    const measured = (line && MEASURED_ON[line.key]) ?? [];
+    const others = catalogue.filter(({ key }) => measured.includes(key)).map(({ number }): ItemForm => ({ catalogue: number }));
+    return line && line.findings.length > 0 ? [item, ...others] : others;
+  });
+  return [...looked, ...found.map(({ item }) => item)].reduce<ItemForm[]>(
+    (each, item) => (each.some((other) => sameItem(other, item)) ? each : [...each, item]),
+    [],
+  );
+}
+
+/** What was found with this on the item in place of what stood there; an empty finding takes it out. */
+export function withFound(found: FoundForm[], one: FoundForm): FoundForm[] {
+  const others = found.filter(({ item }) => !sameItem(item, one.item));
+  return one.finding === '' ? others : [...others, one];
 }
 
 /** The visit without part rows in which nothing was written. */

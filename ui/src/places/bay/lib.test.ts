@@ -2,14 +2,16 @@
 
 import { describe, expect, it } from 'vitest';
 import type { BayView, JobView } from '../../door/types';
-import { cautionsFor, chosenJobs, freshDraft, offeredParts, stepAfterChoosing, visitToRecord } from './lib';
+import { cautionsFor, chosenJobs, freshDraft, groupJobs, offeredParts, pastDraft, stepAfterChoosing, visitToRecord } from './lib';
 
 const oil: JobView = {
   item: { of: 'catalogue', number: 1, key: 'engine-oil' },
   state: 'overdue',
   workshop: false,
   cautions: ['used-fluids', 'hot-engine', 'jacking'],
-  parts: [{ name: '', maker: 'Quarrel', number: 'Q5', quantity: '1', measure: 'piece', price: { number: '9', currency: 'EUR' }, served: null }],
+  parts: [{ name: '', maker: 'Quarrel', number: 'Q5', quantity: '1', measure: 'piece', price: { number: '9', currency: 'EUR' }, served: null, kind: '' }],
+  minutes: 40,
+  in_next_visit: true,
 };
 const belt: JobView = {
   item: { of: 'catalogue', number: 12, key: 'timing-belt' },
@@ -17,6 +19,8 @@ const belt: JobView = {
   workshop: true,
   cautions: ['jacking', 'moving-parts'],
   parts: [],
+  minutes: 240,
+  in_next_visit: false,
 };
 const view: BayView = {
   vehicle: { book: 'b', name: 'Heron', make_model: '', engine: 'petrol', unit: 'km', reading: null },
@@ -61,4 +65,29 @@ describe('the visit', () => {
     expect(visitToRecord(draft).workshop).toBe('');
     expect(visitToRecord({ ...draft, by: 'workshop' }).workshop).toBe('Garage Plover');
   });
+});
+
+describe('the jobs', () => {
+  const many = Array.from({ length: 40 }, (_, index): JobView => ({ ...belt, item: { of: 'catalogue', number: 100 + index, key: 'battery' } }));
+
+  it('stand with the next visit first, and most of the rest folded', () => {
+    const { next, near, further } = groupJobs([...many, oil], []);
+    expect(next).toEqual([oil]);
+    expect(near.length).toBeLessThan(20);
+    expect(near.length + further.length).toBe(40);
+  });
+
+  it('never fold what is chosen', () => {
+    expect(groupJobs([...many, oil], [{ catalogue: 139 }]).near).toContain(many[39]);
+  });
+
+  it('all stand in sight where no visit is planned', () => {
+    expect(groupJobs(many, []).further).toEqual([]);
+  });
+});
+
+it('asks for the day of a job of the past and writes no other', () => {
+  const draft = pastDraft(view, { catalogue: 12 });
+  expect(draft).toMatchObject({ step: 'visit', past: true });
+  expect(draft.visit).toMatchObject({ day: '', items: [{ catalogue: 12 }], found: [] });
 });

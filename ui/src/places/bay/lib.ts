@@ -12,6 +12,8 @@ export interface BayDraft {
   /** `owner` or `workshop`: whoever does the work. */
   by: string;
   visit: VisitForm;
+  /** It lies in the past, and its day is what is asked for. */
+  past?: boolean;
 }
 
 /** The order in which cautions are read: what kills first. */
@@ -31,6 +33,31 @@ const GRAVEST_FIRST = [
 
 export function freshDraft({ currency, today }: BayView): BayDraft {
   return { step: 'choose', by: 'owner', visit: emptyVisit(currency, today) };
+}
+
+/** Straight to the form of a job that was done at some time before the book begins. */
+export function pastDraft({ currency }: BayView, item: ItemForm): BayDraft {
+  return { step: 'visit', by: 'owner', visit: { ...emptyVisit(currency), items: [item] }, past: true };
+}
+
+/** The jobs as the bay lays them out. */
+export interface JobGroups {
+  /** Those of the next visit. */
+  next: JobView[];
+  /** What presses besides, and what is chosen. */
+  near: JobView[];
+  further: JobView[];
+}
+
+/** Besides a next visit, so many stand in sight; where none is planned, all do. */
+const IN_SIGHT = 12;
+
+export function groupJobs(jobs: JobView[], items: ItemForm[]): JobGroups {
+  const chosen = chosenJobs(jobs, items);
+  const next = jobs.filter((job) => job.in_next_visit);
+  const others = jobs.filter((job) => !job.in_next_visit);
+  const near = others.filter((job, index) => next.length === 0 || index < IN_SIGHT || chosen.includes(job));
+  return { next, near, further: others.filter((job) => !near.includes(job)) };
 }
 
 export function chosenJobs(jobs: JobView[], items: ItemForm[]): JobView[] {

@@ -43,10 +43,13 @@ describe('a line', () => {
       fuelled,
       { kind: 'reading', status: 'actual', fuel: null },
       { kind: 'instrument', old: km(88_000), new: km(0) },
-      { kind: 'visit', workshop: '', items: [item], parts: [], cost: null, note: '', papers: [] },
-      { kind: 'plan', item, to: 'off', then: null, first: null },
-      { kind: 'plan', item, to: 'handbook', then: { distance: km(15_000), months: '12' }, first: null },
-      { kind: 'plan', item, to: 'catalogue', then: null, first: null },
+      { kind: 'visit', workshop: '', items: [item], parts: [], cost: null, note: '', papers: [], found: [] },
+      { kind: 'visit', workshop: '', items: [], parts: [], cost: null, note: '', papers: [], found: [{ item, finding: 'worn', value: null }] },
+      { kind: 'plan', item, to: 'day', day: '2026-12-12', then: null, first: null },
+      { kind: 'plan', item, to: 'any-day', day: null, then: null, first: null },
+      { kind: 'plan', item, to: 'off', day: null, then: null, first: null },
+      { kind: 'plan', item, to: 'handbook', day: null, then: { distance: km(15_000), months: '12' }, first: null },
+      { kind: 'plan', item, to: 'catalogue', day: null, then: null, first: null },
       { kind: 'newer' },
     ];
     const said = kinds.map(saysText);

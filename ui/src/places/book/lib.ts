@@ -1,7 +1,7 @@
 // The book: what a line says in one breath, how it is filtered, and how a reading is taken back into a form.
 
-import type { BookLine, ItemView, LineContent, LineFilter, ReadingForm } from '../../door/types';
-import { interval, itemName, itemNames, money, reading, volume } from '../../format';
+import type { BookLine, FoundView, ItemView, LineContent, LineFilter, ReadingForm } from '../../door/types';
+import { day, foundText, interval, itemName, itemNames, money, reading, volume } from '../../format';
 import { say, sayKey } from '../../words';
 
 /** The filter as the fields hold it: text, empty where nothing is asked for. */
@@ -38,7 +38,7 @@ export function saysText(says: LineContent): string {
     case 'instrument':
       return say('line-instrument', { old: reading(says.old), new: reading(says.new) });
     case 'visit':
-      return itemNames(says.items);
+      return says.items.length > 0 ? itemNames(says.items) : foundNames(says.found);
     case 'paper':
       return say('line-paper');
     case 'plan':
@@ -60,9 +60,9 @@ export function papersIn(says: LineContent): number {
 }
 
 /** The reading of a line as a form takes it back; nothing when the line is no reading. */
-export function readingOf({ day, reading: read, says }: BookLine): ReadingForm | undefined {
+export function readingOf({ day: on, reading: read, says }: BookLine): ReadingForm | undefined {
   if (says.kind !== 'reading') return undefined;
-  const form: ReadingForm = { day, reading: read === null ? '' : String(read.count), status: says.status };
+  const form: ReadingForm = { day: on, reading: read === null ? '' : String(read.count), status: says.status };
   if (!says.fuel) return form;
   const { volume: amount, volume_unit, total, fill } = says.fuel;
   return { ...form, fuel: { volume: amount, volume_unit, total: total?.number ?? '', currency: total?.currency ?? '', fill } };
@@ -77,8 +77,20 @@ export function canStrike({ says, struck }: BookLine): boolean {
   return struck === null && says.kind !== 'vehicle' && says.kind !== 'newer';
 }
 
+/** What was found on each item, on one line. */
+function foundNames(found: FoundView[]): string {
+  return found.map((one) => foundLine(one)).join(' · ');
+}
+
+/** What was found on one item. */
+export function foundLine(found: FoundView): string {
+  return `${itemName(found.item)}: ${foundText(found)}`;
+}
+
 function planText(says: Extract<LineContent, { kind: 'plan' }>): string {
   const item = itemName(says.item);
+  if (says.to === 'day' && says.day !== null) return say('line-plan-day', { item, day: day(says.day) });
+  if (says.to === 'any-day') return say('line-plan-any-day', { item });
   if (says.to === 'off') return say('line-plan-off', { item });
   if (says.to === 'handbook' && says.then) return say('line-plan-handbook', { item, interval: interval(says.then) });
   return say('line-plan-catalogue', { item });

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { GetView, PartView } from '../../door/types';
 import { lastText, numberOf, numberSize } from './lib';
 
-const part: PartView = { name: 'oil filter', maker: 'Quarrel', number: 'QF 20-118', quantity: '1', measure: 'piece', price: null, served: null };
+const part: PartView = { name: 'oil filter', maker: 'Quarrel', number: 'QF 20-118', quantity: '1', measure: 'piece', price: null, served: null, kind: '' };
 const get: GetView = { item: { of: 'own', name: 'Roof rail' }, part, workshop: '', day: '2025-11-03' };
 
 describe('numberSize', () => {

@@ -2,12 +2,15 @@
 
 import { describe, expect, it } from 'vitest';
 import type { PlanLine } from '../../door/types';
-import { handbookForm, planChange, planText } from './lib';
+import { fittedParts, handbookForm, planChange, planParts, planText } from './lib';
 
 const line: PlanLine = {
   item: { of: 'catalogue', number: 1, key: 'engine-oil' },
   interval: { distance: { count: 15_000, unit: 'km' }, months: '12' },
   first: { distance: { count: 1_000, unit: 'mi' }, months: null },
+  after: [],
+  tightened_by: [],
+  pinned: null,
   source: 'common-practice',
   source_name: '',
   off: false,
@@ -28,6 +31,29 @@ describe('handbookForm', () => {
     expect(planChange(handbookForm('km', line))).toHaveProperty('first');
     expect(planChange({ ...handbookForm('km', line), differs: false })).not.toHaveProperty('first');
   });
+});
+
+it('starts empty where no interval is set', () => {
+  expect(handbookForm('mi', { ...line, interval: null, first: null }).then).toEqual({ distance: '', unit: 'mi', months: '' });
+});
+
+it('says what tightened it, what it follows, or that it waits', () => {
+  expect(planText({ ...line, tightened_by: ['dust', 'turbo'] })).toMatch(/Shortened for dust and a turbocharged engine\.$/);
+  expect(planText({ ...line, first: null, after: [{ of: 'own', name: 'Wheel change' }] })).toMatch(/^Once, within .* after Wheel change, by common practice\.$/);
+  expect(planText({ ...line, interval: null, first: null })).toBe('No interval yet.');
+});
+
+it('lays the plan out by name, and finds in it without regard to case', () => {
+  const own = (name: string, rest: Partial<PlanLine> = {}): PlanLine => ({ ...line, item: { of: 'own', name }, ...rest });
+  const plan = [own('Tyres'), own('Battery'), own('Road tax', { interval: null }), own('Axle oil', { off: true })];
+  const named = (words: string) => Object.values(planParts(plan, words)).map((lines: PlanLine[]) => lines.map(({ item }) => (item.of === 'own' ? item.name : '')));
+  expect(named('')).toEqual([['Road tax'], ['Battery', 'Tyres'], ['Axle oil']]);
+  expect(named(' tyr')).toEqual([[], ['Tyres'], []]);
+});
+
+it('tells what the car has, lacks and may have', () => {
+  const fitted = [{ key: 'turbo', has: true }, { key: 'timing-belt', has: false }, { key: 'all-wheel-drive', has: null }];
+  expect(fittedParts(fitted)).toEqual({ has: ['Turbocharger or supercharger'], lacks: ['Timing belt'], unknown: ['All-wheel drive'] });
 });
 
 it('says the interval, or that the item is off', () => {

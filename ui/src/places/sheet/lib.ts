@@ -1,9 +1,9 @@
 // The sheet: what a plan line says, and the form in which a handbook's interval is taken.
 
-import type { IntervalForm, IntervalView, PlanForm, PlanLine } from '../../door/types';
-import { interval } from '../../format';
-import { say } from '../../words';
-import { sourceText } from '../today/due';
+import type { FittedLine, IntervalForm, IntervalView, PlanForm, PlanLine } from '../../door/types';
+import { hasWords, interval, itemName } from '../../format';
+import { either, say, sayKey } from '../../words';
+import { conditionsText, sourceText } from '../today/due';
 
 export interface HandbookForm {
   then: IntervalForm;
@@ -15,7 +15,7 @@ export interface HandbookForm {
 /** Starts from the interval that holds now, so that only what differs has to be typed. */
 export function handbookForm(unit: string, line?: PlanLine): HandbookForm {
   return {
-    then: intervalForm(unit, line?.interval),
+    then: intervalForm(unit, line?.interval ?? undefined),
     first: intervalForm(unit, line?.first ?? undefined),
     differs: line?.first != null,
   };
@@ -25,11 +25,52 @@ export function planChange({ then, first, differs }: HandbookForm): PlanForm {
   return differs ? { to: 'handbook', then, first } : { to: 'handbook', then };
 }
 
-/** The interval that holds and whose it is. */
-export function planText({ interval: then, first, source, source_name, off }: PlanLine): string {
-  if (off) return say('plan-off');
-  const every = say('plan-every', { interval: interval(then), source: sourceText(source, source_name) });
-  return first === null ? every : `${say('plan-first', { interval: interval(first) })} ${every}`;
+/** The interval that holds, whose it is, and what tightened it. */
+export function planText(line: PlanLine): string {
+  if (line.off) return say('plan-off');
+  if (line.interval === null) return say('plan-unset');
+  return [firstText(line), everyText(line, line.interval), tightenedText(line)].filter((text) => text !== '').join(' ');
+}
+
+function everyText({ after, source, source_name }: PlanLine, every: IntervalView): string {
+  const words = { interval: interval(every), source: sourceText(source, source_name) };
+  return after.length > 0 ? say('plan-after', { ...words, items: either(after.map(itemName)) }) : say('plan-every', words);
+}
+
+function firstText({ first }: PlanLine): string {
+  return first === null ? '' : say('plan-first', { interval: interval(first) });
+}
+
+function tightenedText({ tightened_by }: PlanLine): string {
+  return tightened_by.length > 0 ? say('plan-tightened', { conditions: conditionsText(tightened_by) }) : '';
+}
+
+/** The plan as the sheet lays it out, each part by name. */
+export interface PlanParts {
+  /** What waits for an interval that only the owner can give. */
+  unset: PlanLine[];
+  on: PlanLine[];
+  off: PlanLine[];
+}
+
+/** Sorts the plan, and keeps of it what has the words in its name. */
+export function planParts(plan: PlanLine[], words: string): PlanParts {
+  const lines = plan.filter(({ item }) => hasWords(itemName(item), words)).sort((a, b) => itemName(a.item).localeCompare(itemName(b.item)));
+  return {
+    unset: lines.filter(({ off, interval: every }) => !off && every === null),
+    on: lines.filter(({ off, interval: every }) => !off && every !== null),
+    off: lines.filter(({ off }) => off),
+  };
+}
+
+/** What the car has, lacks and may have, by name. */
+export function fittedParts(fitted: FittedLine[]): { has: string[]; lacks: string[]; unknown: string[] } {
+  const named = (has: boolean | null) => fitted.filter((line) => line.has === has).map(({ key }) => fittingName(key));
+  return { has: named(true), lacks: named(false), unknown: named(null) };
+}
+
+export function fittingName(key: string): string {
+  return sayKey(`fitted-${key}`) ?? key;
 }
 
 function intervalForm(unit: string, view?: IntervalView): IntervalForm {

@@ -2,31 +2,36 @@
 
 import { describe, expect, it } from 'vitest';
 import type { DueView, WhyView } from '../../door/types';
-import { fallsText, whenText, whyText } from './due';
+import { groupDue, mayFallText, movedText, whenText, whyText } from './due';
 
 const why: WhyView = {
   interval: { distance: { count: 10_000, unit: 'km' }, months: '12' },
   source: 'common-practice',
   source_name: '',
-  first_phase: false,
+  phase: 'every',
   from: { from: 'done', day: '2025-11-03', reading: { count: 86_000, unit: 'km' }, visit: 'v' },
   tightened_by: ['short-trips', 'towing'],
+  kind: null,
+  seen: null,
 };
 const due: DueView = {
   item: { of: 'catalogue', number: 1, key: 'engine-oil' },
   state: 'ahead',
   day: '2026-11-03',
+  between: null,
   reading: { count: 96_000, unit: 'km' },
   first: 'time',
   why,
   workshop: false,
   weight: 5,
+  round: false,
 };
+const said = (view: WhyView, between: DueView['between'] = null) => plain(whyText({ why: view, between }));
 const plain = (text: string) => text.replaceAll('\u00a0', ' ');
 
 describe('why', () => {
   it('names the interval, whose it is, what tightened it, what it is counted from', () => {
-    expect(plain(whyText(why))).toBe(
+    expect(said(why)).toBe(
       'Every 10 000 km or 12 months, whichever comes first, by common practice, ' +
         'shortened for short trips and towing; last done on 3 Nov 2025 at 86 000 km.',
     );
@@ -34,20 +39,35 @@ describe('why', () => {
 
   it('names the handbook, a regulation or a source, and the first time of a new car', () => {
     const from = { from: 'first-use' as const, day: '2019-04-01' };
-    const first = whyText({ ...why, source: 'published', source_name: 'the maker', first_phase: true, from, tightened_by: [] });
-    expect(plain(first)).toBe(
+    const first = said({ ...why, source: 'published', source_name: 'the maker', phase: 'first', from, tightened_by: [] });
+    expect(first).toBe(
       'The first time after 10 000 km or 12 months, whichever comes first, as published by the maker; counted from first use on 1 Apr 2019.',
     );
-    expect(whyText({ ...why, source: 'handbook' })).toContain('as your handbook says');
-    expect(whyText({ ...why, source: 'regulation', source_name: 'the type approval' })).toContain('as the type approval demands');
+    expect(said({ ...why, source: 'handbook' })).toContain('as your handbook says');
+    expect(said({ ...why, source: 'regulation', source_name: 'the type approval' })).toContain('as the type approval demands');
   });
 
   it('makes up no day where there is no record', () => {
-    expect(whyText({ ...why, from: null })).toMatch(/nobody recorded when it was last done\.$/);
+    expect(said({ ...why, from: null })).toMatch(/nobody recorded when it was last done\.$/);
+  });
+
+  it('names the kind that is fitted and what calls for the work', () => {
+    const item = { of: 'own' as const, name: 'Wheel change' };
+    const after = said({ ...why, phase: 'after', kind: 'iridium', from: { from: 'other', item, day: '2026-11-20' }, tightened_by: [] });
+    expect(after).toMatch(/^Once, within 10 000 km or 12 months.* \(Iridium plugs\), by common practice; counted from Wheel change on 20 Nov 2026\.$/);
+  });
+
+  it('names what was found, and between which days it may fall', () => {
+    const value = { what: 'tread', value: '3.1', limit: '3.0', unit: 'mm' };
+    const seen = { day: '2026-11-20', finding: 'within-limits', value, effect: 'extrapolated' };
+    expect(said({ ...why, seen }, { early: '2027-01-02', late: '2027-03-04' })).toMatch(
+      /; on 20 Nov 2026 found within limits \(Tread depth 3\.1 mm\), and at that rate the limit of 3\.0 mm comes then; most likely between 2 Jan 2027 and 4 Mar 2027\.$/,
+    );
+    expect(said({ ...why, seen: { ...seen, finding: 'worn', value: null, effect: 'now' } })).toContain('found worn, so that it is due now');
   });
 
   it('leaves out a reading that nobody wrote down', () => {
-    expect(plain(whyText({ ...why, from: { from: 'done', day: '2025-11-03', reading: null, visit: 'v' } }))).toMatch(/done on 3 Nov 2025\.$/);
+    expect(said({ ...why, from: { from: 'done', day: '2025-11-03', reading: null, visit: 'v' } })).toMatch(/done on 3 Nov 2025\.$/);
   });
 });
 
@@ -71,10 +91,44 @@ describe('when', () => {
 
   it('says nothing where there is no record', () => {
     expect(whenText({ ...due, state: 'no-record', day: null, reading: null, first: null })).toBe('');
-    expect(fallsText([{ ...due, day: null }])).toBe('');
+    expect(mayFallText({ ...due, day: null })).toBe('');
   });
 
-  it('spans the days of what hangs together', () => {
-    expect(plain(fallsText([{ ...due, day: '2026-12-14' }, { ...due, day: '2026-12-10' }]))).toBe('10 Dec 2026 to 14 Dec 2026');
+  it('spans the days on which it may fall', () => {
+    expect(plain(mayFallText(due))).toBe('3 Nov 2026');
+    expect(plain(mayFallText({ ...due, between: { early: '2026-10-01', late: '2026-12-24' } }))).toBe('1 Oct 2026 to 24 Dec 2026');
+  });
+});
+
+describe('another day', () => {
+  const moved = { item: due.item, day: '2026-12-24', percent: 20, extra: null, late: false };
+
+  it('costs nothing, money, or a share of a usual job', () => {
+    expect(movedText({ ...moved, percent: 0 }, '2026-11-03')).toBe('That costs nothing more.');
+    expect(movedText(moved, '2026-11-03')).toBe('That adds about 20 % of what a usual job on this car costs.');
+    expect(plain(movedText({ ...moved, extra: { number: '12.00', currency: 'EUR' } }, '2026-11-03'))).toBe('That adds about 12.00 EUR.');
+  });
+
+  it('is late behind the day on which the job falls due', () => {
+    expect(plain(movedText({ ...moved, late: true }, '2026-11-03'))).toMatch(/It is late then: it falls due on 3 Nov 2026\.$/);
+  });
+});
+
+describe('the lists', () => {
+  const round = { ...due, state: 'overdue' as const, round: true };
+  const unknown = (weight: number): DueView => ({ ...due, state: 'no-record', day: null, weight });
+
+  it('hold every line once', () => {
+    const all = [{ ...due, state: 'overdue' as const }, due, round, unknown(6), unknown(2)];
+    const groups = groupDue(all);
+    expect(Object.values(groups).flat()).toHaveLength(all.length);
+    expect(groups.round).toEqual([round]);
+    expect(groups.pressing.map(({ state, weight }) => [state, weight])).toEqual([['overdue', 5], ['no-record', 6]]);
+  });
+
+  it('ask for a few grave things at once and fold the others', () => {
+    const groups = groupDue(Array.from({ length: 20 }, () => unknown(6)));
+    expect(groups.pressing.length).toBeLessThan(6);
+    expect(groups.pressing.length + groups.unrecorded.length).toBe(20);
   });
 });

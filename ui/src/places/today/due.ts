@@ -1,7 +1,7 @@
 // What a due line says: when it falls, and the one sentence that answers 'why?'.
 
-import type { DueView, WhyView } from '../../door/types';
-import { day, interval, reading } from '../../format';
+import type { DueView, MovedView, SeenView, WhyView } from '../../door/types';
+import { day, foundText, interval, itemName, measuredValue, money, reading } from '../../format';
 import { list, say, sayKey } from '../../words';
 
 /** When an item falls: by its day or its reading, the one that comes first named first. */
@@ -16,23 +16,41 @@ export function whenText({ state, day: date, reading: at, first }: DueView): str
   return say(first === 'distance' ? 'due-at-about' : 'due-by-or', { day: day(date), reading: reading(at) });
 }
 
-/** When the things at one place on the road fall: one day, or from the first to the last. */
-export function fallsText(due: DueView[]): string {
-  const days = due.flatMap((item) => (item.day === null ? [] : [item.day])).sort();
-  const [first, last] = [days[0], days.at(-1)];
-  if (!first || !last) return '';
-  return first === last ? day(first) : say('road-from-to', { first: day(first), last: day(last) });
+/** From when to when a thing may fall; its one day where no doubt is left. */
+export function mayFallText({ day: date, between, state }: DueView): string {
+  if (date === null) return '';
+  if (state === 'overdue') return say('due-was-on', { day: day(date) });
+  if (between === null || between.early === between.late) return day(date);
+  return say('road-from-to', { first: day(between.early), last: day(between.late) });
 }
 
-/** Why: which interval, whose, tightened by what, counted from what. */
-export function whyText(why: WhyView): string {
+/** Why: which interval, whose, tightened by what, counted from what, what was found, between which days. */
+export function whyText({ why, between }: Pick<DueView, 'why' | 'between'>): string {
   return say('why', {
-    phase: why.first_phase ? 'first' : 'then',
+    phase: why.phase,
     interval: interval(why.interval),
+    fitted: why.kind === null ? 'no' : 'yes',
+    kind: why.kind === null ? '' : (sayKey(`kind-${why.kind}`) ?? why.kind),
     source: sourceText(why.source, why.source_name),
     tightened: why.tightened_by.length > 0 ? 'yes' : 'no',
-    conditions: list(why.tightened_by.map((key) => sayKey(`condition-${key}`) ?? key)),
+    conditions: conditionsText(why.tightened_by),
     from: countedFrom(why),
+    seen: why.seen === null ? '' : seenText(why.seen),
+    between: between === null || between.early === between.late ? '' : say('why-between', { early: day(between.early), late: day(between.late) }),
+  });
+}
+
+/** What tightened an interval, in words. */
+export function conditionsText(keys: string[]): string {
+  return list(keys.map((key) => sayKey(`condition-${key}`) ?? key));
+}
+
+function seenText({ day: date, finding, value, effect }: SeenView): string {
+  return say('why-seen', {
+    day: day(date),
+    finding: foundText({ finding, value }),
+    effect,
+    limit: value === null ? '' : measuredValue(value.limit, value.unit),
   });
 }
 
@@ -43,7 +61,45 @@ export function sourceText(source: string, name: string): string {
 
 function countedFrom({ from }: WhyView): string {
   if (from === null) return say('from-nothing');
+  if (from.from === 'other') return say('from-other', { item: itemName(from.item), day: day(from.day) });
   if (from.from === 'first-use') return say('from-first-use', { day: day(from.day) });
   if (from.reading === null) return say('from-done', { day: day(from.day) });
   return say('from-done-at', { day: day(from.day), reading: reading(from.reading) });
+}
+
+/** The plan's lines as Today lays them out: what presses in sight, the rest folded. */
+export interface DueGroups {
+  pressing: DueView[];
+  round: DueView[];
+  ahead: DueView[];
+  unrecorded: DueView[];
+}
+
+/** From this weight on, ignoring an item may wreck the engine or hurt someone. */
+const GRAVE = 5;
+/** Of a car whose past nobody knows, so many grave questions are asked at once. */
+const GRAVE_IN_SIGHT = 4;
+
+export function groupDue(due: DueView[]): DueGroups {
+  const round = due.filter((line) => line.round);
+  const planned = due.filter((line) => !line.round);
+  const unrecorded = planned.filter(({ state }) => state === 'no-record');
+  const grave = unrecorded.filter(({ weight }) => weight >= GRAVE).slice(0, GRAVE_IN_SIGHT);
+  return {
+    pressing: planned.filter((line) => grave.includes(line) || (line.state !== 'no-record' && line.state !== 'ahead')),
+    round,
+    ahead: planned.filter(({ state }) => state === 'ahead'),
+    unrecorded: unrecorded.filter((line) => !grave.includes(line)),
+  };
+}
+
+/** What it adds to have a job on another day than the plan proposes. */
+export function movedText({ percent, extra, late }: MovedView, due: string): string {
+  const adds = addsText(percent, extra);
+  return late ? `${adds} ${say('move-late', { day: day(due) })}` : adds;
+}
+
+function addsText(percent: number, extra: MovedView['extra']): string {
+  if (percent <= 0) return say('move-free');
+  return extra === null ? say('move-percent', { percent }) : say('move-extra', { money: money(extra) });
 }

@@ -1,30 +1,35 @@
-// The road ahead: where on the strip each thing that is due hangs, and what stands along and under it.
+// The road ahead: where on the strip each stop stands, and what hangs there.
 // All lengths are in rem, so that larger text makes the strip simpler rather than crowded.
 
-import type { DueView, EstimateView, StateKey, TodayView } from '../../door/types';
-import { dayTime, daysBetween } from '../../format';
+import type { DueView, ItemView, PlannedVisitView, StateKey, TodayView } from '../../door/types';
+import { daysBetween } from '../../format';
+import { sameView } from '../../parts/visit/lib';
+import { dateTicks, distanceTicks, horizonDays, layScale, position, WORDY_WIDTH, type Scale, type Tick } from './scale';
+import { bottom, dropWords } from './words';
 
-const DAY_MS = 86_400_000;
-const YEAR_DAYS = 365.25;
+const SOON_DAYS = 30;
 
-/** From this width on there is room for words on the strip. */
-export const WORDY_WIDTH = 40;
-/** The width of what hangs on the strip in words. */
-export const LABEL_WIDTH = 9.5;
+/** Two stops of one kind that are nearer than this become one; visits stay apart as long as a finger can tell them. */
+const STOP_WIDTH = 2.25;
+const VISIT_WIDTH = 1;
+const LEAST_APART = 1.6;
 
-/** Two marks of one state that are nearer than this become one. */
-const MARK_WIDTH = 2.25;
-const LINE = 1.3;
-const LETTERS_PER_LINE = 16;
-const DEEPEST_STAIRS = 15;
-
-export interface Mark {
+/** A place on the road: things that fall there by themselves, or visits that gather several. */
+export interface Stop {
   /** From the left end of the strip. */
   x: number;
   /** From the road down to the words. */
   y: number;
+  /** From where to where what hangs here may fall. */
+  span: { from: number; to: number };
   /** The state of all that hangs there. */
   state: StateKey;
+  /** The first and the last day of it. */
+  days: { first: string; last: string };
+  /** The visits; none where things hang by themselves. */
+  visits: PlannedVisitView[];
+  items: ItemView[];
+  /** What is known of the items, where this is their next time. */
   due: DueView[];
   /** What hangs there in words, a line each before any of them is broken. */
   words: string[];
@@ -32,15 +37,9 @@ export interface Mark {
   before: boolean;
 }
 
-export interface Tick {
-  x: number;
-  /** A moment under the road, or a reading along it in units of the instrument. */
-  value: number;
-}
-
 export interface Road {
   now: number;
-  marks: Mark[];
+  stops: Stop[];
   dates: Tick[];
   distances: Tick[];
   /** How far down the words reach. */
@@ -51,148 +50,116 @@ export interface Road {
   unrecorded: number;
 }
 
-interface Scale {
-  startDays: number;
-  remPerDay: number;
-  width: number;
+/** What hangs at one place, before the strip has a width. */
+interface Hung extends Omit<Stop, 'x' | 'y' | 'span' | 'words' | 'before' | 'days'> {
+  day: string;
 }
 
-/** Lays the road out on a strip of this width; `wordsOf` says what hangs at one place, line by line. */
+/** Lays the road out on a strip of this width; `wordsOf` says what hangs at one stop, line by line. */
 export function layRoad(
-  { due, today, estimate }: Pick<TodayView, 'due' | 'today' | 'estimate'>,
+  { due, visits, today, estimate }: Pick<TodayView, 'due' | 'visits' | 'today' | 'estimate'>,
   width: number,
-  wordsOf: (due: DueView[]) => string[],
+  wordsOf: (stop: Stop) => string[],
 ): Road {
-  const dated = due.flatMap((item) => (item.day === null ? [] : [{ item, days: daysBetween(today, item.day) }]));
-  const horizon = horizonDays(dated.map(({ days }) => days));
-  const scale = layScale(Math.min(0, ...dated.map(({ days }) => days)), horizon, width);
-  const marks = hang(
-    dated.filter(({ days }) => days <= horizon),
-    scale,
-  );
-  for (const mark of marks) mark.words = wordsOf(mark.due);
-  if (width >= WORDY_WIDTH) dropWords(marks);
+  const planned = due.filter(({ round }) => !round);
+  const hung = [...visitsOn(planned, visits, today), ...byThemselves(planned, visits)].sort((a, b) => a.day.localeCompare(b.day));
+  const days = hung.map(({ day }) => daysBetween(today, day));
+  const horizon = horizonDays(days);
+  const scale = layScale(Math.min(0, ...days), horizon, width);
+  const within = hung.filter(({ day }) => daysBetween(today, day) <= horizon);
+  const stops = stand(within, today, scale);
+  for (const stop of stops) stop.words = wordsOf(stop);
+  if (width >= WORDY_WIDTH) dropWords(stops);
   return {
     now: position(0, scale),
-    marks,
-    dates: dateTicks(today, horizon, scale),
-    distances: estimate === null ? [] : distanceTicks(estimate, horizon, scale),
-    depth: Math.max(0, ...marks.map(bottom)),
-    further: dated.filter(({ days }) => days > horizon).length,
-    unrecorded: due.filter(({ state }) => state === 'no-record').length,
+    stops,
+    dates: dateTicks(today, scale),
+    distances: estimate === null ? [] : distanceTicks(estimate, scale),
+    depth: Math.max(0, ...stops.map(bottom)),
+    further: beyond(planned, within),
+    unrecorded: planned.filter(({ state }) => state === 'no-record').length,
   };
 }
 
-/** One year, or two when hardly anything falls within one. */
-function horizonDays(days: number[]): number {
-  const within = days.filter((day) => day >= 0 && day <= YEAR_DAYS).length;
-  return within >= 3 ? 366 : 731;
+function visitsOn(due: DueView[], visits: PlannedVisitView[], today: string): Hung[] {
+  return visits.map((visit) => ({
+    day: visit.day,
+    state: visitState(daysBetween(today, visit.day)),
+    visits: [visit],
+    items: visit.items.map(({ item }) => item),
+    due: due.filter((line) => isNextIn(visit, line)),
+  }));
 }
 
-function layScale(earliest: number, horizon: number, width: number): Scale {
-  const room = width >= WORDY_WIDTH ? width - LABEL_WIDTH : width - 1;
-  const past = Math.min(Math.max(-earliest * 1.08, horizon * 0.09), horizon * 0.4);
-  return { startDays: -past, remPerDay: room / (past + horizon), width: room };
+/** What is overdue hangs at the day on which it fell due, also when a visit ahead will see to it. */
+function byThemselves(due: DueView[], visits: PlannedVisitView[]): Hung[] {
+  const alone = due.filter((line) => line.state === 'overdue' || !visits.some((visit) => isNextIn(visit, line)));
+  return alone.flatMap((line) => {
+    const { day, state, item } = line;
+    return day === null ? [] : [{ day, state, visits: [], items: [item], due: [line] }];
+  });
 }
 
-function position(days: number, { startDays, remPerDay }: Scale): number {
-  return (days - startDays) * remPerDay;
+function isNextIn({ items }: PlannedVisitView, { item }: DueView): boolean {
+  return items.some((planned) => planned.next && sameView(planned.item, item));
 }
 
-function hang(dated: { item: DueView; days: number }[], scale: Scale): Mark[] {
-  const marks: Mark[] = [];
-  for (const { item, days } of [...dated].sort((a, b) => a.days - b.days)) {
-    const before = days < scale.startDays;
-    const x = Math.max(position(days, scale), MARK_WIDTH / 2);
-    const last = marks.at(-1);
-    if (last?.state === item.state && x - last.x < MARK_WIDTH) {
-      last.due.push(item);
+function visitState(days: number): StateKey {
+  if (days <= 0) return 'due';
+  return days <= SOON_DAYS ? 'soon' : 'ahead';
+}
+
+/** Items with a day of which nothing hangs on the strip. */
+function beyond(due: DueView[], within: Hung[]): number {
+  const shown = (line: DueView) => within.some((hung) => hung.due.includes(line));
+  return due.filter((line) => line.day !== null && !shown(line)).length;
+}
+
+function stand(hung: Hung[], today: string, scale: Scale): Stop[] {
+  const stops: Stop[] = [];
+  for (const { day, state, visits, items, due } of hung) {
+    const days = daysBetween(today, day);
+    const x = Math.min(Math.max(position(days, scale), STOP_WIDTH / 2), scale.width);
+    const span = spanOf(due, days, today, scale);
+    const last = stops.at(-1);
+    if (last && isOne(last, state, visits, x)) {
+      last.visits.push(...visits);
+      last.items.push(...items);
+      last.due.push(...due);
+      last.days.last = day;
+      last.span = { from: Math.min(last.span.from, span.from), to: Math.max(last.span.to, span.to) };
     } else {
-      marks.push({ x: last ? Math.max(x, last.x + MARK_WIDTH * 0.7) : x, y: 0, state: item.state, due: [item], words: [], before });
+      const apart = last ? Math.max(x, last.x + LEAST_APART) : x;
+      const hung = { state, visits: [...visits], items: [...items], due: [...due] };
+      stops.push({ ...hung, x: apart, y: 0, span, days: { first: day, last: day }, words: [], before: days < scale.startDays });
     }
   }
-  return marks;
+  return crowdedBack(stops, scale.width);
+}
+
+function isOne(last: Stop, state: StateKey, visits: PlannedVisitView[], x: number): boolean {
+  const alike = last.state === state && last.visits.length > 0 === visits.length > 0;
+  return alike && x - last.x < (visits.length > 0 ? VISIT_WIDTH : STOP_WIDTH);
+}
+
+/** Stops that were pushed over the end of the strip push the ones before them back. */
+function crowdedBack(stops: Stop[], width: number): Stop[] {
+  let edge = width;
+  for (const stop of [...stops].reverse()) {
+    stop.x = Math.min(stop.x, edge);
+    edge = stop.x - LEAST_APART;
+  }
+  return stops;
 }
 
 /**
- * Lets the words of each mark down until they touch no others, right to left, since words reach to the right
- * of their thread. A staircase keeps every thread clear of words; where it would go too deep, the words take
- * any room there is, and a thread may pass behind them.
+ * From the earliest day on which anything here may fall to the latest, as far as the strip reaches. What is
+ * overdue at a visit has fallen already.
  */
-function dropWords(marks: Mark[]): void {
-  const placed: Mark[] = [];
-  for (const mark of [...marks].reverse()) {
-    mark.y = Math.max(0, ...placed.filter((other) => beside(mark, other)).map(bottom));
-    placed.push(mark);
-  }
-  if (Math.max(0, ...marks.map(bottom)) > DEEPEST_STAIRS) packWords(marks);
-}
-
-function packWords(marks: Mark[]): void {
-  const placed: Mark[] = [];
-  for (const mark of [...marks].reverse()) {
-    mark.y = 0;
-    const covered = () => placed.find((other) => beside(mark, other) && other.y < bottom(mark) && mark.y < bottom(other));
-    for (let other = covered(); other; other = covered()) mark.y = bottom(other);
-    placed.push(mark);
-  }
-}
-
-/** Whether the words of a mark reach as far as another one to its right. */
-function beside(mark: Mark, other: Mark): boolean {
-  return other.x < mark.x + LABEL_WIDTH;
-}
-
-function bottom(mark: Mark): number {
-  return mark.y + wordsHeight(mark);
-}
-
-function wordsHeight({ words }: Mark): number {
-  return words.reduce((lines, text) => lines + linesOf(text), 0) * LINE + 0.6;
-}
-
-/** How many lines a text breaks into, a word that is too long for one included. */
-function linesOf(text: string): number {
-  let lines = 1;
-  let room = LETTERS_PER_LINE;
-  for (const { length } of text.split(/\s+/)) {
-    if (length > room && room < LETTERS_PER_LINE) [lines, room] = [lines + 1, LETTERS_PER_LINE];
-    lines += Math.ceil(length / LETTERS_PER_LINE) - 1;
-    room -= (length % LETTERS_PER_LINE) + 1;
-  }
-  return lines;
-}
-
-/** The first day of every first, second, third or sixth month, as many as there is room for. */
-function dateTicks(today: string, horizon: number, scale: Scale): Tick[] {
-  const now = new Date(dayTime(today));
-  const step = [1, 2, 3, 6, 12].find((months) => months * 30.4 * scale.remPerDay >= 3.4) ?? 12;
-  const ticks: Tick[] = [];
-  for (let month = -12; month <= 25; month += 1) {
-    const value = Date.UTC(now.getUTCFullYear(), now.getUTCMonth() + month, 1);
-    const days = (value - now.getTime()) / DAY_MS;
-    const inside = days > scale.startDays && days < horizon;
-    if (inside && new Date(value).getUTCMonth() % step === 0) ticks.push({ x: position(days, scale), value });
-  }
-  return ticks;
-}
-
-/** Round readings along the road, at the pace of this car. */
-function distanceTicks({ likely, per_year }: EstimateView, horizon: number, scale: Scale): Tick[] {
-  if (per_year <= 0) return [];
-  const perDay = per_year / YEAR_DAYS;
-  const step = roundStep((5.5 / scale.remPerDay) * perDay);
-  const first = Math.ceil((likely.count + scale.startDays * perDay) / step) * step;
-  const ticks: Tick[] = [];
-  for (let value = first; value <= likely.count + horizon * perDay; value += step) {
-    const x = position((value - likely.count) / perDay, scale);
-    if (x > 1.5 && x < scale.width) ticks.push({ x, value });
-  }
-  return ticks;
-}
-
-/** The smallest of 1, 2 and 5 times a power of ten that is at least this. */
-export function roundStep(least: number): number {
-  const power = 10 ** Math.floor(Math.log10(Math.max(least, 1)));
-  return [1, 2, 5, 10].map((times) => times * power).find((step) => step >= least) ?? 10 * power;
+function spanOf(due: DueView[], days: number, today: string, scale: Scale): Stop['span'] {
+  const between = due.flatMap(({ between: span, state }) => (span === null || (state === 'overdue' && days >= 0) ? [] : [span]));
+  const early = Math.min(days, ...between.map((span) => daysBetween(today, span.early)));
+  const late = Math.max(days, ...between.map((span) => daysBetween(today, span.late)));
+  const on = (day: number) => Math.min(Math.max(position(day, scale), 0), position(scale.endDays, scale));
+  return { from: on(early), to: on(late) };
 }

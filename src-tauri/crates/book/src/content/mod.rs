@@ -17,7 +17,7 @@ pub use plan::PlanContent;
 pub use reading::{Fill, Fuel, InstrumentContent, ReadingContent};
 pub(crate) use reading::{status_from, status_number};
 pub use vehicle::VehicleContent;
-pub use visit::{By, PartContent, VisitContent};
+pub use visit::{By, FoundContent, PartContent, VisitContent};
 
 /// What a line of the book says.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -36,25 +36,54 @@ pub enum Content {
     Plan(PlanContent),
 }
 
-/// The number of a kind of content, in entries and in pages.
+/// Which kind of content. Its number, in entries and in pages, is that of the entry kind that writes such a
+/// content first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum ContentKind {
     /// [`Content::Vehicle`].
-    Vehicle,
+    Vehicle = 1,
     /// [`Content::Reading`].
-    Reading,
+    Reading = 3,
     /// [`Content::Instrument`].
-    Instrument,
+    Instrument = 4,
     /// [`Content::Visit`].
-    Visit,
+    Visit = 5,
     /// [`Content::Paper`].
-    Paper,
+    Paper = 6,
     /// [`Content::Plan`].
-    Plan,
+    Plan = 9,
 }
 
-// The numbers are those of the entry kinds that write such a content first.
-units::cbor_numbers!(ContentKind { Vehicle = 1, Reading = 3, Instrument = 4, Visit = 5, Paper = 6, Plan = 9 });
+impl ContentKind {
+    const ALL: [ContentKind; 6] = [
+        ContentKind::Vehicle,
+        ContentKind::Reading,
+        ContentKind::Instrument,
+        ContentKind::Visit,
+        ContentKind::Paper,
+        ContentKind::Plan,
+    ];
+
+    /// Its number.
+    pub const fn number(self) -> u8 {
+        self as u8
+    }
+
+    /// The kind with this number, if there is one.
+    pub fn from_number(number: u64) -> Option<ContentKind> {
+        ContentKind::ALL.into_iter().find(|kind| u64::from(kind.number()) == number)
+    }
+}
+
+impl Cbor for ContentKind {
+    fn to_cbor(&self) -> CborValue {
+        self.number().to_cbor()
+    }
+
+    fn from_cbor(value: &CborValue) -> Result<ContentKind, CborError> {
+        ContentKind::from_number(Cbor::from_cbor(value)?).ok_or(CborError::Type)
+    }
+}
 
 impl Content {
     /// Which kind it is.

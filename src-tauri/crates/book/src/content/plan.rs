@@ -1,6 +1,6 @@
 //! A change of the plan.
 
-use rules::upkeep::{Interval, PlanChange, PrintedDistance, Schedule, Setting};
+use rules::upkeep::{Interval, Pin, PlanChange, PrintedDistance, Schedule, Setting};
 use units::HalfMonths;
 use units::cbor::{Cbor, CborError, CborValue, MapReader, MapWriter};
 
@@ -10,17 +10,20 @@ use super::visit::{item_from_cbor, item_to_cbor};
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct PlanContent(pub PlanChange);
 
-/// What key 2 holds: 0 as the catalogue has it, 1 the interval under key 3, 2 not counted.
+/// What key 2 holds: 0 as the catalogue has it, 1 the interval under key 3, 2 not counted, 3 next on the day
+/// under key 5, chosen on the day under key 6, or on no chosen day where they are left out.
 const CATALOGUE: u8 = 0;
 const INTERVAL: u8 = 1;
 const OFF: u8 = 2;
+const PINNED: u8 = 3;
 
 impl Cbor for PlanContent {
     fn to_cbor(&self) -> CborValue {
-        let (number, schedule) = match self.0.setting {
-            Setting::Catalogue => (CATALOGUE, None),
-            Setting::Interval(schedule) => (INTERVAL, Some(schedule)),
-            Setting::Off => (OFF, None),
+        let (number, schedule, pin) = match self.0.setting {
+            Setting::Catalogue => (CATALOGUE, None, None),
+            Setting::Interval(schedule) => (INTERVAL, Some(schedule), None),
+            Setting::Off => (OFF, None, None),
+            Setting::Pinned(pin) => (PINNED, None, pin),
         };
         let every = schedule.map(|schedule| interval_to_cbor(schedule.every));
         let first = schedule.and_then(|schedule| schedule.first).map(interval_to_cbor);
@@ -29,6 +32,8 @@ impl Cbor for PlanContent {
             .put(2, &number)
             .put_some(3, every.as_ref())
             .put_some(4, first.as_ref())
+            .put_some(5, pin.map(|pin| pin.day).as_ref())
+            .put_some(6, pin.map(|pin| pin.set).as_ref())
             .finish()
     }
 
@@ -44,6 +49,10 @@ impl Cbor for PlanContent {
                 Setting::Interval(Schedule { first: interval(4)?, every })
             }
             OFF => Setting::Off,
+            PINNED => {
+                let pin = map.get(5)?.map(|day| Ok(Pin { day, set: map.need(6)? }));
+                Setting::Pinned(pin.transpose()?)
+            }
             _ => return Err(CborError::Wrong(2)),
         };
         Ok(PlanContent(PlanChange { item, setting }))

@@ -1,6 +1,6 @@
 //! What is known of a vehicle.
 
-use rules::vehicle::{Condition, Conditions, EngineKind, Vin};
+use rules::vehicle::{Condition, Conditions, EngineKind, Equipment, Vin};
 use units::cbor::{Cbor, CborError, CborValue, MapReader, MapWriter};
 use units::{Day, Distance, DistanceUnit};
 
@@ -25,6 +25,8 @@ pub struct VehicleContent {
     pub yearly: Option<Distance>,
     /// How it is driven.
     pub conditions: Conditions,
+    /// What it has and what it lacks.
+    pub equipment: Equipment,
 }
 
 impl VehicleContent {
@@ -35,6 +37,7 @@ impl VehicleContent {
             first_use: self.first_use,
             known_from_new: self.from_new,
             unit: self.unit,
+            equipment: self.equipment,
             conditions: self.conditions,
             yearly: self.yearly,
         }
@@ -43,6 +46,7 @@ impl VehicleContent {
 
 impl Cbor for VehicleContent {
     fn to_cbor(&self) -> CborValue {
+        let (present, absent) = self.equipment.sums();
         MapWriter::new()
             .put(1, &self.name)
             .put_some(2, some_text(&self.make_model))
@@ -53,6 +57,8 @@ impl Cbor for VehicleContent {
             .put_some(7, self.from_new.then_some(&true))
             .put_some(8, self.yearly.as_ref())
             .put(9, &conditions_sum(self.conditions))
+            .put_some(10, Some(present).filter(|sum| *sum > 0).map(u32::from).as_ref())
+            .put_some(11, Some(absent).filter(|sum| *sum > 0).map(u32::from).as_ref())
             .finish()
     }
 
@@ -69,8 +75,16 @@ impl Cbor for VehicleContent {
             from_new: map.get(7)?.unwrap_or(false),
             yearly: map.get(8)?,
             conditions: conditions_from(map.need(9)?).ok_or(CborError::Wrong(9))?,
+            equipment: Equipment::from_sums(fitting_sum(&map, 10)?, fitting_sum(&map, 11)?)
+                .ok_or(CborError::Wrong(11))?,
         })
     }
+}
+
+/// A sum of powers of two by the numbers of the fittings; 0 when it is left out.
+fn fitting_sum(map: &MapReader<'_>, key: u64) -> Result<u16, CborError> {
+    let sum: u32 = map.get(key)?.unwrap_or(0);
+    u16::try_from(sum).map_err(|_| CborError::Wrong(key))
 }
 
 /// A text that has something to say.

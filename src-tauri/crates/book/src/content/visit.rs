@@ -1,6 +1,6 @@
 //! A visit: what was done, by whom, with which parts.
 
-use rules::upkeep::{ItemRef, OwnName};
+use rules::upkeep::{Finding, ItemRef, Milli, OwnName};
 use units::cbor::{Cbor, CborError, CborValue, MapReader, MapWriter};
 use units::{Day, Distance, Money, Quantity, SubjectId};
 
@@ -25,6 +25,19 @@ pub struct VisitContent {
     pub note: String,
     /// The papers that belong to it.
     pub papers: Vec<SubjectId>,
+    /// What was found about items that were not done.
+    pub found: Vec<FoundContent>,
+}
+
+/// What was found about an item.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct FoundContent {
+    /// About which.
+    pub item: ItemRef,
+    /// In a word.
+    pub finding: Finding,
+    /// As measured, in thousandths of the unit in which the catalogue has it.
+    pub value: Option<Milli>,
 }
 
 /// Who did the work.
@@ -51,6 +64,8 @@ pub struct PartContent {
     pub price: Option<Money>,
     /// The item of the visit that it served, where someone said so.
     pub item: Option<ItemRef>,
+    /// The key of its kind, where the catalogue tells kinds of it apart and someone said which.
+    pub kind: Option<String>,
 }
 
 impl By {
@@ -79,6 +94,7 @@ impl Cbor for VisitContent {
             .put_some(6, self.cost.as_ref())
             .put_some(7, some_text(&self.note))
             .put_list(8, &self.papers)
+            .put_list(9, &self.found)
             .finish()
     }
 
@@ -98,6 +114,7 @@ impl Cbor for VisitContent {
             cost: map.get(6)?,
             note: map.get(7)?.unwrap_or_default(),
             papers: map.list(8)?,
+            found: map.list(9)?,
         })
     }
 }
@@ -111,6 +128,7 @@ impl Cbor for PartContent {
             .put(4, &self.quantity)
             .put_some(5, self.price.as_ref())
             .put_some(6, self.item.as_ref().map(item_to_cbor).as_ref())
+            .put_some(7, self.kind.as_ref())
             .finish()
     }
 
@@ -123,6 +141,26 @@ impl Cbor for PartContent {
             quantity: map.need(4)?,
             price: map.get(5)?,
             item: map.raw(6).map(item_from_cbor).transpose().map_err(|_| CborError::Wrong(6))?,
+            kind: map.get(7)?,
+        })
+    }
+}
+
+impl Cbor for FoundContent {
+    fn to_cbor(&self) -> CborValue {
+        MapWriter::new()
+            .put(1, &item_to_cbor(&self.item))
+            .put(2, &self.finding.number())
+            .put_some(3, self.value.map(|value| value.0).as_ref())
+            .finish()
+    }
+
+    fn from_cbor(value: &CborValue) -> Result<FoundContent, CborError> {
+        let map = MapReader::new(value)?;
+        Ok(FoundContent {
+            item: item_from_cbor(&map.need(1)?).map_err(|_| CborError::Wrong(1))?,
+            finding: Finding::from_number(map.need(2)?).ok_or(CborError::Wrong(2))?,
+            value: map.get(3)?.map(Milli),
         })
     }
 }

@@ -53,7 +53,7 @@ impl Body {
     /// The number of its kind.
     pub fn kind(&self) -> u64 {
         match self {
-            Body::Begin { content, .. } => kind_number(content.kind()),
+            Body::Begin { content, .. } => content.kind().number().into(),
             Body::ChangeVehicle(_) => VEHICLE_CHANGED,
             Body::Amend { .. } => AMENDED,
             Body::StrikeOut { .. } => STRUCK_OUT,
@@ -97,17 +97,6 @@ impl Body {
     }
 }
 
-fn kind_number(kind: ContentKind) -> u64 {
-    match kind {
-        ContentKind::Vehicle => 1,
-        ContentKind::Reading => 3,
-        ContentKind::Instrument => 4,
-        ContentKind::Visit => 5,
-        ContentKind::Paper => 6,
-        ContentKind::Plan => 9,
-    }
-}
-
 fn known(kind: u64, subject: SubjectId, content: &CborValue) -> Result<Option<Body>, CborError> {
     Ok(Some(match kind {
         VEHICLE_CHANGED => Body::ChangeVehicle(Cbor::from_cbor(content)?),
@@ -117,9 +106,9 @@ fn known(kind: u64, subject: SubjectId, content: &CborValue) -> Result<Option<Bo
             Body::Amend { subject, content: Content::from_cbor(map.need(1)?, inner)?, why: map.need(3)? }
         }
         STRUCK_OUT => Body::StrikeOut { subject, why: MapReader::new(content)?.need(1)? },
-        _ => match ContentKind::from_cbor(&CborValue::from(kind)) {
-            Ok(begun) => Body::Begin { subject, content: Content::from_cbor(begun, content)? },
-            Err(_) => return Ok(None),
+        _ => match ContentKind::from_number(kind) {
+            Some(begun) => Body::Begin { subject, content: Content::from_cbor(begun, content)? },
+            None => return Ok(None),
         },
     }))
 }

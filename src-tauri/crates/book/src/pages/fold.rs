@@ -1,11 +1,12 @@
 //! Folding: what one entry does to the pages.
 
+use rules::running::OdometerStatus;
 use rusqlite::{Connection, OptionalExtension, params};
-use units::cbor::{self, Cbor};
+use units::cbor;
 use units::{BookId, Hash, SubjectId};
 
 use crate::BookError;
-use crate::content::{Content, ContentKind, PaperContent, VisitContent, status_number};
+use crate::content::{Content, PaperContent, VisitContent, status_number};
 use crate::entry::{Body, Entry, Millis};
 
 const MILLIS_A_DAY: Millis = 86_400_000;
@@ -35,31 +36,33 @@ impl Page<'_> {
     }
 
     fn begin(&self, subject: SubjectId, content: &Content) -> Result<(), BookError> {
-        if self.kind_of(subject)?.is_some() {
-            // Two devices that begin one line: the later content holds, the earlier one stays a version.
-            return self.amend(subject, content);
-        }
-        self.connection.prepare_cached(include_str!("line_insert.sql"))?.execute(params![
+        let new = self.connection.prepare_cached(include_str!("line_insert.sql"))?.execute(params![
             self.book().0,
             subject.0,
-            kind_number(content.kind()),
+            content.kind().number(),
             named_day(content, self.entry.time),
             content.shown().map(units::Distance::millimetres),
+            status(content),
             has_fuel(content),
             cbor::encode(&content.to_cbor()),
             self.entry.time,
             self.entry.writer.0,
             self.entry.number,
         ])?;
+        if new == 0 {
+            // Two devices that begin one line: the later content holds, the earlier one stays a version.
+            return self.amend(subject, content);
+        }
         self.spread(subject, content, self.entry.time)
     }
 
     fn amend(&self, subject: SubjectId, content: &Content) -> Result<(), BookError> {
+        self.version(subject)?;
         // A content of another kind, or for a line that is not there, comes from a program that knows more.
         let Some((kind, struck, written)) = self.kind_of(subject)? else {
             return self.keep(self.entry.body.kind());
         };
-        if kind != kind_number(content.kind()) {
+        if kind != content.kind().number() {
             return self.keep(self.entry.body.kind());
         }
         self.connection.prepare_cached(include_str!("line_amend.sql"))?.execute(params![
@@ -67,6 +70,7 @@ impl Page<'_> {
             subject.0,
             named_day(content, written),
             content.shown().map(units::Distance::millimetres),
+            status(content),
             has_fuel(content),
             cbor::encode(&content.to_cbor()),
         ])?;
@@ -78,11 +82,24 @@ impl Page<'_> {
     }
 
     fn strike_out(&self, subject: SubjectId, why: &str) -> Result<(), BookError> {
+        self.version(subject)?;
         let struck = self
             .connection
             .prepare_cached("UPDATE line SET struck = ?3 WHERE book = ?1 AND subject = ?2 AND kind <> 1")?
             .execute(params![self.book().0, subject.0, why])?;
         if struck == 0 { self.keep(self.entry.body.kind()) } else { self.gather(subject) }
+    }
+
+    /// Notes that this entry is another version of a line.
+    fn version(&self, subject: SubjectId) -> Result<(), BookError> {
+        self.connection.prepare_cached(include_str!("version_insert.sql"))?.execute(params![
+            self.book().0,
+            subject.0,
+            self.entry.time,
+            self.entry.writer.0,
+            self.entry.number,
+        ])?;
+        Ok(())
     }
 
     /// Keeps an entry that has no other place on the pages.
@@ -95,7 +112,7 @@ impl Page<'_> {
     }
 
     /// The kind of a line that is there, whether it is struck out, and when it was written.
-    fn kind_of(&self, subject: SubjectId) -> Result<Option<(i64, bool, Millis)>, BookError> {
+    fn kind_of(&self, subject: SubjectId) -> Result<Option<(u8, bool, Millis)>, BookError> {
         let mut statement = self.connection.prepare_cached(
             "SELECT kind, struck IS NOT NULL, written FROM line WHERE book = ?1 AND subject = ?2",
         )?;
@@ -106,7 +123,6 @@ impl Page<'_> {
     /// Takes what a line has spread over the other pages away.
     fn gather(&self, subject: SubjectId) -> Result<(), BookError> {
         for sql in [
-            "DELETE FROM reading WHERE book = ?1 AND subject = ?2",
             "DELETE FROM done WHERE book = ?1 AND subject = ?2",
             "DELETE FROM paper WHERE book = ?1 AND subject = ?2",
             "DELETE FROM visit_paper WHERE book = ?1 AND visit = ?2",
@@ -119,36 +135,15 @@ impl Page<'_> {
     /// Spreads what a line says over the other pages.
     fn spread(&self, subject: SubjectId, content: &Content, written: Millis) -> Result<(), BookError> {
         match content {
-            Content::Reading(reading) => {
-                self.reading(subject, reading.day.epoch(), reading.shown, status_number(reading.status))
-            }
             Content::Visit(visit) => self.visit(subject, visit),
             Content::Paper(paper) => self.paper(subject, paper, written),
-            Content::Vehicle(_) | Content::Instrument(_) | Content::Plan(_) => Ok(()),
+            Content::Vehicle(_) | Content::Reading(_) | Content::Instrument(_) | Content::Plan(_) => Ok(()),
         }
-    }
-
-    fn reading(
-        &self,
-        subject: SubjectId,
-        day: i32,
-        shown: units::Distance,
-        status: u8,
-    ) -> Result<(), BookError> {
-        self.connection
-            .prepare_cached(
-                "INSERT INTO reading (book, subject, day, shown, status) VALUES (?1, ?2, ?3, ?4, ?5)",
-            )?
-            .execute(params![self.book().0, subject.0, day, shown.millimetres(), status])?;
-        Ok(())
     }
 
     fn visit(&self, subject: SubjectId, visit: &VisitContent) -> Result<(), BookError> {
         let day = visit.day.epoch();
         let shown = visit.shown.map(units::Distance::millimetres);
-        if let Some(shown) = visit.shown {
-            self.reading(subject, day, shown, 0)?;
-        }
         let mut done = self.connection.prepare_cached(include_str!("done_insert.sql"))?;
         for (position, item) in (0_u32..).zip(&visit.items) {
             let (number, own) = match item {
@@ -185,11 +180,16 @@ fn named_day(content: &Content, written: Millis) -> i64 {
     content.day().map_or(written, |day| i64::from(day.epoch()))
 }
 
-fn has_fuel(content: &Content) -> bool {
-    matches!(content, Content::Reading(reading) if reading.fuel.is_some())
+/// The status of the odometer, where the content is a reading; that of a visit says what the instrument shows.
+fn status(content: &Content) -> Option<u8> {
+    let status = match content {
+        Content::Reading(reading) => reading.status,
+        Content::Visit(visit) if visit.shown.is_some() => OdometerStatus::Actual,
+        _ => return None,
+    };
+    Some(status_number(status))
 }
 
-/// The number of a kind in the pages, the same as in entries.
-pub(super) fn kind_number(kind: ContentKind) -> i64 {
-    kind.to_cbor().as_integer().and_then(|number| i64::try_from(i128::from(number)).ok()).unwrap_or(0)
+fn has_fuel(content: &Content) -> bool {
+    matches!(content, Content::Reading(reading) if reading.fuel.is_some())
 }

@@ -1,3 +1,3 @@
 UPDATE line
-SET day = ?3, shown = ?4, fuel = ?5, content = ?6, amended = amended + 1
+SET day = ?3, shown = ?4, status = ?5, fuel = ?6, content = ?7, amended = amended + 1
 WHERE book = ?1 AND subject = ?2

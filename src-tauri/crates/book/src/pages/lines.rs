@@ -2,7 +2,7 @@
 
 use rules::upkeep::ItemRef;
 use rusqlite::{Connection, OptionalExtension, Row, params};
-use units::cbor::{self, Cbor, CborValue};
+use units::cbor;
 use units::{BookId, Day, Hash, SubjectId};
 
 use crate::content::{Content, ContentKind, VehicleContent};
@@ -89,8 +89,12 @@ impl Shelf {
 
     /// The lines of one kind that count, in the order in which they were written.
     pub fn lines_of(&self, book: BookId, kind: ContentKind) -> Result<Vec<LineRow>, BookError> {
-        let mut statement = self.connection().prepare_cached(include_str!("lines_of.sql"))?;
-        let mut rows = statement.query(params![book.0, super::fold::kind_number(kind)])?;
+        let sql = match kind {
+            ContentKind::Reading => include_str!("lines_of_readings.sql"),
+            _ => include_str!("lines_of.sql"),
+        };
+        let mut statement = self.connection().prepare_cached(sql)?;
+        let mut rows = statement.query(params![book.0, kind.number()])?;
         collect(&mut rows)
     }
 
@@ -171,7 +175,7 @@ fn collect(rows: &mut rusqlite::Rows<'_>) -> Result<Vec<LineRow>, BookError> {
 /// A row of the page before its content is read.
 struct Raw {
     subject: SubjectId,
-    kind: u32,
+    kind: u64,
     day: i32,
     content: Vec<u8>,
     written: Millis,
@@ -193,7 +197,7 @@ impl Raw {
     }
 
     fn line(self) -> Result<LineRow, BookError> {
-        let kind = ContentKind::from_cbor(&CborValue::from(self.kind))?;
+        let kind = ContentKind::from_number(self.kind).ok_or(cbor::CborError::Type)?;
         Ok(LineRow {
             subject: self.subject,
             day: Day::from_epoch(self.day).map_err(|_| cbor::CborError::Type)?,

@@ -22,20 +22,27 @@ pub use rows::{DoneRow, PaperRow, ReadingRow};
 
 /// The version of the pages. Raise it whenever their tables or their meaning change: the next start throws
 /// them away and works them out anew, and there is no other migration.
-pub(crate) const PAGES: &str = "1";
+pub(crate) const PAGES: &str = "2";
 
 /// The tables of the pages, in the order in which a dump writes them.
-const TABLES: [&str; 6] = ["line", "reading", "done", "paper", "visit_paper", "newer"];
+const TABLES: [&str; 6] = ["line", "version", "done", "paper", "visit_paper", "newer"];
 
 /// Throws all pages away and folds every entry on the shelf anew; answers how many there were.
 pub(crate) fn rebuild(transaction: &Transaction<'_>) -> Result<usize, BookError> {
-    for table in TABLES {
-        transaction.execute_batch(&format!("DROP TABLE IF EXISTS {table}"))?;
+    for table in laid(transaction)? {
+        transaction.execute_batch(&format!("DROP TABLE \"{table}\""))?;
     }
     transaction.execute_batch(include_str!("pages.sql"))?;
     let mut statement =
         transaction.prepare("SELECT bytes, hash FROM entry ORDER BY book, time, writer, number")?;
     fold_all(transaction, &mut statement.query([])?)
+}
+
+/// The tables that this or another version has laid for its pages: all but those of the ink and of the device.
+fn laid(connection: &Connection) -> Result<Vec<String>, BookError> {
+    let mut statement = connection.prepare(include_str!("laid.sql"))?;
+    let names = statement.query_map([], |row| row.get(0))?;
+    Ok(names.collect::<Result<_, _>>()?)
 }
 
 /// The same for one book.

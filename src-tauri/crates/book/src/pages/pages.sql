@@ -8,6 +8,7 @@ CREATE TABLE line (
     kind    INTEGER NOT NULL,
     day     INTEGER,           -- days since 1970; what the content names, else the day of writing
     shown   INTEGER,           -- millimetres on the instrument
+    status  INTEGER,           -- of the odometer; NULL where the line is no reading
     fuel    INTEGER NOT NULL,  -- 1 where the line is a reading with fuel
     content BLOB NOT NULL,     -- CBOR of the content as last amended
     written INTEGER NOT NULL,  -- milliseconds since 1970, of the first version
@@ -17,17 +18,18 @@ CREATE TABLE line (
     struck  TEXT,              -- why it was struck out; NULL when it was not
     PRIMARY KEY (book, subject)
 ) STRICT, WITHOUT ROWID;
-CREATE INDEX line_kind ON line (book, kind, day);
-CREATE INDEX line_fuel ON line (book, day, written) WHERE fuel = 1 AND struck IS NULL;
+-- The kinds of which a book has few. Readings (kind 3) are most of it: whoever asks for them reads most lines anyway,
+-- and an index of them would be one more page of the file that every reading writes to the disk.
+CREATE INDEX line_rare ON line (book, kind) WHERE kind <> 3;
 
--- Every reading that counts, from readings and visits.
-CREATE TABLE reading (
+-- Where the versions of a line stand, its striking out among them; the first one stands in the line itself.
+CREATE TABLE version (
     book    BLOB NOT NULL,
     subject BLOB NOT NULL,
-    day     INTEGER NOT NULL,
-    shown   INTEGER NOT NULL,
-    status  INTEGER NOT NULL,
-    PRIMARY KEY (book, subject)
+    time    INTEGER NOT NULL,
+    writer  BLOB NOT NULL,
+    number  INTEGER NOT NULL,
+    PRIMARY KEY (book, subject, time, writer, number)
 ) STRICT, WITHOUT ROWID;
 
 -- Every item done in a visit that counts.

@@ -52,9 +52,7 @@ pub struct PaperRow {
 impl Shelf {
     /// Every reading that counts, oldest first.
     pub fn readings(&self, book: BookId) -> Result<Vec<ReadingRow>, BookError> {
-        let mut statement = self.connection().prepare_cached(
-            "SELECT subject, day, shown, status FROM reading WHERE book = ?1 ORDER BY day, shown, subject",
-        )?;
+        let mut statement = self.connection().prepare_cached(include_str!("readings.sql"))?;
         let mut rows = statement.query(params![book.0])?;
         let mut readings = Vec::new();
         while let Some(row) = rows.next()? {

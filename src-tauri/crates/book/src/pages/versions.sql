@@ -1,4 +1,8 @@
 SELECT bytes, hash
-FROM entry
-WHERE book = ?1 AND subject = ?2
-ORDER BY time, writer, number
+FROM (
+    SELECT writer, number FROM line WHERE book = ?1 AND subject = ?2
+    UNION ALL
+    SELECT writer, number FROM version WHERE book = ?1 AND subject = ?2
+) AS stands
+JOIN entry ON entry.book = ?1 AND entry.writer = stands.writer AND entry.number = stands.number
+ORDER BY entry.time, entry.writer, entry.number

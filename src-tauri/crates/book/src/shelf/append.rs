@@ -3,7 +3,7 @@
 use rusqlite::{Connection, TransactionBehavior, params};
 use units::{BookId, EntryId, Hash, SubjectId};
 
-use super::{Shelf, chain_end, last_time};
+use super::Shelf;
 use crate::BookError;
 use crate::content::{Content, ContentKind, VehicleContent};
 use crate::entry::{Body, Entry, Millis, Signed};
@@ -65,7 +65,9 @@ impl Shelf {
 
     /// Writes a change in a book. The entry and its pages are on the disk when this returns.
     pub fn append(&mut self, stamp: Stamp, book: BookId, change: Change) -> Result<Written, BookError> {
-        self.vehicle(book)?;
+        if !self.written.knows(book) && !has_vehicle(&self.connection, book)? {
+            return Err(BookError::NoSuchBook(book));
+        }
         self.write(stamp, book, |write| write.body(change))
     }
 
@@ -79,8 +81,8 @@ impl Shelf {
         let transaction = self.connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
         // Later than everything seen, so that the new entry is the last one in the order of the fold and the
         // pages can be brought up to date instead of rebuilt.
-        let time = stamp.now.max(last_time(&transaction)?.saturating_add(1));
-        let (number, previous) = match chain_end(&transaction, book, key)? {
+        let time = stamp.now.max(self.written.last_time(&transaction)?.saturating_add(1));
+        let (number, previous) = match self.written.end(&transaction, book, key)? {
             Some((number, hash)) => (number + 1, Some(hash)),
             None => (0, None),
         };
@@ -91,6 +93,7 @@ impl Shelf {
         let hash = insert(&transaction, &entry, &signed)?;
         pages::fold(&transaction, &entry, hash)?;
         transaction.commit()?;
+        self.written.note(book, time, number, hash);
         Ok(Written { book, subject: entry.subject(), hash })
     }
 }
@@ -127,6 +130,12 @@ impl Write<'_> {
         }
         if line.struck.is_some() { Err(BookError::Struck(subject)) } else { Ok(()) }
     }
+}
+
+/// Whether there is a book, which begins with its vehicle.
+fn has_vehicle(connection: &Connection, book: BookId) -> Result<bool, BookError> {
+    let sql = "SELECT 1 FROM line WHERE book = ?1 AND subject = ?1 AND kind = 1";
+    Ok(connection.prepare_cached(sql)?.exists(params![book.0])?)
 }
 
 /// Stores an entry as it was signed; answers its hash.

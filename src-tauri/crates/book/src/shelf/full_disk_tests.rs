@@ -2,7 +2,7 @@
 #![allow(clippy::unwrap_used)]
 
 use rules::running::OdometerStatus;
-use rules::vehicle::{Conditions, EngineKind};
+use rules::vehicle::{Conditions, EngineKind, Equipment};
 use units::{Day, Distance, DistanceUnit};
 
 use super::{Change, Shelf, Stamp};
@@ -24,6 +24,7 @@ fn vehicle() -> VehicleContent {
         from_new: false,
         yearly: None,
         conditions: Conditions::default(),
+        equipment: Equipment::default(),
     }
 }
 

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use rusqlite::{OptionalExtension, Transaction, TransactionBehavior, params};
 use units::{BookId, Hash};
 
-use super::{Shelf, append};
+use super::{Shelf, append, remembered::Remembered};
 use crate::BookError;
 use crate::entry::{Entry, Signed};
 use crate::pages;
@@ -45,6 +45,7 @@ impl Shelf {
             pages::rebuild_book(&transaction, book)?;
         }
         transaction.commit()?;
+        self.written = Remembered::default();
         Ok(merged)
     }
 }

@@ -5,17 +5,19 @@ mod folder;
 #[cfg(test)]
 mod full_disk_tests;
 mod merge;
+mod remembered;
 mod verify;
 
 use std::fs::File;
 use std::path::Path;
 
 use rusqlite::{Connection, OptionalExtension, Transaction, TransactionBehavior, params};
-use units::{BookId, Hash, WriterKey};
+use units::{BookId, Hash};
 
 use crate::BookError;
-use crate::entry::{Millis, Signed, Writer, sha256};
+use crate::entry::{Signed, Writer, sha256};
 use crate::pages;
+use remembered::Remembered;
 
 pub use append::{Change, Stamp, Written};
 pub use merge::Merged;
@@ -29,6 +31,7 @@ const FORMAT: i64 = 1;
 pub struct Shelf {
     connection: Connection,
     writer: Writer,
+    written: Remembered,
     // Held as long as the shelf is open; the system lets go of it even if the program is killed.
     _lock: Option<File>,
 }
@@ -55,7 +58,7 @@ impl Shelf {
         let transaction = connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
         lay(&transaction)?;
         transaction.commit()?;
-        Ok(Shelf { connection, writer, _lock: lock })
+        Ok(Shelf { connection, writer, written: Remembered::default(), _lock: lock })
     }
 
     /// The key pair of this device.
@@ -65,8 +68,7 @@ impl Shelf {
 
     /// The ids of all books, in ascending order.
     pub fn books(&self) -> Result<Vec<BookId>, BookError> {
-        let mut statement =
-            self.connection.prepare_cached("SELECT DISTINCT book FROM entry ORDER BY book")?;
+        let mut statement = self.connection.prepare_cached(include_str!("books.sql"))?;
         let books = statement.query_map([], |row| row.get(0).map(BookId))?;
         Ok(books.collect::<Result<_, _>>()?)
     }
@@ -170,23 +172,4 @@ fn lay(transaction: &Transaction<'_>) -> Result<(), BookError> {
         set_setting(transaction, "pages", Some(pages::PAGES))?;
     }
     Ok(())
-}
-
-/// The last time that any entry on the shelf bears.
-fn last_time(connection: &Connection) -> Result<Millis, BookError> {
-    let mut statement = connection.prepare_cached(include_str!("last_time.sql"))?;
-    Ok(statement.query_row([], |row| row.get::<_, Option<u64>>(0))?.unwrap_or(0))
-}
-
-/// A writer's last number and hash in a book.
-fn chain_end(
-    connection: &Connection,
-    book: BookId,
-    writer: WriterKey,
-) -> Result<Option<(u64, Hash)>, BookError> {
-    let mut statement = connection.prepare_cached(
-        "SELECT number, hash FROM entry WHERE book = ?1 AND writer = ?2 ORDER BY number DESC LIMIT 1",
-    )?;
-    let row = |row: &rusqlite::Row<'_>| Ok((row.get(0)?, Hash(row.get(1)?)));
-    Ok(statement.query_row(params![book.0, writer.0], row).optional()?)
 }

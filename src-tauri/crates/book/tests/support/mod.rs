@@ -2,14 +2,14 @@
 #![allow(clippy::unwrap_used, dead_code)]
 
 use book::content::{
-    By, Content, Fill, Fuel, InstrumentContent, PaperContent, PartContent, PlanContent, ReadingContent,
-    VehicleContent, VisitContent,
+    By, Content, Fill, FoundContent, Fuel, InstrumentContent, PaperContent, PartContent, PlanContent,
+    ReadingContent, VehicleContent, VisitContent,
 };
 use book::entry::Writer;
 use book::{Change, Shelf, Stamp};
 use rules::running::OdometerStatus;
-use rules::upkeep::{ItemRef, PlanChange, Setting};
-use rules::vehicle::{Conditions, EngineKind};
+use rules::upkeep::{Finding, ItemRef, Milli, Pin, PlanChange, Setting};
+use rules::vehicle::{Conditions, EngineKind, Equipment, Fitting};
 use units::{Day, Distance, DistanceUnit, Hash, Measure, Quantity, SubjectId, Volume, VolumeUnit};
 
 pub fn day(text: &str) -> Day {
@@ -42,6 +42,9 @@ pub fn vehicle(name: &str) -> VehicleContent {
         from_new: false,
         yearly: None,
         conditions: Conditions::default(),
+        equipment: Equipment::default()
+            .with(Fitting::Turbo, Some(true))
+            .with(Fitting::AllWheelDrive, Some(false)),
     }
 }
 
@@ -82,10 +85,23 @@ pub fn visit(on: &str, count: i64, papers: Vec<SubjectId>) -> VisitContent {
             quantity: Quantity::from_thousandths(1_000, Measure::Piece).unwrap(),
             price: None,
             item: Some(ItemRef::Catalogue(1)),
+            kind: Some("long-life-oil".to_owned()),
         }],
         cost: None,
         note: "a note".to_owned(),
         papers,
+        found: vec![
+            FoundContent {
+                item: ItemRef::Catalogue(27),
+                finding: Finding::WithinLimits,
+                value: Some(Milli(4_100)),
+            },
+            FoundContent {
+                item: ItemRef::Own("roof rack".parse().unwrap()),
+                finding: Finding::Loose,
+                value: None,
+            },
+        ],
     }
 }
 
@@ -120,6 +136,9 @@ pub fn every_kind() -> (Shelf, units::BookId) {
     write(&mut shelf, Change::Amend { subject: done, content, why: "the day was wrong".to_owned() });
     write(&mut shelf, Change::Begin(instrument("2023-03-01")));
     write(&mut shelf, Change::Begin(plan(1, Setting::Off)));
+    let pin = Pin { day: day("2023-06-01"), set: day("2023-03-02") };
+    write(&mut shelf, Change::Begin(plan(1, Setting::Pinned(Some(pin)))));
+    write(&mut shelf, Change::Begin(plan(1, Setting::Pinned(None))));
     (shelf, book)
 }
 

@@ -1,7 +1,6 @@
 //! Drawing a receipt so that it looks like a photo of one: paper on a table, a little askew, in uneven light.
 
-use image::ImageEncoder;
-use image::codecs::jpeg::JpegEncoder;
+use image::{DynamicImage, RgbaImage};
 use tiny_skia::{
     Color, FillRule, GradientStop, LinearGradient, Paint, Path, PathBuilder, Pixmap, Point, Rect, Shader,
     SpreadMode, Transform,
@@ -23,7 +22,6 @@ const FIRST: f32 = 356.0;
 /// Where text begins and ends on the paper.
 const LEFT: f32 = 145.0;
 const RIGHT: f32 = 755.0;
-const QUALITY: u8 = 82;
 
 static REGULAR: &[u8] = include_bytes!("../../../card/sheets/fonts/AtkinsonHyperlegibleNext-Regular.ttf");
 static BOLD: &[u8] = include_bytes!("../../../card/sheets/fonts/AtkinsonHyperlegibleNext-Bold.ttf");
@@ -47,7 +45,7 @@ fn photo(receipt: &Receipt) -> Option<Vec<u8>> {
     photo.table();
     photo.paper(length(receipt))?;
     photo.print(receipt);
-    jpeg(&photo.pixels)
+    jpeg(photo.pixels)
 }
 
 /// The lower edge of the paper.
@@ -61,13 +59,10 @@ fn height(line: &Line) -> f32 {
     if line.detail.is_empty() { 54.0 } else { 92.0 }
 }
 
-fn jpeg(pixels: &Pixmap) -> Option<Vec<u8>> {
-    let rgb: Vec<u8> =
-        pixels.pixels().iter().flat_map(|pixel| [pixel.red(), pixel.green(), pixel.blue()]).collect();
-    let mut bytes = Vec::new();
-    let encoder = JpegEncoder::new_with_quality(&mut bytes, QUALITY);
-    encoder.write_image(&rgb, WIDTH, HEIGHT, image::ExtendedColorType::Rgb8).ok()?;
-    Some(bytes)
+/// The table covers all, so that no pixel is transparent and none is multiplied by its alpha.
+fn jpeg(pixels: Pixmap) -> Option<Vec<u8>> {
+    let rgba = RgbaImage::from_raw(WIDTH, HEIGHT, pixels.take())?;
+    paper::encode(&DynamicImage::ImageRgba8(rgba).into_rgb8()).ok()
 }
 
 /// The picture while it is drawn.

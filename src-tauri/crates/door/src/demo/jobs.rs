@@ -1,18 +1,21 @@
-//! What is done to each car, how often, by whom.
+//! What a job is: what is done to a car, with what, by whom, how often, and what a look at it finds.
 //!
-//! The last time of each job is counted back from today, so that on any day something is overdue, something is
-//! due, something soon, and some of the diesel's items nobody ever recorded.
+//! `pip` and `barge` list the jobs of the two cars. The last time of most is counted back from today, so that on
+//! any day something is overdue, something is due, something soon, and some of the diesel's items nobody ever
+//! recorded.
 
-use super::parts::{self, Part};
+use super::looks::Look;
+use super::parts::Part;
 
 /// A job that comes back, or was done once.
-#[derive(Debug)]
+#[derive(Debug, Clone, Copy)]
 pub(super) struct Job {
     pub(super) items: &'static [Do],
     pub(super) parts: &'static [Part],
     pub(super) by: By,
     pub(super) when: When,
     pub(super) note: &'static str,
+    pub(super) looks: &'static [Look],
 }
 
 /// An item of a job.
@@ -24,14 +27,18 @@ pub(super) enum Do {
     Own(&'static str),
 }
 
-/// Who does a job.
+/// Who does a job, and for how much in minor units in the first year.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum By {
     Owner,
-    /// The workshop of the place, for this much labour in minor units in the first year.
+    /// The workshop of the place, for this much labour.
     Workshop(i64),
     /// The tyre shop, likewise.
     Tyres(i64),
+    /// The insurer of the place, for this premium.
+    Insurer(i64),
+    /// The vehicle office of the place, for this fee.
+    Office(i64),
 }
 
 /// When a job is done.
@@ -43,109 +50,38 @@ pub(super) enum When {
     Yearly,
     /// Every year around this day.
     Around { month: u32, day: u32 },
+    /// So many days after each time of the job before it in the list.
+    After(i32),
     /// Once, so many days ago.
     Once(i32),
 }
 
-use By::{Owner, Tyres, Workshop};
-use Do::{Item, Own};
-use When::{Around, Every, Once, Yearly};
-
-const fn job(items: &'static [Do], parts: &'static [Part], by: By, when: When, note: &'static str) -> Job {
-    Job { items, parts, by, when, note }
+/// A job at which nothing is found that is worth a word.
+pub(super) const fn job(
+    items: &'static [Do],
+    parts: &'static [Part],
+    by: By,
+    when: When,
+    note: &'static str,
+) -> Job {
+    Job { items, parts, by, when, note, looks: &[] }
 }
 
-pub(super) const PETROL_JOBS: &[Job] = &[
-    job(
-        &[Item(1), Item(12), Item(13)],
-        parts::PETROL_OIL,
-        Owner,
-        Every { months: 12, last: 341 },
-        "Old oil to the recycling yard.",
-    ),
-    job(&[Item(2)], parts::PETROL_AIR, Owner, Every { months: 14, last: 398 }, ""),
-    job(&[Item(3)], parts::PETROL_CABIN, Owner, Every { months: 18, last: 205 }, ""),
-    job(&[Item(18)], parts::PETROL_WIPERS, Owner, Yearly, ""),
-    job(
-        &[Item(16), Item(24), Item(23), Item(25)],
-        &[],
-        Workshop(5_900),
-        Every { months: 12, last: 190 },
-        "Nothing found that could not wait.",
-    ),
-    job(&[Item(10)], parts::BRAKE_FLUID, Workshop(4_800), Every { months: 24, last: 792 }, ""),
-    job(&[Item(26)], &[], Workshop(6_500), Every { months: 24, last: 712 }, "Refrigerant complete."),
-    job(
-        &[Own("Summer wheels on"), Item(15), Item(19), Item(14), Own("Hinges and locks, oiling")],
-        &[],
-        Owner,
-        Around { month: 4, day: 12 },
-        "",
-    ),
-    job(
-        &[Own("Winter wheels on"), Item(15), Item(14), Item(19)],
-        &[],
-        Owner,
-        Around { month: 10, day: 27 },
-        "",
-    ),
-    job(
-        &[Item(5)],
-        parts::PETROL_PLUGS,
-        Owner,
-        Once(1_190),
-        "Torque from the handbook. Old ones light brown.",
-    ),
-    job(&[Item(9)], parts::COOLANT, Workshop(5_200), Once(1_540), ""),
-    job(&[Item(4), Item(20)], &[], Workshop(7_800), Once(1_260), "Idle is smooth again."),
-    job(&[Item(17)], parts::PETROL_GEARBOX, Workshop(6_900), Once(430), ""),
-    job(
-        &[Own("Battery")],
-        parts::PETROL_BATTERY,
-        Owner,
-        Once(1_410),
-        "The old one went back to the counter.",
-    ),
-    job(&[Own("Brake pads and discs, front")], parts::PETROL_PADS, Workshop(11_200), Once(905), ""),
-    job(
-        &[Own("Instrument cluster")],
-        &[],
-        Workshop(24_500),
-        Once(1_003),
-        "The display had gone dark; the new one begins at 0.",
-    ),
-];
+/// The same job, at which this is found.
+pub(super) const fn finding(looks: &'static [Look], job: Job) -> Job {
+    Job { looks, ..job }
+}
 
-pub(super) const DIESEL_JOBS: &[Job] = &[
-    job(
-        &[Item(1), Item(8), Item(12), Item(13)],
-        parts::DIESEL_OIL,
-        Owner,
-        Every { months: 9, last: 168 },
-        "Old oil and filter to the recycling yard.",
-    ),
-    job(&[Item(2), Item(18)], parts::DIESEL_AIR_WIPERS, Owner, Every { months: 12, last: 342 }, ""),
-    job(&[Item(3)], parts::DIESEL_CABIN, Owner, Every { months: 24, last: 768 }, "Leaves in the blower."),
-    job(
-        &[Item(16), Item(24), Item(23), Item(25)],
-        &[],
-        Workshop(7_400),
-        Every { months: 12, last: 118 },
-        "Surface rust on the rear axle treated.",
-    ),
-    job(&[Item(7)], parts::DIESEL_FUEL, Workshop(5_600), Every { months: 24, last: 655 }, ""),
-    job(&[Item(10), Item(9)], parts::DIESEL_BRAKES, Workshop(9_800), Every { months: 24, last: 431 }, ""),
-    job(
-        &[Item(14), Item(15), Item(19)],
-        &[],
-        Owner,
-        Around { month: 11, day: 8 },
-        "Trailer lamps checked too.",
-    ),
-    job(&[Item(11)], parts::DIESEL_BELT, Workshop(38_900), Once(1_490), "Belt, rollers and pump together."),
-    job(&[Item(6)], parts::DIESEL_GLOW, Workshop(14_500), Once(1_655), "One had failed; all four changed."),
-    job(&[Item(27)], parts::DIESEL_TYRES, Tyres(7_200), Once(1_275), "Old tyres left at the shop."),
-    job(&[Own("Battery")], parts::DIESEL_BATTERY, Owner, Once(2_110), ""),
-    job(&[Own("Brake pads, front")], parts::DIESEL_PADS, Workshop(8_300), Once(1_020), ""),
-    job(&[Own("Tow bar electrics, repair")], &[], Workshop(6_300), Once(760), "Green corrosion in the plug."),
-];
+impl By {
+    /// Whether the job is to attend to a paper, of which there is a folder and no receipt.
+    pub(super) const fn is_desk(self) -> bool {
+        matches!(self, By::Insurer(_) | By::Office(_))
+    }
+}
+
+impl Job {
+    /// Whether the job does this item of the catalogue.
+    pub(super) fn does(&self, item: u32) -> bool {
+        self.items.contains(&Do::Item(item))
+    }
+}

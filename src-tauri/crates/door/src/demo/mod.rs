@@ -4,19 +4,24 @@
 //! that pictures and tests of it hold. It is told in the forms that a person fills in: it comes in by the same
 //! door as everything else.
 //!
-//! - `people` says who the household is, where it buys, and what it drives.
-//! - `jobs` and `parts` say what was done to each car, and with what.
+//! - `people` says who the household is, where it buys, and what it drives; `plans` what it settled for its cars.
+//! - `pip` and `barge` say what was done to each car, in the terms of `jobs`; `parts` with what, `looks` what was
+//!   found.
 //! - `drive` lets the cars go, day by day; `fills` and `visits` write down what that gave.
 //! - `receipt`, `draw` and `outlines` make the papers.
 
+mod barge;
 mod chance;
 mod draw;
 mod drive;
 mod fills;
 mod jobs;
+mod looks;
 mod outlines;
 mod parts;
 mod people;
+mod pip;
+mod plans;
 mod receipt;
 mod tell;
 mod visits;
@@ -73,6 +78,8 @@ pub(crate) fn household(today: Day) -> Vec<DemoCar> {
     people::cars(today).iter().map(|car| tell::tell(car, today)).collect()
 }
 
+#[cfg(test)]
+mod looks_tests;
 #[cfg(test)]
 mod states_tests;
 #[cfg(test)]

@@ -4,11 +4,15 @@
 //! driven the small petrol car there since it was new. Tamsin's diesel estate came with her from Ellerwick, across
 //! the water, four years into this story: it counts miles, and its older bills are in pounds.
 
+use std::collections::BTreeMap;
+
 use units::{Day, Distance, DistanceUnit, HalfMonths};
 
-use super::jobs::{DIESEL_JOBS, Job, PETROL_JOBS};
+use super::jobs::Job;
+use super::plans::Settled;
 use super::receipt::Shop;
-use crate::request::{DrivenForm, IntervalForm, ItemForm, PlanForm, VehicleForm};
+use super::{barge, pip, plans};
+use crate::request::{DrivenForm, VehicleForm};
 
 /// How many months of history the demo has.
 const MONTHS: u16 = 9 * 12;
@@ -22,6 +26,10 @@ pub(super) const ROUND_BARN: Shop =
 const NUTS: Shop = Shop { name: "Nuts & Washers", street: "9 Canal Street", town: "Port Senna" };
 const BIRCH: Shop = Shop { name: "Birch & Daughters Garage", street: "4 Mill Lane", town: "Ellerwick" };
 const FAIRLEAD: Shop = Shop { name: "Fairlead Motor Parts", street: "71 Tanner Row", town: "Ellerwick" };
+const HERON: Shop = Shop { name: "Saltmarsh & Heron Mutual", street: "1 Lantern Square", town: "Port Senna" };
+const OFFICE: Shop = Shop { name: "Port Senna Vehicle Office", street: "2 Town Steps", town: "Port Senna" };
+const TANNER: Shop = Shop { name: "Tanner Row Mutual", street: "40 Tanner Row", town: "Ellerwick" };
+const DESK: Shop = Shop { name: "Ellerwick Vehicle Desk", street: "6 Corn Hall", town: "Ellerwick" };
 
 /// A car of the household, and how it is kept.
 pub(super) struct Car {
@@ -31,7 +39,8 @@ pub(super) struct Car {
     pub(super) unit: DistanceUnit,
     pub(super) habits: Habits,
     pub(super) jobs: &'static [Job],
-    pub(super) plan: Vec<(ItemForm, PlanForm)>,
+    /// What was settled for its plan.
+    pub(super) plan: Vec<Settled>,
     /// The day on which its instrument was replaced.
     pub(super) replaced: Option<Day>,
     /// A reading was mistyped once, and struck out.
@@ -59,15 +68,17 @@ pub(super) struct Place {
     pub(super) currency: &'static str,
     pub(super) workshop: Shop,
     pub(super) counter: Shop,
+    pub(super) insurer: Shop,
+    pub(super) office: Shop,
 }
 
 impl Car {
     /// Where the car is kept on a day.
     pub(super) fn place(&self, day: Day) -> Place {
         if day < self.moved {
-            Place { currency: "GBP", workshop: BIRCH, counter: FAIRLEAD }
+            Place { currency: "GBP", workshop: BIRCH, counter: FAIRLEAD, insurer: TANNER, office: DESK }
         } else {
-            Place { currency: "EUR", workshop: TOLLHOUSE, counter: NUTS }
+            Place { currency: "EUR", workshop: TOLLHOUSE, counter: NUTS, insurer: HERON, office: OFFICE }
         }
     }
 }
@@ -99,19 +110,15 @@ fn petrol(today: Day) -> Car {
             bought_new: true,
             yearly: "8000".to_owned(),
             driven: DrivenForm { short_trips: true, ..DrivenForm::default() },
+            fitted: fitted(pip::HAS, pip::LACKS),
             reading: "8".to_owned(),
         },
         begins,
         start: Distance::whole(8, DistanceUnit::Kilometre),
         unit: DistanceUnit::Kilometre,
         habits: Habits { daily: 20_000, holiday: 95_000, thirst: 6_600, tank: 42, litre: 1_389 },
-        jobs: PETROL_JOBS,
-        plan: vec![
-            (ItemForm::Catalogue(11), PlanForm::Off),
-            (ItemForm::Catalogue(22), PlanForm::Off),
-            (ItemForm::Catalogue(7), PlanForm::Off),
-            (ItemForm::Own("Hinges and locks, oiling".to_owned()), handbook("", "12")),
-        ],
+        jobs: pip::JOBS,
+        plan: plans::pip(begins, today),
         replaced: Some(today.plus_days(-1_003)),
         mistyped: false,
         moved: begins,
@@ -132,24 +139,23 @@ fn diesel(today: Day) -> Car {
             bought_new: false,
             yearly: "11000".to_owned(),
             driven: DrivenForm { towing: true, ..DrivenForm::default() },
+            fitted: fitted(barge::HAS, barge::LACKS),
             reading: "41386".to_owned(),
         },
         begins,
         start: Distance::whole(41_386, DistanceUnit::Mile),
         unit: DistanceUnit::Mile,
         habits: Habits { daily: 44_500, holiday: 210_000, thirst: 5_600, tank: 60, litre: 1_219 },
-        jobs: DIESEL_JOBS,
-        plan: vec![(ItemForm::Catalogue(1), handbook("9000", "12"))],
+        jobs: barge::JOBS,
+        plan: plans::barge(begins),
         replaced: None,
         mistyped: true,
         moved: months_before(today, MOVED),
     }
 }
 
-/// An interval as the handbook prints it, in miles and months.
-fn handbook(distance: &str, months: &str) -> PlanForm {
-    let unit = if distance.is_empty() { "" } else { "mi" };
-    let then =
-        IntervalForm { distance: distance.to_owned(), unit: unit.to_owned(), months: months.to_owned() };
-    PlanForm::Handbook { then, first: None }
+/// What a car has and what it lacks.
+fn fitted(has: &[&str], lacks: &[&str]) -> BTreeMap<String, bool> {
+    let said = |keys: &[&str], has| keys.iter().map(|&key| (key.to_owned(), has)).collect::<Vec<_>>();
+    said(has, true).into_iter().chain(said(lacks, false)).collect()
 }

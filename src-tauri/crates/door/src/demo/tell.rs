@@ -5,10 +5,11 @@ use units::Day;
 use super::drive::Drive;
 use super::parts::{self, Part};
 use super::people::Car;
+use super::plans::Settled;
 use super::receipt::{self, Receipt};
 use super::visits::{line, number};
 use super::{DemoCar, Step, What, fills, visits};
-use crate::request::{PlanForm, ReadingForm, VisitForm};
+use crate::request::{ReadingForm, VisitForm};
 
 /// A step whose place in the book is not known yet.
 pub(super) struct Draft {
@@ -54,9 +55,10 @@ pub(super) fn tell(car: &Car, today: Day) -> DemoCar {
 }
 
 fn plans(car: &Car) -> Vec<Draft> {
-    let plan =
-        |(item, change): &(_, PlanForm)| What::Plan { item: Clone::clone(item), change: change.clone() };
-    car.plan.iter().map(|setting| Draft::new(car.begins.plus_days(2), plan(setting))).collect()
+    let plan = |(day, item, change): &Settled| {
+        Draft::new(*day, What::Plan { item: item.clone(), change: change.clone() })
+    };
+    car.plan.iter().map(plan).collect()
 }
 
 fn instrument(car: &Car, drive: &Drive<'_>) -> Option<Draft> {
@@ -84,8 +86,8 @@ fn mistyped(car: &Car, fills: &[Draft]) -> Vec<Draft> {
 /// What was bought for the next visit lies in the tray.
 fn tray(car: &Car, today: Day) -> Option<Draft> {
     let bought: &[&[Part]] = match car.vehicle.engine.as_str() {
-        "petrol" => &[parts::PETROL_WIPERS],
-        _ => &[parts::DIESEL_CABIN, parts::DIESEL_OIL],
+        "petrol" => &[parts::PETROL_CABIN, parts::PETROL_AIR],
+        _ => &[parts::DIESEL_CABIN, parts::DIESEL_AIR_WIPERS],
     };
     let day = today.plus_days(-3);
     let place = car.place(day);

@@ -6,6 +6,7 @@ use super::What;
 use super::chance::Chance;
 use super::drive::Drive;
 use super::jobs::{By, Do, Job, When};
+use super::looks::Used;
 use super::parts::Part;
 use super::people::{Car, ROUND_BARN, months_before};
 use super::receipt::{self, Line, Receipt, Shop};
@@ -14,19 +15,32 @@ use crate::request::{ItemForm, PartForm, VisitForm};
 
 /// The household began to keep its receipts this many days ago.
 const RECEIPTS_SINCE: i32 = 860;
+/// It has written down what it did about insurance, tax and the like for this many days.
+const PAPERS_SINCE: i32 = 1_500;
 /// Every so many visits one is written down late.
-const LATE_EVERY: usize = 17;
+const LATE_EVERY: usize = 31;
 
 /// Every visit of a car, in no order.
 pub(super) fn visits(car: &Car, drive: &Drive<'_>, today: Day) -> Vec<Draft> {
+    let dated = dated(car, today);
+    let bills = dated.iter().map(|&(day, job)| Bill { car, job, day, drive, dated: &dated });
+    bills.enumerate().map(|(at, bill)| draft(at, &bill, today)).collect()
+}
+
+/// Every day on which something was done, with the job.
+fn dated(car: &Car, today: Day) -> Vec<(Day, &'static Job)> {
     let mut chance = Chance::of(&car.vehicle.vin);
-    let dated = car
-        .jobs
-        .iter()
-        .flat_map(|job| days(job, car.begins, today, &mut chance).into_iter().map(move |day| (day, job)));
-    let dated: Vec<_> = dated.collect();
-    let drafts = dated.into_iter().enumerate();
-    drafts.map(|(at, (day, job))| draft(at, &Bill { car, job, day }, drive, today)).collect()
+    let mut dated = Vec::new();
+    let mut before: Vec<Day> = Vec::new();
+    for job in car.jobs {
+        before = match job.when {
+            When::After(later) => before.iter().map(|day| day.plus_days(later)).collect(),
+            _ => days(job, car.begins, today, &mut chance),
+        };
+        before.retain(|day| *day < today);
+        dated.extend(before.iter().map(|day| (*day, job)));
+    }
+    dated
 }
 
 /// The days on which a job was done, newest first.
@@ -41,6 +55,7 @@ fn days(job: &Job, begins: Day, today: Day, chance: &mut Chance) -> Vec<Day> {
         When::Every { months, last } => counted_back(today.plus_days(-last), months, chance),
         When::Yearly => counted_back(months_before(today, 12), 12, chance),
         When::Once(ago) => vec![today.plus_days(-ago)],
+        When::After(_) => Vec::new(),
         When::Around { month, day } => {
             let years = begins.ymd().0..=today.ymd().0;
             years
@@ -49,6 +64,7 @@ fn days(job: &Job, begins: Day, today: Day, chance: &mut Chance) -> Vec<Day> {
                 .collect()
         }
     };
+    let first = if job.by.is_desk() { first.max(today.plus_days(-PAPERS_SINCE)) } else { first };
     let within = days.into_iter().filter(|day| first < *day && *day < today);
     within.map(|day| if job.by == By::Owner { day } else { working_day(day) }).collect()
 }
@@ -62,27 +78,30 @@ fn working_day(day: Day) -> Day {
     if (day.epoch() + 4).rem_euclid(7) == 0 { day.plus_days(-1) } else { day }
 }
 
-fn draft(at: usize, bill: &Bill<'_>, drive: &Drive<'_>, today: Day) -> Draft {
+fn draft(at: usize, bill: &Bill<'_>, today: Day) -> Draft {
     let late = if at % LATE_EVERY == 5 { 34 + i32::try_from(at % 29).unwrap_or(0) } else { 0 };
     let written = bill.day.plus_days(late).min(today);
     let kept = today.days_since(bill.day) < RECEIPTS_SINCE;
     let receipt = bill.receipt().filter(|_| kept);
-    Draft::new(written, What::Visit { form: bill.form(drive.shown(bill.day)), receipt })
+    Draft::new(written, What::Visit { form: bill.form(), receipt })
 }
 
 /// A job done on a day.
 struct Bill<'a> {
     car: &'a Car,
-    job: &'a Job,
+    job: &'static Job,
     day: Day,
+    drive: &'a Drive<'a>,
+    /// Everything that was ever done to the car, and when.
+    dated: &'a [(Day, &'static Job)],
 }
 
 impl Bill<'_> {
-    fn form(&self, reading: String) -> VisitForm {
+    fn form(&self) -> VisitForm {
         let minor: i64 = self.lines().iter().map(|line| line.minor).sum();
         VisitForm {
             day: self.day.to_string(),
-            reading,
+            reading: self.drive.shown(self.day),
             workshop: self.workshop().map_or_else(String::new, |shop| shop.name.to_owned()),
             items: self.job.items.iter().copied().map(item).collect(),
             parts: self.job.parts.iter().map(|part| self.part(part)).collect(),
@@ -90,7 +109,16 @@ impl Bill<'_> {
             currency: self.car.place(self.day).currency.to_owned(),
             note: self.job.note.to_owned(),
             papers: Vec::new(),
+            found: self.job.looks.iter().map(|look| look.found(self.used(look.item()))).collect(),
         }
+    }
+
+    /// How long what an item renews has been in use: since it was last renewed, or since the book began.
+    fn used(&self, item: u32) -> Used {
+        let renewed = self.dated.iter().filter(|(day, job)| *day < self.day && job.does(item));
+        let since = renewed.map(|(day, _)| *day).max().unwrap_or(self.car.begins);
+        let metres = self.drive.gone(self.day) - self.drive.gone(since);
+        Used { metres, days: self.day.days_since(since) }
     }
 
     fn part(&self, part: &Part) -> PartForm {
@@ -102,6 +130,7 @@ impl Bill<'_> {
             measure: part.measure.to_owned(),
             price: self.number(self.price(part.price)),
             item: part.serves.map(ItemForm::Catalogue),
+            kind: part.kind.to_owned(),
         }
     }
 
@@ -110,7 +139,7 @@ impl Bill<'_> {
         let shop = self.workshop().unwrap_or(place.counter);
         let lines = self.lines();
         let currency = self.currency()?;
-        (!lines.is_empty()).then(|| Receipt {
+        (!lines.is_empty() && !self.job.by.is_desk()).then(|| Receipt {
             shop,
             day: self.day,
             number: number(self.day),
@@ -121,20 +150,24 @@ impl Bill<'_> {
 
     fn lines(&self) -> Vec<Line> {
         let parts = self.job.parts.iter().map(|part| line(part, self.price(part.price)));
-        let labour = match self.job.by {
-            By::Owner => None,
-            By::Workshop(labour) | By::Tyres(labour) => {
-                Some(Line { name: "Labour".to_owned(), detail: String::new(), minor: self.price(labour) })
-            }
+        let (name, minor) = match self.job.by {
+            By::Owner => return parts.collect(),
+            By::Workshop(labour) | By::Tyres(labour) => ("Labour", labour),
+            By::Insurer(premium) => ("Premium, 12 months", premium),
+            By::Office(fee) => ("Fee", fee),
         };
-        parts.chain(labour).collect()
+        let work = Line { name: name.to_owned(), detail: String::new(), minor: self.price(minor) };
+        parts.chain([work]).collect()
     }
 
     fn workshop(&self) -> Option<Shop> {
+        let place = self.car.place(self.day);
         match self.job.by {
             By::Owner => None,
-            By::Workshop(_) => Some(self.car.place(self.day).workshop),
+            By::Workshop(_) => Some(place.workshop),
             By::Tyres(_) => Some(ROUND_BARN),
+            By::Insurer(_) => Some(place.insurer),
+            By::Office(_) => Some(place.office),
         }
     }
 

@@ -72,6 +72,15 @@ fn unit(text: &str, field: &str) -> Result<DistanceUnit, Refusal> {
     }
 }
 
+/// Today or a day to come.
+pub(crate) fn day_ahead(text: &str, today: Day, field: &str) -> Result<Day, Refusal> {
+    let day: Day = text.trim().parse().map_err(|error| Refusal::from(error).at(field))?;
+    if day < today {
+        return Err(Refusal::new("day-past").with("day", day).at(field));
+    }
+    Ok(day)
+}
+
 /// Today when empty.
 fn day_or(text: &str, today: Day) -> Result<Day, Refusal> {
     if text.trim().is_empty() { Ok(today) } else { Ok(text.trim().parse()?) }

@@ -1,9 +1,11 @@
 //! Items and intervals as typed.
 
-use rules::upkeep::{Catalogue, Interval, ItemRef, OwnName, PlanChange, PrintedDistance, Schedule, Setting};
-use units::HalfMonths;
+use rules::upkeep::{
+    Catalogue, Interval, ItemRef, OwnName, Pin, PlanChange, PrintedDistance, Schedule, Setting,
+};
+use units::{Day, HalfMonths};
 
-use super::unit;
+use super::{day_ahead, unit};
 use crate::{IntervalForm, ItemForm, PlanForm, Refusal};
 
 /// An item of the catalogue, or one of the owner's own.
@@ -18,11 +20,21 @@ pub(crate) fn item(form: &ItemForm, catalogue: &Catalogue) -> Result<ItemRef, Re
 }
 
 /// What the owner settles for an item.
-pub(crate) fn plan(form: &ItemForm, change: &PlanForm, catalogue: &Catalogue) -> Result<PlanChange, Refusal> {
+pub(crate) fn plan(
+    form: &ItemForm,
+    change: &PlanForm,
+    catalogue: &Catalogue,
+    today: Day,
+) -> Result<PlanChange, Refusal> {
     let item = item(form, catalogue).map_err(|refusal| refusal.at("item"))?;
     let setting = match change {
         PlanForm::Off => Setting::Off,
         PlanForm::Catalogue => Setting::Catalogue,
+        PlanForm::AnyDay => Setting::Pinned(None),
+        PlanForm::Day { day } => {
+            let day = day_ahead(day, today, "change.day")?;
+            Setting::Pinned(Some(Pin { day, set: today }))
+        }
         PlanForm::Handbook { then, first } => Setting::Interval(Schedule {
             every: interval(then).map_err(|refusal| refusal.within("change.then"))?,
             first: first

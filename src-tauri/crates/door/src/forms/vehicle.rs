@@ -1,8 +1,10 @@
 //! A vehicle as typed.
 
+use std::collections::BTreeMap;
+
 use book::content::{ReadingContent, VehicleContent};
 use rules::running::OdometerStatus;
-use rules::vehicle::{CheckDigit, Conditions, Vin};
+use rules::vehicle::{CheckDigit, Conditions, Equipment, Fitting, Vin};
 use units::{Day, Distance, DistanceUnit};
 
 use super::{line, name, past_day, reading_text, unit};
@@ -26,6 +28,7 @@ pub(crate) fn vehicle(form: &VehicleForm, today: Day) -> Result<VehicleContent, 
         from_new: form.bought_new,
         yearly: some(&form.yearly).map(|text| yearly(text, unit)).transpose()?,
         conditions: conditions(form.driven),
+        equipment: equipment(&form.fitted)?,
     })
 }
 
@@ -61,6 +64,15 @@ fn yearly(text: &str, unit: DistanceUnit) -> Result<Distance, Refusal> {
     distance
         .filter(|distance| (1..=MOST_A_YEAR).contains(&distance.floor(unit)))
         .ok_or_else(|| Refusal::new("yearly").with("text", text).at("yearly"))
+}
+
+/// What the owner said of the car's fittings.
+fn equipment(fitted: &BTreeMap<String, bool>) -> Result<Equipment, Refusal> {
+    fitted.iter().try_fold(Equipment::default(), |equipment, (key, &has)| {
+        let fitting = Fitting::from_key(key);
+        let fitting = fitting.ok_or_else(|| Refusal::new("fitting").with("text", key).at("fitted"))?;
+        Ok(equipment.with(fitting, Some(has)))
+    })
 }
 
 fn conditions(driven: DrivenForm) -> Conditions {

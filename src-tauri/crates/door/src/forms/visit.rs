@@ -1,11 +1,12 @@
 //! A visit as typed.
 
-use book::content::{By, PartContent, VisitContent};
-use rules::upkeep::{Catalogue, ItemRef};
+use book::content::{By, FoundContent, PartContent, VisitContent};
+use rules::RulesError;
+use rules::upkeep::{Catalogue, Finding, Item, ItemRef};
 use units::{Day, DistanceUnit, Measure, Quantity, SubjectId};
 
 use super::{LONGEST_NAME, MOST_ROWS, item, line, money, note, past_day, reading_text};
-use crate::{PartForm, Refusal, VisitForm};
+use crate::{FoundForm, PartForm, Refusal, VisitForm};
 
 /// A visit with its parts and papers.
 pub(crate) fn visit(
@@ -28,6 +29,7 @@ pub(crate) fn visit(
         cost: money(&form.cost, &form.currency, "cost")?,
         note: note(&form.note, "note")?,
         papers: papers(form)?,
+        found: found(form, catalogue)?,
     })
 }
 
@@ -35,9 +37,9 @@ fn too_many(field: &str) -> Refusal {
     Refusal::new("too-many").with("most", MOST_ROWS).at(field)
 }
 
-/// What was done: something, and nothing twice.
+/// What was done: something, unless something was found, and nothing twice.
 fn items(form: &VisitForm, catalogue: &Catalogue) -> Result<Vec<ItemRef>, Refusal> {
-    if form.items.is_empty() {
+    if form.items.is_empty() && form.found.is_empty() {
         return Err(Refusal::new("items-missing").at("items"));
     }
     if form.items.len() > MOST_ROWS {
@@ -81,14 +83,58 @@ fn part(
     let served = served.map_err(|refusal| refusal.at("item"))?;
     // In a visit for one thing there is no doubt what its parts were for.
     let only = Some(items).filter(|items| items.len() == 1).map(|items| items[0].clone());
+    let item = served.or(only);
     Ok(PartContent {
         name,
         maker: line(&form.maker, "maker")?,
         number,
         quantity: quantity(form)?,
         price: money(&form.price, currency, "price")?,
-        item: served.or(only),
+        item: item.clone(),
+        kind: kind(&form.kind, item.as_ref(), catalogue)?,
     })
+}
+
+/// The kind of a part, which has to be one that its item tells apart.
+fn kind(text: &str, item: Option<&ItemRef>, catalogue: &Catalogue) -> Result<Option<String>, Refusal> {
+    let key = text.trim();
+    if key.is_empty() {
+        return Ok(None);
+    }
+    let row = item.and_then(|item| row(item, catalogue));
+    let kind = row.and_then(|row| row.kind(key)).map(|kind| kind.key.clone());
+    kind.map(Some).ok_or_else(|| Refusal::new("kind").with("text", key).at("kind"))
+}
+
+fn row<'a>(item: &ItemRef, catalogue: &'a Catalogue) -> Option<&'a Item> {
+    match item {
+        ItemRef::Catalogue(number) => catalogue.item(*number),
+        ItemRef::Own(_) => None,
+    }
+}
+
+fn found(form: &VisitForm, catalogue: &Catalogue) -> Result<Vec<FoundContent>, Refusal> {
+    if form.found.len() > MOST_ROWS {
+        return Err(too_many("found"));
+    }
+    let read = |(row, typed): (usize, &FoundForm)| {
+        one_found(typed, catalogue).map_err(|refusal| refusal.within(&format!("found.{row}")))
+    };
+    form.found.iter().enumerate().map(read).collect()
+}
+
+fn one_found(form: &FoundForm, catalogue: &Catalogue) -> Result<FoundContent, Refusal> {
+    let item = item(&form.item, catalogue).map_err(|refusal| refusal.at("item"))?;
+    let finding = Finding::from_key(&form.finding)
+        .ok_or_else(|| Refusal::new("finding").with("text", &form.finding).at("finding"))?;
+    let typed = Some(form.value.trim()).filter(|text| !text.is_empty());
+    let gauge = row(&item, catalogue).and_then(|row| row.gauge);
+    if typed.is_some() && gauge.is_none() {
+        return Err(Refusal::new("not-measured").at("value"));
+    }
+    let value =
+        typed.map(str::parse).transpose().map_err(|error: RulesError| Refusal::from(error).at("value"))?;
+    Ok(FoundContent { item, finding, value })
 }
 
 fn quantity(form: &PartForm) -> Result<Quantity, Refusal> {

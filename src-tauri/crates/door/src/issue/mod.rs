@@ -69,14 +69,13 @@ impl Door {
     fn issue(&self, car: &Car, options: &CardOptions) -> Result<Issue, Refusal> {
         let today = self.clock.today();
         let words = Words::load(words::ENGLISH);
-        let visits = self.visits(car.book)?;
         let viewer = match &options.viewer {
             Some(address) => Some(address.parse::<ViewerAddress>()?),
             None => self.viewer_address()?,
         };
         let due = car.due(today);
         let head = self.shelf.head(car.book)?;
-        let claims = claims::claims(car, &visits, &due, options, head, today)?;
+        let claims = claims::claims(car, &car.visits, &due, options, head, today)?;
         let size = SheetSize::A5Folded;
         let (content, text, left_out) = if let Some(address) = &viewer {
             let key = self.shelf.writer().signing_key();
@@ -90,7 +89,7 @@ impl Door {
             (Content::Plain(fitted), text, 0)
         };
         let left_out = usize::try_from(left_out).unwrap_or(usize::MAX);
-        let sheet = sheet::Sheet { car, visits: &visits, catalogue: self.catalogue, words: &words };
+        let sheet = sheet::Sheet { car, visits: &car.visits, catalogue: self.catalogue, words: &words };
         let fingerprint = crate::screens::fingerprint(self.shelf.writer().key());
         let model = sheet.model(&claims, options, content, left_out, &fingerprint);
         let options = SheetOptions {
@@ -98,7 +97,14 @@ impl Door {
             made_at: i64::from(today.epoch()) * 86_400,
             ident: format!("{} {head}", car.book),
         };
-        Ok(Issue { shown: visits.len() - left_out.min(visits.len()), model, options, text, left_out, viewer })
+        Ok(Issue {
+            shown: car.visits.len() - left_out.min(car.visits.len()),
+            model,
+            options,
+            text,
+            left_out,
+            viewer,
+        })
     }
 
     /// Reads the text of a card's square.

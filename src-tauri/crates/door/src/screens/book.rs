@@ -5,13 +5,13 @@ use std::collections::{BTreeMap, BTreeSet};
 use book::content::{Content, PaperContent, PlanContent, VehicleContent, VisitContent};
 use book::{LineRow, PaperRow, VersionRow};
 use rules::upkeep::{ItemRef, Setting};
-use rules::vehicle::Conditions;
+use rules::vehicle::{Conditions, Equipment, Fitting};
 use units::{BookId, Day, DistanceUnit, SubjectId};
 
 use super::due::interval_view;
 use super::places::vehicle_line;
 use super::show::{
-    engine_key, fuel_view, item_view, money_view, paper_view, part_view, reading_of, status_key,
+    engine_key, found_view, fuel_view, item_view, money_view, paper_view, part_view, reading_of, status_key,
 };
 use crate::clock::day_of;
 use crate::{
@@ -154,20 +154,24 @@ impl Show<'_> {
             cost: visit.cost.map(money_view),
             note: visit.note.clone(),
             papers: papers.map(paper_view).collect(),
+            found: visit.found.iter().map(|found| found_view(found, catalogue)).collect(),
         }
     }
 
     fn plan(&self, plan: &PlanContent) -> LineContent {
-        let (to, then, first) = match plan.0.setting {
+        let (to, schedule, day) = match plan.0.setting {
             Setting::Catalogue => ("catalogue", None, None),
             Setting::Off => ("off", None, None),
-            Setting::Interval(schedule) => ("handbook", Some(schedule.every), schedule.first),
+            Setting::Interval(schedule) => ("handbook", Some(schedule), None),
+            Setting::Pinned(Some(pin)) => ("day", None, Some(pin.day)),
+            Setting::Pinned(None) => ("any-day", None, None),
         };
         LineContent::Plan {
             item: item_view(&plan.0.item, self.door.catalogue),
             to: to.to_owned(),
-            then: then.map(interval_view),
-            first: first.map(interval_view),
+            day: day.map(|day| day.to_string()),
+            then: schedule.map(|schedule| interval_view(schedule.every)),
+            first: schedule.and_then(|schedule| schedule.first).map(interval_view),
         }
     }
 }
@@ -189,8 +193,14 @@ pub(super) fn vehicle_form(vehicle: &VehicleContent) -> VehicleForm {
         bought_new: vehicle.from_new,
         yearly: yearly.unwrap_or_default(),
         driven: driven_form(vehicle.conditions),
+        fitted: fitted_form(vehicle.equipment),
         reading: String::new(),
     }
+}
+
+fn fitted_form(equipment: Equipment) -> BTreeMap<String, bool> {
+    let said = |fitting: Fitting| Some((fitting.key().to_owned(), equipment.said(fitting)?));
+    Fitting::ALL.into_iter().filter_map(said).collect()
 }
 
 pub(super) const fn driven_form(conditions: Conditions) -> DrivenForm {

@@ -1,15 +1,16 @@
 //! What is due and what to get for it, as shown.
 
+use book::DoneRow;
 use rules::upkeep::{
-    self, Authority, Catalogue, DueLine, Interval, ItemRef, Limit, Phase, PlannedItem, Source, Stakes, State,
+    self, Authority, Catalogue, DueLine, Effect, Gauge, Interval, ItemRef, Limit, Milli, Phase, PlannedItem,
+    Seen, Source, Stakes, State, Tightener, Timing,
 };
-use rules::vehicle::Condition;
-use units::Day;
 
-use super::show::{item_view, part_view, reading_of, unit_key};
+use super::show::{bare_item, item_view, part_view, reading_of, unit_key};
 use crate::car::{Car, Visit};
 use crate::{
-    CountedFrom, DueView, FirstKey, GetView, IntervalView, NextVisitView, Reading, StateKey, WhyView,
+    CountedFrom, DueView, FirstKey, GetView, IntervalView, MeasuredView, PhaseKey, PlanLine, Reading,
+    SeenView, SpanView, StateKey, WhyView,
 };
 
 /// One line of what is due.
@@ -18,12 +19,15 @@ pub(crate) fn due_view(line: &DueLine, car: &Car, catalogue: &Catalogue) -> DueV
         item: item_view(&line.item, catalogue),
         state: state_key(line.state),
         day: line.due.map(|due| due.likely.to_string()),
+        between: line.due.map(|due| SpanView { early: due.early.to_string(), late: due.late.to_string() }),
         reading: line.due_shown.map(|shown| reading_of(shown, car.unit())),
         first: line.first.map(|limit| match limit {
             Limit::Time => FirstKey::Time,
             Limit::Distance => FirstKey::Distance,
+            Limit::Finding => FirstKey::Finding,
         }),
-        why: why_view(line, car),
+        why: why_view(line, car, catalogue),
+        round: line.round,
         workshop: workshop(&line.item, catalogue),
         weight: weight(line.stakes),
     }
@@ -54,20 +58,21 @@ const fn weight(stakes: Stakes) -> u8 {
     }
 }
 
-fn why_view(line: &DueLine, car: &Car) -> WhyView {
+fn why_view(line: &DueLine, car: &Car, catalogue: &Catalogue) -> WhyView {
     let (source, source_name) = authority_keys(&line.why.authority);
     WhyView {
         interval: interval_view(line.why.interval),
         source,
         source_name,
-        first_phase: line.why.phase == Phase::First,
-        from: counted_from(line, car),
-        tightened_by: line
-            .why
-            .tightened_by
-            .iter()
-            .map(|condition| condition_key(*condition).to_owned())
-            .collect(),
+        phase: match line.why.phase {
+            Phase::First => PhaseKey::First,
+            Phase::Every => PhaseKey::Every,
+            Phase::After => PhaseKey::After,
+        },
+        from: counted_from(line, car, catalogue),
+        tightened_by: tightener_keys(&line.why.tightened_by),
+        kind: line.why.kind.clone(),
+        seen: line.why.seen.map(seen_view),
     }
 }
 
@@ -79,17 +84,9 @@ pub(crate) fn authority_keys(authority: &Authority) -> (String, String) {
         Authority::Catalogue(Source::Regulation(name)) => ("regulation", name.as_str()),
         Authority::Catalogue(Source::Published(name)) => ("published", name.as_str()),
         Authority::Catalogue(Source::CommonPractice) => ("common-practice", ""),
+        Authority::Catalogue(Source::Owner) => ("papers", ""),
     };
     (key.to_owned(), name.to_owned())
-}
-
-const fn condition_key(condition: Condition) -> &'static str {
-    match condition {
-        Condition::ShortTrips => "short-trips",
-        Condition::Towing => "towing",
-        Condition::Dust => "dust",
-        Condition::StandingTraffic => "standing",
-    }
 }
 
 /// An interval in the unit in which it was printed.
@@ -102,12 +99,15 @@ pub(crate) fn interval_view(interval: Interval) -> IntervalView {
     }
 }
 
-fn counted_from(line: &DueLine, car: &Car) -> Option<CountedFrom> {
+fn counted_from(line: &DueLine, car: &Car, catalogue: &Catalogue) -> Option<CountedFrom> {
     match line.why.counted_from {
         upkeep::CountedFrom::Nothing => None,
         upkeep::CountedFrom::FirstUse(day) => Some(CountedFrom::FirstUse { day: day.to_string() }),
+        upkeep::CountedFrom::Other { item, day, .. } => {
+            Some(CountedFrom::Other { item: bare_item(item, catalogue), day: day.to_string() })
+        }
         upkeep::CountedFrom::LastDone { day, .. } => {
-            let row = car.done.iter().rev().find(|row| row.item == line.item && row.day == day)?;
+            let row = car.done.iter().rev().find(|row| row.day == day && does(row, &line.item, catalogue))?;
             Some(CountedFrom::Done {
                 day: day.to_string(),
                 reading: row.shown.map(|shown| reading_of(shown, car.unit())),
@@ -117,30 +117,47 @@ fn counted_from(line: &DueLine, car: &Car) -> Option<CountedFrom> {
     }
 }
 
-/// The next visit in its first form: everything overdue, due or due soon, on the day on which the first of
-/// them falls due, today at the earliest.
-pub(crate) fn next_visit(
-    lines: &[DueLine],
-    visits: &[Visit],
-    catalogue: &Catalogue,
-    today: Day,
-) -> Option<NextVisitView> {
-    let pressing = |line: &&DueLine| matches!(line.state, State::Overdue | State::Due | State::Soon);
-    let items: Vec<&ItemRef> = lines.iter().filter(pressing).map(|line| &line.item).collect();
-    if items.is_empty() {
-        return None;
+/// Whether a row of what was done is the item itself, or one that counts for it.
+fn does(row: &DoneRow, item: &ItemRef, catalogue: &Catalogue) -> bool {
+    let resets =
+        |done: u32, number: u32| catalogue.item(done).is_some_and(|done| done.resets.contains(&number));
+    match (&row.item, item) {
+        (ItemRef::Catalogue(done), ItemRef::Catalogue(number)) => done == number || resets(*done, *number),
+        (done, item) => done == item,
     }
-    let days = lines.iter().filter(pressing).filter_map(|line| line.due.map(|due| due.likely));
-    let day = days.min().map_or(today, |day| day.max(today));
-    Some(NextVisitView {
-        day: day.to_string(),
-        items: items.iter().map(|item| item_view(item, catalogue)).collect(),
-        get: items.iter().flat_map(|item| to_get(item, visits, catalogue)).collect(),
-    })
+}
+
+fn seen_view(seen: Seen) -> SeenView {
+    let effect = match seen.effect {
+        Effect::Now => "now",
+        Effect::Holds => "holds",
+        Effect::Extrapolated => "extrapolated",
+        Effect::None => "none",
+    };
+    SeenView {
+        day: seen.day.to_string(),
+        finding: seen.finding.key().to_owned(),
+        value: seen.measured.map(|(value, gauge)| measured_view(gauge, Some(value))),
+        effect: effect.to_owned(),
+    }
+}
+
+/// A measured value beside its limit; only the limit where there is no value.
+pub(crate) fn measured_view(gauge: Gauge, value: Option<Milli>) -> MeasuredView {
+    MeasuredView {
+        what: gauge.what.key().to_owned(),
+        value: value.map(|value| value.to_string()).unwrap_or_default(),
+        limit: gauge.limit.to_string(),
+        unit: gauge.what.unit().to_owned(),
+    }
+}
+
+pub(crate) fn tightener_keys(tightened_by: &[Tightener]) -> Vec<String> {
+    tightened_by.iter().map(|tightener| tightener.key().to_owned()).collect()
 }
 
 /// What was fitted for an item the last time, or a bare line where the book holds no part for it.
-fn to_get(item: &ItemRef, visits: &[Visit], catalogue: &Catalogue) -> Vec<GetView> {
+pub(crate) fn to_get(item: &ItemRef, visits: &[Visit], catalogue: &Catalogue) -> Vec<GetView> {
     let served = |visit: &&Visit| visit.content.parts.iter().any(|part| part.item.as_ref() == Some(item));
     let Some(visit) = visits.iter().rev().find(served) else {
         // A look or a test needs nothing from the counter.
@@ -172,12 +189,20 @@ pub(crate) fn last_parts(item: &ItemRef, visits: &[Visit], catalogue: &Catalogue
 }
 
 /// An item of the plan in a list.
-pub(crate) fn plan_line(planned: &PlannedItem, catalogue: &Catalogue) -> crate::PlanLine {
+pub(crate) fn plan_line(planned: &PlannedItem<'_>, catalogue: &Catalogue) -> PlanLine {
     let (source, source_name) = authority_keys(&planned.authority);
-    crate::PlanLine {
+    let (interval, first, after) = match &planned.timing {
+        Timing::Every(schedule) => (Some(schedule.every), schedule.first, &[][..]),
+        Timing::After { items, within } => (Some(*within), None, items.as_slice()),
+        Timing::Unset => (None, None, &[][..]),
+    };
+    PlanLine {
         item: item_view(&planned.item, catalogue),
-        interval: interval_view(planned.schedule.every),
-        first: planned.schedule.first.map(interval_view),
+        interval: interval.map(interval_view),
+        first: first.map(interval_view),
+        after: after.iter().map(|&number| bare_item(number, catalogue)).collect(),
+        tightened_by: tightener_keys(&planned.tightened_by),
+        pinned: planned.pin.map(|pin| pin.day.to_string()),
         source,
         source_name,
         off: planned.standing == upkeep::Standing::Off,

@@ -6,6 +6,7 @@ mod due;
 mod places;
 mod sheet;
 mod show;
+mod visits;
 
 pub(crate) use places::{fingerprint, vehicle_line};
 pub use sheet::vin_view;

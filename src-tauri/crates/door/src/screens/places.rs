@@ -1,12 +1,14 @@
 //! Today, Pump, Counter and Bay, and what stands on the shelf.
 
 use book::content::{Content, Fuel};
-use rules::upkeep::{Catalogue, DueLine, ItemRef, State};
+use rules::running::Point;
+use rules::upkeep::{Catalogue, DueLine, Item, ItemRef, State};
 use rules::vehicle::EngineKind;
 use units::{BookId, Money, WriterKey};
 
-use super::due::{due_view, last_parts, next_visit, state_key, workshop};
+use super::due::{due_view, last_parts, measured_view, state_key, workshop};
 use super::show::{engine_key, fuel_view, item_view, paper_view, reading_of, status_key, volume_key};
+use super::visits::Ahead;
 use crate::car::{Car, Visit};
 use crate::{
     BayView, CatalogueLine, CounterView, DatedReading, Door, EstimateView, JobView, PaperView, PumpView,
@@ -33,23 +35,22 @@ impl Door {
             viewer_address: self.viewer_address()?.map(|address| address.to_string()),
             fingerprint: fingerprint(self.shelf.writer().key()),
             engines: EngineKind::ALL.map(|engine| engine_key(engine).to_owned()).to_vec(),
-            catalogue: catalogue
-                .map(|item| CatalogueLine { number: item.number, key: item.key.clone() })
-                .collect(),
+            catalogue: catalogue.map(catalogue_line).collect(),
         })
     }
 
     pub(crate) fn today_view(&self, book: &str) -> Result<TodayView, Refusal> {
         let car = self.car(book)?;
         let today = self.clock.today();
-        let lines = car.due(today);
-        let visits = self.visits(car.book)?;
+        let ahead = Ahead::new(&car, self.catalogue, today);
         Ok(TodayView {
             vehicle: vehicle_line(&car),
             today: today.to_string(),
             estimate: estimate_view(&car, today),
-            due: lines.iter().map(|line| due_view(line, &car, self.catalogue)).collect(),
-            visit: next_visit(&lines, &visits, self.catalogue, today),
+            due: ahead.lines.iter().map(|line| due_view(line, &car, self.catalogue)).collect(),
+            visits: ahead.visits(),
+            get: ahead.get(),
+            spend: ahead.spend(),
             tray: self.shelf.tray(car.book)?.len(),
         })
     }
@@ -73,8 +74,12 @@ impl Door {
     }
 
     fn last_readings(&self, car: &Car) -> Result<Vec<ReadingLine>, Refusal> {
-        let newest = car.readings.iter().rev().take(LAST_READINGS);
+        // Within a day the one written last comes first, so that what was just put in can be taken back there.
+        let mut newest: Vec<_> = car.readings.iter().collect();
+        newest.sort_by_key(|row| std::cmp::Reverse((row.reading.day, row.subject)));
         newest
+            .into_iter()
+            .take(LAST_READINGS)
             .map(|row| {
                 let fuel = match self.shelf.line(car.book, row.subject)?.content {
                     Content::Reading(reading) => reading.fuel,
@@ -102,13 +107,13 @@ impl Door {
 
     pub(crate) fn counter_view(&self, book: &str) -> Result<CounterView, Refusal> {
         let car = self.car(book)?;
-        let visits = self.visits(car.book)?;
-        let next = next_visit(&car.due(self.clock.today()), &visits, self.catalogue, self.clock.today());
+        let ahead = Ahead::new(&car, self.catalogue, self.clock.today());
         Ok(CounterView {
             vehicle: vehicle_line(&car),
-            get: next.map(|next| next.get).unwrap_or_default(),
+            get: ahead.get(),
             tray: self.tray(car.book)?,
-            visits: visits
+            visits: car
+                .visits
                 .iter()
                 .rev()
                 .take(LAST_VISITS)
@@ -124,17 +129,27 @@ impl Door {
     pub(crate) fn bay_view(&self, book: &str) -> Result<BayView, Refusal> {
         let car = self.car(book)?;
         let today = self.clock.today();
-        let visits = self.visits(car.book)?;
-        let jobs = car.due(today).iter().map(|line| job(line, &car, &visits, self.catalogue)).collect();
+        let ahead = Ahead::new(&car, self.catalogue, today);
+        let jobs = ahead.lines.iter().map(|line| job(line, &car, &ahead, self.catalogue)).collect();
         Ok(BayView {
             vehicle: vehicle_line(&car),
             today: today.to_string(),
             jobs,
             leading: car.leading(today).0,
-            workshops: workshops(&visits),
-            currency: last_cost(&visits).map(|cost| cost.currency.code().to_owned()).unwrap_or_default(),
+            workshops: workshops(&car.visits),
+            currency: last_cost(&car.visits).map(|cost| cost.currency.code().to_owned()).unwrap_or_default(),
             tray: self.tray(car.book)?,
         })
+    }
+}
+
+fn catalogue_line(item: &Item) -> CatalogueLine {
+    CatalogueLine {
+        number: item.number,
+        key: item.key.clone(),
+        kinds: item.kinds.iter().map(|kind| kind.key.clone()).collect(),
+        findings: item.due_when.iter().map(|finding| finding.key().to_owned()).collect(),
+        measured: item.gauge.map(|gauge| measured_view(gauge, None)),
     }
 }
 
@@ -162,14 +177,18 @@ fn estimate_view(car: &Car, today: units::Day) -> Option<EstimateView> {
     const DAYS_A_YEAR: i64 = 365;
     let estimate = car.pace.on(today)?;
     let shown = |travelled| reading_of(car.track.shown(travelled), car.unit());
-    let (day, last) = car.last_reading()?;
+    let dated = |point: Point| DatedReading {
+        day: point.day.to_string(),
+        reading: reading_of(point.shown, car.unit()),
+    };
     let per_day = car.pace.per_day().map_or(0, units::Distance::millimetres);
     let per_year = units::Distance::from_millimetres(per_day.saturating_mul(DAYS_A_YEAR));
     Some(EstimateView {
         likely: shown(estimate.likely),
         low: shown(estimate.low),
         high: shown(estimate.high),
-        since: DatedReading { day: day.to_string(), reading: reading_of(last, car.unit()) },
+        since: dated(car.pace.last()?),
+        doubtful: car.pace.doubtful().map(dated),
         per_year: per_year.round(car.unit()),
     })
 }
@@ -183,7 +202,7 @@ fn visit_line(visit: &Visit, catalogue: &Catalogue) -> VisitLine {
     }
 }
 
-fn job(line: &DueLine, car: &Car, visits: &[Visit], catalogue: &Catalogue) -> JobView {
+fn job(line: &DueLine, car: &Car, ahead: &Ahead<'_>, catalogue: &Catalogue) -> JobView {
     JobView {
         item: item_view(&line.item, catalogue),
         state: state_key(line.state),
@@ -192,8 +211,10 @@ fn job(line: &DueLine, car: &Car, visits: &[Visit], catalogue: &Catalogue) -> Jo
         parts: if line.state == State::Ahead {
             Vec::new()
         } else {
-            last_parts(&line.item, visits, catalogue)
+            last_parts(&line.item, &car.visits, catalogue)
         },
+        minutes: car.plan.item(&line.item).and_then(|planned| planned.row).map(|row| row.minutes),
+        in_next_visit: ahead.is_next(&line.item),
     }
 }
 

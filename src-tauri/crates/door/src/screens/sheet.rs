@@ -1,13 +1,16 @@
 //! The car's own sheet.
 
-use rules::upkeep::Standing;
-use rules::vehicle::{CheckDigit, Vin};
+use std::collections::BTreeSet;
+
+use rules::upkeep::{Catalogue, Standing, Tightener};
+use rules::vehicle::{CheckDigit, Fitting, Vin};
 
 use super::book::{driven_form, vehicle_form};
 use super::due::plan_line;
 use super::places::vehicle_line;
 use super::show::reading_of;
-use crate::{Door, InstrumentLine, Refusal, SheetView, VinView};
+use crate::car::Car;
+use crate::{Door, FittedLine, InstrumentLine, Refusal, SheetView, VinView};
 
 impl Door {
     pub(crate) fn sheet_view(&self, book: &str) -> Result<SheetView, Refusal> {
@@ -24,10 +27,27 @@ impl Door {
             form: vehicle_form(&car.content),
             vin: car.content.vin.map(read_vin),
             driven: driven_form(car.content.conditions),
+            fitted: fitted(&car, self.catalogue),
             plan: on_this_car.map(|planned| plan_line(planned, self.catalogue)).collect(),
             instruments: instruments.collect(),
         })
     }
+}
+
+/// What the plan of a car with this engine asks about, with what the owner said.
+fn fitted(car: &Car, catalogue: &Catalogue) -> Vec<FittedLine> {
+    let items = catalogue.items().iter().filter(|item| item.engines.include(car.vehicle.engine));
+    let asked: BTreeSet<Fitting> = items
+        .flat_map(|item| {
+            let turbo = item.tightened_by.contains(&Tightener::Turbo).then_some(Fitting::Turbo);
+            item.only_if.iter().copied().chain(turbo)
+        })
+        .collect();
+    let equipment = car.vehicle.equipment;
+    // A car with a chain is not asked for a belt.
+    let open = |fitting: &Fitting| equipment.has(*fitting) == equipment.said(*fitting);
+    let line = |fitting: Fitting| FittedLine { key: fitting.key().to_owned(), has: equipment.said(fitting) };
+    asked.into_iter().filter(open).map(line).collect()
 }
 
 /// What a vehicle identification number says.

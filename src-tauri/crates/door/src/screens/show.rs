@@ -1,14 +1,15 @@
 //! How single values are shown: keys for what has a name, numbers with their units.
 
 use book::PaperRow;
-use book::content::{Fill, Fuel, PartContent};
+use book::content::{Fill, FoundContent, Fuel, PartContent};
 use rules::running::OdometerStatus;
 use rules::upkeep::{Catalogue, ItemRef};
 use rules::vehicle::EngineKind;
 use units::{Distance, DistanceUnit, Measure, Money, VolumeUnit};
 
+use super::due::measured_view;
 use crate::clock::day_of;
-use crate::{FuelView, ItemView, MoneyView, PaperView, PartView, Reading, UnitKey};
+use crate::{FoundView, FuelView, ItemView, MoneyView, PaperView, PartView, Reading, UnitKey};
 
 /// The key of an engine.
 pub(crate) const fn engine_key(engine: EngineKind) -> &'static str {
@@ -85,6 +86,20 @@ pub(crate) fn part_view(part: &PartContent, catalogue: &Catalogue) -> PartView {
         measure: measure_key(part.quantity.measure).to_owned(),
         price: part.price.map(money_view),
         served: part.item.as_ref().map(|item| item_view(item, catalogue)),
+        kind: part.kind.clone().unwrap_or_default(),
+    }
+}
+
+/// What was found, with its measurement where the catalogue still has the gauge for it.
+pub(crate) fn found_view(found: &FoundContent, catalogue: &Catalogue) -> FoundView {
+    let gauge = match &found.item {
+        ItemRef::Catalogue(number) => catalogue.item(*number).and_then(|item| item.gauge),
+        ItemRef::Own(_) => None,
+    };
+    FoundView {
+        item: item_view(&found.item, catalogue),
+        finding: found.finding.key().to_owned(),
+        value: found.value.zip(gauge).map(|(value, gauge)| measured_view(gauge, Some(value))),
     }
 }
 

@@ -30,12 +30,14 @@ fn one_reading_says_nothing_of_later_days_unless_the_owner_states_a_distance() {
 
     // 36 524.25 km a year of 365.2425 days are 100 km a day.
     let vehicle = Vehicle { yearly: Some(Distance::from_millimetres(36_524_250_000)), ..car() };
-    let estimate = pace(&vehicle, &[read("2024-01-01", 50_000)]).on(day("2024-01-11")).unwrap();
-    assert_eq!(
-        (estimate.low.0, estimate.likely.0, estimate.high.0),
-        (km(50_500), km(51_000), km(51_500)),
-        "half as much either way"
-    );
+    let stated = pace(&vehicle, &[read("2024-01-01", 50_000)]);
+    let gone = |days: i32| {
+        let Estimate { low, likely, high } = stated.on(day("2024-01-01").plus_days(days)).unwrap();
+        [low, likely, high].map(|at| at.since(Travelled(km(50_000))).round(units::DistanceUnit::Kilometre))
+    };
+    // Noise of 150 km for the square root of the days, and drift of 39 km a day.
+    assert_eq!(gone(10), [325, 1_000, 1_890]);
+    assert_eq!(gone(365), [20_527, 36_500, 57_555], "about half as much either way");
 }
 
 #[test]
@@ -84,6 +86,76 @@ fn a_new_car_is_paced_from_its_first_day() {
     assert_eq!(pace(&vehicle, &[read("2024-04-10", 3_000)]).per_day(), Some(km(30)));
 }
 
+#[test]
+fn a_last_reading_far_off_counts_for_nothing_until_another_bears_it_out() {
+    let mut readings: Vec<_> = (0..10)
+        .map(|month| Reading {
+            day: day("2024-01-01").plus_days(month * 30),
+            ..read("2024-01-01", 50_000 + i64::from(month) * 1_200)
+        })
+        .collect();
+    let right = pace(&car(), &readings);
+    assert_eq!((right.doubtful(), right.per_day()), (None, Some(km(40))));
+
+    // 61 996 km with the first two digits swapped.
+    readings.push(read("2024-10-08", 16_996));
+    let low = pace(&car(), &readings);
+    assert_eq!(low.doubtful().unwrap().shown, km(16_996));
+    readings.pop();
+    readings.push(read("2024-10-08", 71_996));
+    let high = pace(&car(), &readings);
+    assert_eq!(high.doubtful().unwrap().shown, km(71_996));
+    for doubted in [low, high] {
+        assert_eq!(doubted.last(), right.last());
+        assert_eq!(doubted.on(day("2024-12-01")), right.on(day("2024-12-01")));
+    }
+
+    readings.push(read("2024-10-22", 72_560));
+    let borne_out = pace(&car(), &readings);
+    assert_eq!((borne_out.doubtful(), borne_out.last().unwrap().shown), (None, km(72_560)));
+}
+
+#[test]
+fn months_without_a_reading_change_nothing() {
+    let week = |number: i32| Reading {
+        day: day("2024-01-01").plus_days(number * 7),
+        ..read("2024-01-01", i64::from(number) * 280)
+    };
+    let gap: Vec<_> = (0..50).filter(|number| !(20..37).contains(number)).map(week).collect();
+    assert_eq!(pace(&car(), &gap).per_day(), Some(km(40)));
+}
+
+#[test]
+fn two_readings_of_one_day_are_both_right() {
+    let readings = [read("2024-01-01", 0), read("2024-04-10", 4_000), read("2024-04-10", 4_050)];
+    let pace = pace(&car(), &readings);
+    assert_eq!((pace.last().unwrap().shown, pace.doubtful()), (km(4_050), None));
+    assert_eq!(pace.per_day().unwrap().floor(units::DistanceUnit::Kilometre), 40);
+}
+
+/// A new job half a year ago: the rate is on its way from the old one to the new one, and the span knows.
+#[test]
+fn a_new_habit_shows_in_the_rate_and_in_the_span() {
+    let readings = |later: i64| -> Vec<_> {
+        (0..14_i32)
+            .map(|month| {
+                let (before, after) = (i64::from(month.min(7)), i64::from((month - 7).max(0)));
+                let shown = before * 600 + after * later;
+                Reading { day: day("2024-01-01").plus_days(month * 30), ..read("2024-01-01", shown) }
+            })
+            .collect()
+    };
+    let (same, changed) = (pace(&car(), &readings(600)), pace(&car(), &readings(1_800)));
+    assert_eq!(same.per_day(), Some(km(20)));
+    assert!(changed.per_day() > Some(km(40)), "{:?}", changed.per_day());
+    let share = |pace: &Pace| {
+        let Estimate { low, likely, high } = pace.on(day("2025-06-01")).unwrap();
+        let gone = likely.since(pace.last().unwrap().travelled);
+        high.since(low).millimetres() * 100 / gone.millimetres()
+    };
+    assert!(share(&changed) > 2 * share(&same), "{} and {}", share(&changed), share(&same));
+}
+
 proptest! {
     /// The span is in order, never narrows with time, and `on` and `reaches` agree with each other.
     #[test]
@@ -114,5 +186,28 @@ proptest! {
                 prop_assert!(pace.on(likely.plus_days(-1)).unwrap().likely < target);
             }
         }
+    }
+
+    /// More readings on the same exact line never change the rate, whatever of them is taken.
+    #[test]
+    fn readings_on_one_line_give_its_rate(
+        per_day in 0_i64..400,
+        mut days in prop::collection::btree_set(0_i32..900, 0..120),
+        end in 30_i32..900,
+    ) {
+        days.extend([0, end]);
+        let readings: Vec<_> = days
+            .into_iter()
+            .map(|days| Reading {
+                day: day("2015-01-01").plus_days(days),
+                ..read("2015-01-01", 1_000 + i64::from(days) * per_day)
+            })
+            .collect();
+        for count in 2..=readings.len() {
+            let pace = pace(&car(), &readings[..count]);
+            prop_assert_eq!(pace.doubtful(), None);
+            prop_assert!(pace.per_day().is_none_or(|rate| rate == km(per_day)));
+        }
+        prop_assert_eq!(pace(&car(), &readings).per_day(), Some(km(per_day)));
     }
 }

@@ -12,11 +12,11 @@ pub const FASTEST_PER_DAY: Distance = Distance::whole(2_500, DistanceUnit::Kilom
 pub enum Plausibility {
     /// Nothing.
     Fine,
-    /// It is lower than an earlier one.
+    /// It is lower than an earlier one, or than the highest of its own day.
     Lower {
         /// What was shown then.
         than: Distance,
-        /// The day of the earlier reading.
+        /// The day of the other reading, which may be the new one's.
         on: Day,
     },
     /// It was put in afterwards for an earlier day, and is higher than one of a later day.
@@ -38,10 +38,11 @@ pub enum Plausibility {
 }
 
 impl Track {
-    /// Holds a new reading against the readings of the days before it, after it, and of the same day.
+    /// Holds a new reading against the readings of the days before it, of the same day, and of the days after.
     ///
-    /// An equal reading is fine. Readings of one day may come in any order, since nobody notes the hour. A
-    /// reading that the owner marks as not actual is never asked about.
+    /// An equal reading is fine. Nobody notes the hour, so a new reading counts as the last of its day, and one
+    /// that is lower than another of that day is asked about: it is mistyped, or it was read earlier in the day
+    /// and is kept. A reading that the owner marks as not actual is never asked about.
     pub fn plausibility(&self, new: Reading) -> Plausibility {
         if new.status == OdometerStatus::NotActual {
             return Plausibility::Fine;
@@ -51,12 +52,13 @@ impl Track {
         let points = track.points();
         let before = points.partition_point(|point| point.day < new.day);
         let after = points.partition_point(|point| point.day <= new.day);
-        let earlier = before.checked_sub(1).and_then(|last| points.get(last));
-        let same_day = points[before..after].iter();
-        earlier
-            .and_then(|point| behind(point, new.day, here))
+        let (earlier, same_day) = (points[..before].last(), &points[before..after]);
+        // Only the highest of the day can lie beyond the new reading, and only the lowest farthest behind it.
+        [earlier, same_day.last(), same_day.first()]
+            .into_iter()
+            .flatten()
+            .find_map(|point| behind(point, new.day, here))
             .or_else(|| points.get(after).and_then(|point| ahead(point, new.day, here)))
-            .or_else(|| same_day.into_iter().find_map(|point| apart(point, here)))
             .unwrap_or(Plausibility::Fine)
     }
 }
@@ -73,11 +75,6 @@ fn ahead(later: &Point, day: Day, here: Travelled) -> Option<Plausibility> {
         return Some(Plausibility::Higher { than: later.shown, on: later.day });
     }
     too_fast(later.travelled.since(here), day, later.day)
-}
-
-fn apart(other: &Point, here: Travelled) -> Option<Plausibility> {
-    let distance = here.since(other.travelled).max(other.travelled.since(here));
-    too_fast(distance, other.day, other.day)
 }
 
 fn too_fast(distance: Distance, from: Day, to: Day) -> Option<Plausibility> {

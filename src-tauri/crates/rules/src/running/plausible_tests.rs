@@ -48,10 +48,27 @@ fn a_reading_put_in_afterwards_is_held_against_later_ones() {
 }
 
 #[test]
-fn readings_of_one_day_may_come_in_any_order_but_not_lie_far_apart() {
-    assert_eq!(track().plausibility(read("2024-03-01", 52_900)), Fine);
+fn a_lower_reading_on_the_same_day_is_asked_about() {
+    let asked = track().plausibility(read("2024-03-01", 52_900));
+    assert_eq!(asked, Lower { than: km(53_000), on: day("2024-03-01") });
+    assert_eq!(track().plausibility(read("2024-03-01", 53_000)), Fine);
+    assert_eq!(track().plausibility(read("2024-03-01", 53_100)), Fine);
+}
+
+#[test]
+fn it_is_held_against_the_highest_of_the_day_and_one_that_was_kept_asks_no_more_of_those_above_both() {
+    let kept = track().with(read("2024-03-01", 52_900));
+    let asked = kept.plausibility(read("2024-03-01", 52_950));
+    assert_eq!(asked, Lower { than: km(53_000), on: day("2024-03-01") });
+    assert_eq!(kept.plausibility(read("2024-03-01", 53_010)), Fine);
+}
+
+#[test]
+fn readings_of_one_day_do_not_lie_far_apart() {
     let apart = track().plausibility(read("2024-03-01", 56_000));
     assert_eq!(apart, TooFast { per_day: km(3_000), from: day("2024-03-01"), to: day("2024-03-01") });
+    let between = track().with(read("2024-03-01", 55_000)).plausibility(read("2024-03-01", 56_000));
+    assert_eq!(between, apart, "held against the lowest of the day");
 }
 
 #[test]
@@ -76,6 +93,7 @@ fn a_new_instrument_may_show_less() {
     let readings = [read("2024-01-01", 50_000), read("2024-03-01", 53_000)];
     let track = Track::new(&car(), &readings, &[fitted]);
     assert_eq!(track.plausibility(read("2024-03-05", 3)), Fine);
+    assert_eq!(track.with(read("2024-03-05", 53_100)).plausibility(read("2024-03-05", 3)), Fine);
     assert_eq!(track.plausibility(read("2024-04-05", 900)), Fine);
     assert!(matches!(track.plausibility(read("2024-03-06", 54_000)), TooFast { .. }));
 }

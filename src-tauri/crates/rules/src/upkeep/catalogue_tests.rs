@@ -1,10 +1,17 @@
-//! The catalogue that comes with the program, and tables that cannot be so.
+//! How a catalogue is read, and tables that cannot be so. What the one that comes with the program says is
+//! checked in the modules below.
 #![allow(clippy::unwrap_used)]
 
-use units::DistanceUnit;
+use units::HalfMonths;
 
 use super::*;
-use crate::vehicle::EngineKind;
+use crate::upkeep::{Access, Gauge, Measured, Milli, Range, Schedule, Source, Tightener, Timing};
+use crate::vehicle::{Condition, Fitting};
+
+#[path = "catalogue_content_tests.rs"]
+mod content;
+#[path = "catalogue_floor_tests.rs"]
+mod floor;
 
 const ROW: &str = r#"
 [[item]]
@@ -13,8 +20,22 @@ key = "engine-oil"
 engines = "combustion"
 action = "replace"
 stakes = "engine"
+minutes = 60
 every = { distance = "10000 to 15000 km", time = "12 months" }
 tightened_by = ["short trips"]
+source = "common practice"
+"#;
+
+/// A second row, which others can name.
+const LEVEL: &str = r#"
+[[item]]
+number = 2
+key = "engine-oil-level"
+engines = "combustion"
+action = "inspect"
+stakes = "engine"
+minutes = 5
+every = { distance = "1000 km" }
 source = "common practice"
 "#;
 
@@ -22,39 +43,22 @@ fn shipped() -> &'static Catalogue {
     Catalogue::shipped().unwrap()
 }
 
-#[test]
-fn the_shipped_catalogue_is_well_formed_and_its_ranges_are_sensible() {
-    assert!(shipped().items().len() >= 16);
-    for item in shipped().items() {
-        let ranges = item.schedule.first.iter().chain([&item.schedule.every]);
-        for end in ranges.flat_map(|range| [range.short(), range.long()]) {
-            if let Some(distance) = end.distance() {
-                let km = distance.distance().round(DistanceUnit::Kilometre);
-                assert!((5_000..=250_000).contains(&km), "{}: {distance}", item.key);
-            }
-            if let Some(time) = end.time() {
-                assert!(
-                    (HalfMonths::months(1)..=HalfMonths::months(120)).contains(&time),
-                    "{}: {time}",
-                    item.key
-                );
-            }
-        }
-        let tightens = !item.tightened_by.is_empty();
-        assert!(!tightens || !item.schedule.every.is_single(), "{}: nothing to tighten", item.key);
-    }
+/// The ranges of a row: both phases, what follows other work, and those of its kinds.
+fn ranges(item: &Item) -> Vec<Range> {
+    let own = match &item.timing {
+        Timing::Every(schedule) => schedule.first.into_iter().chain([schedule.every]).collect(),
+        Timing::After { within, .. } => vec![*within],
+        Timing::Unset => Vec::new(),
+    };
+    own.into_iter().chain(item.kinds.iter().map(|kind| kind.every)).collect()
 }
 
-/// Once given, a number stands on printed cards. This list only ever grows.
-#[test]
-fn numbers_and_keys_never_change() {
-    let given = "1 engine-oil, 2 engine-air-filter, 3 cabin-filter, 4 throttle-body, 5 spark-plugs, 6 glow-plugs, \
-        7 fuel-filter, 8 fuel-filter-water, 9 coolant, 10 brake-fluid, 11 timing-belt, 12 drive-belt, 13 hoses, \
-        14 battery-test, 15 tyre-check, 16 brake-check, 17 gearbox-oil, 18 wipers, 19 lamps, 20 air-mass-sensor, \
-        21 crankcase-valve, 22 power-steering-fluid, 23 exhaust, 24 steering-suspension, 25 corrosion, \
-        26 air-conditioning, 27 tyres";
-    let now: Vec<_> = shipped().items().iter().map(|item| format!("{} {}", item.number, item.key)).collect();
-    assert_eq!(now.join(", "), given);
+/// The schedule of a row that comes round again and again.
+fn schedule(item: &Item) -> Schedule<Range> {
+    match item.timing {
+        Timing::Every(schedule) => schedule,
+        ref other => panic!("{} has no schedule: {other:?}", item.key),
+    }
 }
 
 #[test]
@@ -69,7 +73,7 @@ fn items_are_found_by_number_and_by_key() {
 #[test]
 fn a_row_is_read_as_it_stands() {
     let catalogue = Catalogue::parse(ROW).unwrap();
-    let every = catalogue.items()[0].schedule.every;
+    let every = schedule(&catalogue.items()[0]).every;
     assert_eq!(every.short().distance().unwrap().to_string(), "10000 km");
     assert_eq!(every.long().distance().unwrap().to_string(), "15000 km");
     assert_eq!(
@@ -82,7 +86,7 @@ fn a_row_is_read_as_it_stands() {
 #[test]
 fn both_phases_of_a_row_are_read() {
     let text = ROW.replace("every =", "first = { distance = \"60000 mi\", time = \"48 months\" }\nevery =");
-    let first = Catalogue::parse(&text).unwrap().items()[0].schedule.first.unwrap();
+    let first = schedule(&Catalogue::parse(&text).unwrap().items()[0]).first.unwrap();
     assert!(first.is_single());
     assert_eq!(first.long().distance().unwrap().to_string(), "60000 mi");
 }
@@ -94,6 +98,51 @@ fn a_regulation_and_a_publication_are_named() {
     };
     assert_eq!(source("regulation: 49 CFR 565"), Source::Regulation("49 CFR 565".to_owned()));
     assert_eq!(source("published: a manual, p. 7"), Source::Published("a manual, p. 7".to_owned()));
+}
+
+#[test]
+fn the_rest_of_a_row_is_read_as_it_stands() {
+    let text = ROW.replace(
+        "minutes = 60",
+        r#"minutes = 60
+        only_if = ["turbo", "cable throttle"]
+        resets = ["engine-oil-level"]
+        access = "wheels off"
+        due_when = ["rough idle", "sooty"]
+        measured = { what = "freezing point", unit = "°C", limit = -25.5, fresh = -37.0 }"#,
+    );
+    let kind =
+        "[[item.kind]]\nkey = \"thin\"\nevery = { time = \"6 months\" }\nsource = \"common practice\"\n";
+    let catalogue = Catalogue::parse(&format!("{text}{kind}{LEVEL}")).unwrap();
+    let item = catalogue.item(1).unwrap();
+    assert_eq!(item.only_if, [Fitting::Turbo, Fitting::CableThrottle]);
+    assert_eq!(item.resets, [2]);
+    assert_eq!((item.access, item.minutes), (Some(Access::WheelsOff), 60));
+    assert_eq!(item.due_when.iter().map(|found| found.key()).collect::<Vec<_>>(), ["rough-idle", "sooty"]);
+    let gauge = Gauge { what: Measured::FreezingPoint, limit: Milli(-25_500), fresh: Milli(-37_000) };
+    assert_eq!(item.gauge, Some(gauge));
+    assert_eq!(item.tightened_by, [Tightener::Driven(Condition::ShortTrips)]);
+    assert_eq!(item.kind("thin").unwrap().every.long().time(), Some(HalfMonths::months(6)));
+    assert_eq!(item.kind("thick"), None);
+}
+
+#[test]
+fn a_row_may_follow_another_or_wait_for_its_owner() {
+    let every = "every = { distance = \"10000 to 15000 km\", time = \"12 months\" }";
+    let after = "after = { items = [\"engine-oil-level\"], distance = \"50 to 100 mi\" }";
+    let timing = |text: &str| {
+        let text = format!("{}{LEVEL}", text.replace("tightened_by = [\"short trips\"]", ""));
+        Catalogue::parse(&text).map(|catalogue| catalogue.item(1).unwrap().timing.clone())
+    };
+    let Timing::After { items, within } = timing(&ROW.replace(every, after)).unwrap() else { panic!() };
+    assert_eq!(items, [2]);
+    assert_eq!(within.long().distance().unwrap().to_string(), "100 mi");
+    let unset = ROW.replace(every, "").replace("common practice", "owner");
+    assert_eq!(timing(&unset).unwrap(), Timing::Unset);
+    let both = ROW.replace(every, &format!("{every}\n{after}"));
+    for wrong in [both, ROW.replace(every, ""), ROW.replace("common practice", "owner")] {
+        assert!(matches!(timing(&wrong), Err(RulesError::Catalogue { .. })), "{wrong}");
+    }
 }
 
 #[test]
@@ -116,21 +165,23 @@ fn rows_that_cannot_be_so_are_refused_by_name() {
         ("{ distance = \"10000 to 15000 km\", time = \"12 months\" }", "{}"),
         ("common practice", "hearsay"),
         ("stakes", "steaks"),
+        ("minutes = 60", "minutes = 4"),
+        ("minutes = 60", "minutes = 481"),
+        ("minutes = 60", "minutes = 60\nonly_if = [\"wings\"]"),
+        ("minutes = 60", "minutes = 60\naccess = \"the moon\""),
+        ("minutes = 60", "minutes = 60\nresets = [\"engine-oil\"]"),
+        ("minutes = 60", "minutes = 60\nresets = [\"nobody\"]"),
+        ("minutes = 60", "minutes = 60\ndue_when = [\"within limits\"]"),
+        (
+            "minutes = 60",
+            "minutes = 60\nmeasured = { what = \"tread\", unit = \"in\", limit = 3.0, fresh = 8.0 }",
+        ),
+        (
+            "minutes = 60",
+            "minutes = 60\nmeasured = { what = \"tread\", unit = \"mm\", limit = 3.0, fresh = 3.0 }",
+        ),
     ] {
         let refused = Catalogue::parse(&ROW.replace(right, wrong));
         assert!(matches!(refused, Err(RulesError::Catalogue { .. })), "{wrong}: {refused:?}");
     }
-}
-
-#[test]
-fn every_engine_has_items_and_none_that_it_cannot_have() {
-    let keys = |engine| -> Vec<_> {
-        let items = shipped().items().iter().filter(move |item| item.engines.include(engine));
-        items.map(|item| item.key.as_str()).collect()
-    };
-    assert!(keys(EngineKind::Petrol).contains(&"spark-plugs"));
-    assert!(!keys(EngineKind::Petrol).contains(&"glow-plugs"));
-    assert!(keys(EngineKind::DieselHybrid).contains(&"fuel-filter-water"));
-    assert!(!keys(EngineKind::Electric).contains(&"engine-oil"));
-    assert!(keys(EngineKind::Electric).contains(&"brake-fluid"));
 }

@@ -1,14 +1,18 @@
 //! What is due: each item of the plan, counted from when it was last done, and why.
 
 use std::cmp::Reverse;
-use std::collections::BTreeMap;
 
 use units::{Day, Distance};
 
+use super::last::{Last, LastDone};
+use super::seen::{Bounds, Seen, see};
 use super::state::{Limit, State};
-use super::{Authority, Interval, ItemRef, Plan, PlannedItem, Stakes, Standing};
+use super::{
+    Authority, Found, Interval, Item, ItemRef, Plan, PlannedItem, Schedule, Stakes, Standing, Tightener,
+    Timing,
+};
 use crate::running::{DaySpan, Pace, Track, Travelled};
-use crate::vehicle::{Condition, Vehicle};
+use crate::vehicle::Vehicle;
 
 /// Everything that what is due depends on.
 #[derive(Debug, Clone, Copy)]
@@ -16,9 +20,11 @@ pub struct Facts<'a> {
     /// The car.
     pub vehicle: &'a Vehicle,
     /// Its plan.
-    pub plan: &'a Plan,
+    pub plan: &'a Plan<'a>,
     /// What was done, in any order.
     pub done: &'a [Done],
+    /// What was found without being done, in any order.
+    pub found: &'a [Found],
     /// Its readings.
     pub track: &'a Track,
     /// How fast it goes.
@@ -36,6 +42,8 @@ pub struct Done {
     pub day: Day,
     /// How far the car had gone, if the odometer was read.
     pub travelled: Option<Travelled>,
+    /// The key of the kind of part or fluid that was fitted, where someone said so.
+    pub kind: Option<String>,
 }
 
 /// How one item stands today.
@@ -55,6 +63,8 @@ pub struct DueLine {
     pub due_shown: Option<Distance>,
     /// Which limit comes first; `None` when there is nothing to count from.
     pub first: Option<Limit>,
+    /// It is a look that belongs to a round of the car, and to no visit.
+    pub round: bool,
     /// Why.
     pub why: Why,
 }
@@ -71,7 +81,11 @@ pub struct Why {
     /// What it was counted from.
     pub counted_from: CountedFrom,
     /// What tightened it.
-    pub tightened_by: Vec<Condition>,
+    pub tightened_by: Vec<Tightener>,
+    /// The kind of part or fluid that is fitted, where it brought its own interval.
+    pub kind: Option<String>,
+    /// What was found about it since it was last done.
+    pub seen: Option<Seen>,
 }
 
 /// A phase of a schedule.
@@ -81,6 +95,8 @@ pub enum Phase {
     First,
     /// From one time to the next.
     Every,
+    /// Once, after something else was done.
+    After,
 }
 
 /// What an interval is counted from.
@@ -95,66 +111,142 @@ pub enum CountedFrom {
     },
     /// The first use of a car that the book knows from new.
     FirstUse(Day),
+    /// The last time that another item was done, which calls for this one.
+    Other {
+        /// The number of that item.
+        item: u32,
+        /// When.
+        day: Day,
+        /// How far the car had gone.
+        travelled: Option<Travelled>,
+    },
     /// Nothing: it was never recorded.
     Nothing,
 }
+
+const DAYS_A_YEAR: i32 = 365;
+/// Of the distance within which something else calls for an item.
+const LAPSES_AFTER: i64 = 10;
 
 /// How every active item of the plan stands today.
 ///
 /// In this order: what is overdue and can wreck the engine or hurt someone, what of that kind was never
 /// recorded, what else is overdue, due, due soon, never recorded, ahead; within each, by day, then by what
-/// ignoring it costs.
+/// ignoring it costs. A round of the car, such as a look at the oil level, is nothing that many write down,
+/// so that late or without a record it comes with what is due soon.
 pub fn due(facts: &Facts<'_>) -> Vec<DueLine> {
-    let last_done = last_done(facts.done);
+    let last = Last::new(facts.plan, facts.done, facts.found);
     let active = facts.plan.items().iter().filter(|planned| planned.standing == Standing::Active);
-    let mut lines: Vec<_> =
-        active.map(|planned| due_line(facts, planned, last_done.get(&planned.item).copied())).collect();
+    let mut lines: Vec<_> = active.filter_map(|planned| due_line(facts, planned, &last)).collect();
     lines.sort_by(|a, b| order(a).cmp(&order(b)));
     lines
 }
 
-/// The last time each item was done.
-fn last_done(done: &[Done]) -> BTreeMap<&ItemRef, &Done> {
-    let mut last: BTreeMap<&ItemRef, &Done> = BTreeMap::new();
-    for done in done {
-        let known = last.entry(&done.item).or_insert(done);
-        if (done.day, done.travelled) > (known.day, known.travelled) {
-            *known = done;
-        }
-    }
-    last
-}
-
-fn due_line(facts: &Facts<'_>, planned: &PlannedItem, last: Option<&Done>) -> DueLine {
-    let counted_from = counted_from(facts, last);
-    let (interval, phase) = phase(planned, counted_from);
-    let (day, travelled) = counted_from.start();
-    let by_time = day.zip(interval.time()).map(|(day, time)| DaySpan::exact(day.plus(time)));
-    let due_at = travelled.zip(interval.distance()).map(|(from, by)| from.plus(by.distance()));
-    let by_distance = due_at.and_then(|at| reached(facts, at));
-    let due = earlier(by_time, by_distance);
-    let to_go = due_at.zip(now(facts).or(travelled)).map(|(at, now)| at.since(now));
-    DueLine {
+/// How an item stands; `None` for one that follows another and is not called for.
+fn due_line(facts: &Facts<'_>, planned: &PlannedItem<'_>, last: &Last<'_>) -> Option<DueLine> {
+    let why = why(facts, planned, last)?;
+    let (day, travelled) = why.counted_from.start();
+    let bounds = Bounds {
+        on: day.zip(why.interval.time()).map(|(day, time)| day.plus(time)),
+        at: travelled.zip(why.interval.distance()).map(|(from, by)| from.plus(by.distance())),
+        found: None,
+    };
+    let found = last.found_since(facts.plan, planned);
+    let (bounds, seen) = see(facts, planned, found, (why.counted_from, why.interval), bounds);
+    let by_found = bounds.found.map(DaySpan::exact);
+    let by_time = bounds.on.map(DaySpan::exact);
+    let by_distance = bounds.at.and_then(|at| reached(facts, at));
+    let due = [by_found, by_time, by_distance].into_iter().flatten().reduce(DaySpan::or_earlier);
+    let to_go = bounds.at.zip(now(facts).or(travelled)).map(|(at, now)| at.since(now));
+    Some(DueLine {
         item: planned.item.clone(),
         stakes: planned.stakes,
         state: State::of(due, to_go, facts.today),
         due,
-        due_at,
-        due_shown: due_at.map(|at| facts.track.shown(at)),
-        first: first_limit(by_time, by_distance, due_at),
-        why: Why {
-            interval,
-            authority: planned.authority.clone(),
-            phase,
-            counted_from,
-            tightened_by: planned.tightened_by.clone(),
-        },
+        due_at: bounds.at,
+        due_shown: bounds.at.map(|at| facts.track.shown(at)),
+        first: first_limit(by_found, by_time, by_distance, bounds.at),
+        round: planned.row.is_some_and(Item::is_round),
+        why: Why { seen, ..why },
+    })
+}
+
+/// The interval that holds, and what it is counted from.
+fn why(facts: &Facts<'_>, planned: &PlannedItem<'_>, last: &Last<'_>) -> Option<Why> {
+    let done = last.done(facts.plan, &planned.item);
+    match &planned.timing {
+        Timing::Every(schedule) => Some(why_every(facts, planned, *schedule, done)),
+        Timing::After { items, within } => why_after(facts, planned, (items, *within), last),
+        Timing::Unset => None,
     }
 }
 
-fn counted_from(facts: &Facts<'_>, last: Option<&Done>) -> CountedFrom {
+fn why_every(
+    facts: &Facts<'_>,
+    planned: &PlannedItem<'_>,
+    schedule: Schedule,
+    done: Option<LastDone<'_>>,
+) -> Why {
+    let counted_from = counted_from(facts, done);
+    let kind = done.and_then(|done| done.kind).and_then(|key| planned.kind_fitted(key));
+    if let Some((kind, interval, tightened_by)) = kind {
+        return Why {
+            interval,
+            authority: Authority::Catalogue(kind.source.clone()),
+            phase: Phase::Every,
+            counted_from,
+            tightened_by,
+            kind: Some(kind.key.clone()),
+            seen: None,
+        };
+    }
+    // The first interval runs from new only; whatever was done once is in its second phase.
+    let (interval, phase) = match (counted_from, schedule.first) {
+        (CountedFrom::FirstUse(_), Some(first)) => (first, Phase::First),
+        _ => (schedule.every, Phase::Every),
+    };
+    plain(planned, interval, phase, counted_from)
+}
+
+/// What another item calls for, until it is done on that day or later.
+fn why_after(
+    facts: &Facts<'_>,
+    planned: &PlannedItem<'_>,
+    (items, within): (&[u32], Interval),
+    last: &Last<'_>,
+) -> Option<Why> {
+    let done = |&item: &u32| Some((last.done(facts.plan, &ItemRef::Catalogue(item))?, item));
+    let (call, item) = items.iter().filter_map(done).max_by_key(|(done, _)| (done.day, done.travelled))?;
+    let answered = last.done(facts.plan, &planned.item).is_some_and(|own| own.day >= call.day);
+    let travelled = call.travelled.or_else(|| facts.track.on(call.day));
+    let counted_from = CountedFrom::Other { item, day: call.day, travelled };
+    let called_for = !answered && !lapsed(facts, call.day, travelled, within);
+    called_for.then(|| plain(planned, within, Phase::After, counted_from))
+}
+
+/// Whether it has no meaning any more to do what something else called for: after a year, or ten times the
+/// distance (an assumption of this program).
+fn lapsed(facts: &Facts<'_>, day: Day, travelled: Option<Travelled>, within: Interval) -> bool {
+    let gone = now(facts).zip(travelled).map(|(now, then)| now.since(then).millimetres());
+    let far = within.distance().map(|within| within.distance().millimetres().saturating_mul(LAPSES_AFTER));
+    facts.today.days_since(day) > DAYS_A_YEAR || gone.zip(far).is_some_and(|(gone, far)| gone > far)
+}
+
+fn plain(planned: &PlannedItem<'_>, interval: Interval, phase: Phase, counted_from: CountedFrom) -> Why {
+    Why {
+        interval,
+        authority: planned.authority.clone(),
+        phase,
+        counted_from,
+        tightened_by: planned.tightened_by.clone(),
+        kind: None,
+        seen: None,
+    }
+}
+
+fn counted_from(facts: &Facts<'_>, last: Option<LastDone<'_>>) -> CountedFrom {
     match (last, facts.vehicle.new_on()) {
-        (Some(&Done { day, travelled, .. }), _) => {
+        (Some(LastDone { day, travelled, .. }), _) => {
             CountedFrom::LastDone { day, travelled: travelled.or_else(|| facts.track.on(day)) }
         }
         (None, Some(first_use)) => CountedFrom::FirstUse(first_use),
@@ -165,25 +257,30 @@ fn counted_from(facts: &Facts<'_>, last: Option<&Done>) -> CountedFrom {
 impl CountedFrom {
     /// The day and the distance from which to count.
     fn start(self) -> (Option<Day>, Option<Travelled>) {
+        match self.place() {
+            Some((day, travelled)) => (Some(day), travelled),
+            None => (None, None),
+        }
+    }
+
+    /// The same, where there is one.
+    pub(super) fn place(self) -> Option<(Day, Option<Travelled>)> {
         match self {
-            CountedFrom::LastDone { day, travelled } => (Some(day), travelled),
-            CountedFrom::FirstUse(day) => (Some(day), Some(Travelled::NONE)),
-            CountedFrom::Nothing => (None, None),
+            CountedFrom::LastDone { day, travelled } | CountedFrom::Other { day, travelled, .. } => {
+                Some((day, travelled))
+            }
+            CountedFrom::FirstUse(day) => Some((day, Some(Travelled::NONE))),
+            CountedFrom::Nothing => None,
         }
     }
 }
 
-/// The first interval runs from new only; whatever was done once is in its second phase.
-fn phase(planned: &PlannedItem, counted_from: CountedFrom) -> (Interval, Phase) {
-    match (counted_from, planned.schedule.first) {
-        (CountedFrom::FirstUse(_), Some(first)) => (first, Phase::First),
-        _ => (planned.schedule.every, Phase::Every),
-    }
-}
-
-/// When the car went, or will have gone, this far.
+/// When the car went, or will have gone, this far. A last reading that is not believed does not count.
 fn reached(facts: &Facts<'_>, at: Travelled) -> Option<DaySpan> {
-    facts.track.reached(at).map(DaySpan::exact).or_else(|| facts.pace.reaches(at))
+    let believed =
+        facts.pace.doubtful().is_none() || facts.pace.last().is_some_and(|last| last.travelled >= at);
+    let went = facts.track.reached(at).filter(|_| believed);
+    went.map(DaySpan::exact).or_else(|| facts.pace.reaches(at))
 }
 
 /// How far the car has likely gone by today, or had by the last reading if it is not known how fast it goes.
@@ -192,28 +289,22 @@ fn now(facts: &Facts<'_>) -> Option<Travelled> {
     estimate.or_else(|| facts.pace.last().map(|point| point.travelled))
 }
 
-fn earlier(by_time: Option<DaySpan>, by_distance: Option<DaySpan>) -> Option<DaySpan> {
-    match (by_time, by_distance) {
-        (Some(time), Some(distance)) => Some(time.or_earlier(distance)),
-        (one, other) => one.or(other),
-    }
-}
-
 fn first_limit(
+    by_found: Option<DaySpan>,
     by_time: Option<DaySpan>,
     by_distance: Option<DaySpan>,
     due_at: Option<Travelled>,
 ) -> Option<Limit> {
-    match (by_time, by_distance) {
-        (Some(time), Some(distance)) if distance.likely < time.likely => Some(Limit::Distance),
-        (Some(_), _) => Some(Limit::Time),
-        (None, _) => due_at.map(|_| Limit::Distance),
-    }
+    let spans = [(by_found, Limit::Finding), (by_time, Limit::Time), (by_distance, Limit::Distance)];
+    let dated = spans.into_iter().filter_map(|(span, limit)| Some((span?.likely, limit)));
+    let first = dated.min_by_key(|&(day, _)| day).map(|(_, limit)| limit);
+    first.or_else(|| due_at.map(|_| Limit::Distance))
 }
 
 /// The line's place in the list.
 fn order(line: &DueLine) -> (u8, bool, Option<Day>, Reverse<Stakes>, &ItemRef) {
     let urgency = match line.state {
+        State::Overdue | State::Due | State::NoRecord if line.round => 4,
         State::Overdue if line.stakes.are_grave() => 0,
         State::NoRecord if line.stakes.are_grave() => 1,
         State::Overdue => 2,

@@ -3,9 +3,11 @@
 use std::fmt;
 use std::str::FromStr;
 
-use super::{Range, Schedule};
+use units::HalfMonths;
+
+use super::{Finding, Gauge, Range, Schedule};
 use crate::RulesError;
-use crate::vehicle::{Condition, EngineKind};
+use crate::vehicle::{Condition, EngineKind, Equipment, Fitting, Vehicle};
 
 /// Something that a car needs from time to time, as the catalogue has it.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -16,20 +18,97 @@ pub struct Item {
     pub key: String,
     /// Which engines need it.
     pub engines: Engines,
+    /// What else the car must have for it; a car of which that is not known counts as having it.
+    pub only_if: Vec<Fitting>,
     /// What is done.
     pub action: Action,
+    /// The numbers of the items that count as done with it.
+    pub resets: Vec<u32>,
     /// What ignoring it costs.
     pub stakes: Stakes,
+    /// What must be opened up, drained or lifted for it.
+    pub access: Option<Access>,
+    /// How long it takes a practised amateur, in minutes.
+    pub minutes: u16,
     /// Whether it belongs in a workshop.
     pub workshop: bool,
     /// What can hurt someone at this work, beyond the usual care.
     pub cautions: Vec<Caution>,
     /// How often.
-    pub schedule: Schedule<Range>,
+    pub timing: Timing<Range>,
     /// What makes the short end of the range hold.
-    pub tightened_by: Vec<Condition>,
+    pub tightened_by: Vec<Tightener>,
+    /// The findings that make it due at once.
+    pub due_when: Vec<Finding>,
+    /// What is measured to see whether it is due.
+    pub gauge: Option<Gauge>,
+    /// The kinds of part or fluid that have a range of their own.
+    pub kinds: Vec<Kind>,
     /// Where the interval comes from.
     pub source: Source,
+}
+
+/// When an item comes round.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Timing<T> {
+    /// Again and again.
+    Every(Schedule<T>),
+    /// Once after each time that one of these items, given by their numbers, was done.
+    After {
+        /// The items that call for it.
+        items: Vec<u32>,
+        /// How soon after them.
+        within: T,
+    },
+    /// Only the owner, his handbook or local rules can say.
+    Unset,
+}
+
+/// A kind of part or fluid that lasts for a time of its own, such as an iridium plug.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Kind {
+    /// Its name in files and the words: small letters, digits and dashes.
+    pub key: String,
+    /// How long it lasts.
+    pub every: Range,
+    /// Where that comes from.
+    pub source: Source,
+}
+
+/// What makes the short end of a range hold.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Tightener {
+    /// How the car is driven.
+    Driven(Condition),
+    /// That the engine is turbocharged or highly tuned.
+    Turbo,
+}
+
+/// What must be opened up, drained or lifted; work that shares it is done together.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Access {
+    /// The car lifted.
+    Lifted,
+    /// The wheels off.
+    WheelsOff,
+    /// The way of the air into the engine.
+    AirPath,
+    /// Coils, leads and plugs.
+    Ignition,
+    /// Covers and belts at the front of the engine.
+    FrontBelt,
+    /// The coolant let out.
+    Cooling,
+    /// The fuel line opened.
+    Fuel,
+    /// Trim and boxes in the cabin.
+    Cabin,
+    /// Only the bonnet.
+    Bonnet,
+    /// The battery and what holds it.
+    Battery,
+    /// No tool but papers.
+    Papers,
 }
 
 /// An item named in a visit, a plan or on a card.
@@ -56,6 +135,8 @@ pub enum Engines {
     SparkIgnition,
     /// Diesel.
     Diesel,
+    /// Hybrids and electric cars.
+    HighVoltage,
 }
 
 /// What is done.
@@ -73,6 +154,8 @@ pub enum Action {
     Test,
     /// Renewed.
     Replace,
+    /// Attended to with papers: an inspection by the authorities, an insurance.
+    Attend,
 }
 
 /// What can hurt someone at work on a car.
@@ -130,6 +213,8 @@ pub enum Source {
     Published(String),
     /// What the trade goes by, without one source.
     CommonPractice,
+    /// Only the owner's own papers and local rules say.
+    Owner,
 }
 
 impl Engines {
@@ -140,6 +225,7 @@ impl Engines {
             Engines::Combustion => engine.burns_fuel(),
             Engines::SparkIgnition => engine.has_spark_ignition(),
             Engines::Diesel => engine.burns_diesel(),
+            Engines::HighVoltage => engine.has_high_voltage(),
         }
     }
 }
@@ -163,12 +249,90 @@ impl Caution {
     }
 }
 
+impl Tightener {
+    /// Whether it holds for this car.
+    pub fn holds(self, vehicle: &Vehicle) -> bool {
+        match self {
+            Tightener::Driven(condition) => vehicle.conditions.has(condition),
+            Tightener::Turbo => vehicle.equipment.has(Fitting::Turbo) == Some(true),
+        }
+    }
+
+    /// Its name in the words.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Tightener::Driven(condition) => condition.key(),
+            Tightener::Turbo => Fitting::Turbo.key(),
+        }
+    }
+}
+
+impl Access {
+    /// Its name in the words.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Access::Lifted => "lifted",
+            Access::WheelsOff => "wheels-off",
+            Access::AirPath => "air-path",
+            Access::Ignition => "ignition",
+            Access::FrontBelt => "front-belt",
+            Access::Cooling => "cooling",
+            Access::Fuel => "fuel",
+            Access::Cabin => "cabin",
+            Access::Bonnet => "bonnet",
+            Access::Battery => "battery",
+            Access::Papers => "papers",
+        }
+    }
+}
+
+impl<T> Timing<T> {
+    /// The same with each of its values put through `change`.
+    pub fn map<U>(&self, change: impl FnMut(T) -> U) -> Timing<U>
+    where
+        T: Copy,
+    {
+        let mut change = change;
+        match self {
+            Timing::Every(schedule) => Timing::Every(schedule.map(change)),
+            Timing::After { items, within } => {
+                Timing::After { items: items.clone(), within: change(*within) }
+            }
+            Timing::Unset => Timing::Unset,
+        }
+    }
+}
+
 impl Item {
+    /// Whether a car with this engine and equipment has it; what is not known of the equipment counts as
+    /// there.
+    pub fn is_for(&self, engine: EngineKind, equipment: Equipment) -> bool {
+        self.engines.include(engine)
+            && self.only_if.iter().all(|&fitting| equipment.has(fitting) != Some(false))
+    }
+
+    /// Whether it is a look or a top-up that belongs to a round of the car: short, and due every few weeks
+    /// (an assumption of this program: at most 10 minutes, and at the least every three months).
+    pub fn is_round(&self) -> bool {
+        let often = |range: Range| range.long().time().is_some_and(|time| time <= HalfMonths::months(3));
+        let every = match &self.timing {
+            Timing::Every(schedule) => often(schedule.every),
+            Timing::After { .. } | Timing::Unset => false,
+        };
+        every && self.minutes <= 10
+    }
+
+    /// The kind of part or fluid with this key.
+    pub fn kind(&self, key: &str) -> Option<&Kind> {
+        self.kinds.iter().find(|kind| kind.key == key)
+    }
+
     /// The cautions for this work on a car with this engine: what the work itself calls for, whatever the
     /// catalogue says of workshops, and the high voltage of a car that has any.
     pub fn cautions_for(&self, engine: EngineKind) -> Vec<Caution> {
         let workshop = self.workshop.then_some(Caution::Workshop);
-        let voltage = engine.has_high_voltage().then_some(Caution::HighVoltage);
+        let touches_the_car = self.access != Some(Access::Papers);
+        let voltage = (touches_the_car && engine.has_high_voltage()).then_some(Caution::HighVoltage);
         workshop.into_iter().chain(voltage).chain(self.cautions.iter().copied()).collect()
     }
 }

@@ -2,30 +2,48 @@
 
 use std::collections::BTreeMap;
 
-use super::{Catalogue, Interval, Item, ItemRef, Range, Schedule, Source, Stakes};
-use crate::vehicle::{Condition, Vehicle};
+use units::Day;
+
+use super::{Catalogue, Interval, Item, ItemRef, Kind, Range, Schedule, Source, Stakes, Tightener, Timing};
+use crate::vehicle::Vehicle;
 
 /// What one car needs and how often.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Plan {
-    items: Vec<PlannedItem>,
+pub struct Plan<'a> {
+    /// In the order of [`ItemRef`].
+    items: Vec<PlannedItem<'a>>,
 }
 
 /// One item as it applies to one car.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct PlannedItem {
+pub struct PlannedItem<'a> {
     /// Which item.
     pub item: ItemRef,
+    /// Its row in the catalogue; `None` for an item of the owner's own.
+    pub row: Option<&'a Item>,
     /// What ignoring it costs; taken as a repair for an item of the owner's own.
     pub stakes: Stakes,
     /// Whether it counts.
     pub standing: Standing,
     /// How often, with the end of each range chosen.
-    pub schedule: Schedule,
+    pub timing: Timing<Interval>,
     /// Who says so.
     pub authority: Authority,
     /// Why the short end of the range was chosen; empty when nothing tightened it.
-    pub tightened_by: Vec<Condition>,
+    pub tightened_by: Vec<Tightener>,
+    /// The day that the owner chose for it.
+    pub pin: Option<Pin>,
+    /// What tightens this item on this car, whether or not its range has a short end.
+    tighteners: Vec<Tightener>,
+}
+
+/// A day that the owner chose for the next time of an item.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub struct Pin {
+    /// The day.
+    pub day: Day,
+    /// When he chose it; the item being done from that day on makes the pin void.
+    pub set: Day,
 }
 
 /// Whether an item of the plan counts.
@@ -35,8 +53,10 @@ pub enum Standing {
     Active,
     /// The owner switched it off.
     Off,
-    /// An engine of this kind has no such thing.
+    /// A car with this engine and equipment has no such thing.
     NotForThisCar,
+    /// It would count, if the owner gave an interval.
+    Unset,
 }
 
 /// Who says how often.
@@ -44,7 +64,7 @@ pub enum Standing {
 pub enum Authority {
     /// The handbook of this car, as the owner copied it. It always wins, and nothing tightens it.
     Handbook,
-    /// The owner, of an item of his own.
+    /// The owner, of an item of his own, or of one that only his papers tell about.
     Owner,
     /// The catalogue, from this source.
     Catalogue(Source),
@@ -68,12 +88,14 @@ pub enum Setting {
     Interval(Schedule),
     /// Not counted.
     Off,
+    /// Its next time is to be on this day; `None` takes that back. How often it comes round stays as it is.
+    Pinned(Option<Pin>),
 }
 
-impl Plan {
+impl<'a> Plan<'a> {
     /// The plan for this car after these changes, of which a later one of the same item replaces an earlier
     /// one. A change of a catalogue item that this version does not know is passed over.
-    pub fn new(catalogue: &Catalogue, vehicle: &Vehicle, changes: &[PlanChange]) -> Plan {
+    pub fn new(catalogue: &'a Catalogue, vehicle: &Vehicle, changes: &[PlanChange]) -> Plan<'a> {
         let mut settled: BTreeMap<&ItemRef, Vec<Setting>> = BTreeMap::new();
         for change in changes {
             settled.entry(&change.item).or_default().push(change.setting);
@@ -81,8 +103,8 @@ impl Plan {
         let settings = |item: &ItemRef| settled.get(item).map_or(&[][..], Vec::as_slice);
         let from_catalogue = catalogue.items().iter().map(|item| {
             let reference = ItemRef::Catalogue(item.number);
-            let setting = settings(&reference).last().copied().unwrap_or(Setting::Catalogue);
-            planned(item, vehicle, setting)
+            let settings = settings(&reference);
+            planned(item, vehicle, settings)
         });
         let own = settled.iter().filter(|(item, _)| matches!(item, ItemRef::Own(_)));
         let own = own.filter_map(|(item, settings)| planned_own(item, settings));
@@ -90,70 +112,129 @@ impl Plan {
     }
 
     /// Every item: those of the catalogue in order of number, then the owner's own in order of name.
-    pub fn items(&self) -> &[PlannedItem] {
+    pub fn items(&self) -> &[PlannedItem<'a>] {
         &self.items
     }
 
     /// What the plan says of this item.
-    pub fn item(&self, item: &ItemRef) -> Option<&PlannedItem> {
-        self.items.iter().find(|planned| planned.item == *item)
+    pub fn item(&self, item: &ItemRef) -> Option<&PlannedItem<'a>> {
+        self.position(item).and_then(|at| self.items.get(at))
+    }
+
+    /// Where the item stands among [`Plan::items`].
+    pub(super) fn position(&self, item: &ItemRef) -> Option<usize> {
+        self.items.binary_search_by(|planned| planned.item.cmp(item)).ok()
     }
 }
 
-fn planned(item: &Item, vehicle: &Vehicle, setting: Setting) -> PlannedItem {
-    let (schedule, tightened_by) = chosen(item, vehicle);
+impl PlannedItem<'_> {
+    /// How long a kind of part lasts on this car, and what tightened that; `None` when the catalogue does
+    /// not know the kind, or when the owner's handbook has the say.
+    pub(super) fn kind_fitted(&self, key: &str) -> Option<(&Kind, Interval, Vec<Tightener>)> {
+        let kind = self.row.filter(|_| self.authority.is_catalogue())?.kind(key)?;
+        let tightened_by = tightened(&self.tighteners, &[kind.every]);
+        Some((kind, end_of(kind.every, &tightened_by), tightened_by))
+    }
+}
+
+impl Authority {
+    /// Whether the interval is the catalogue's, and not what the owner gave.
+    pub const fn is_catalogue(&self) -> bool {
+        matches!(self, Authority::Catalogue(_))
+    }
+}
+
+fn planned<'a>(item: &'a Item, vehicle: &Vehicle, settings: &[Setting]) -> PlannedItem<'a> {
+    let mut tighteners = item.tightened_by.clone();
+    tighteners.retain(|tightener| tightener.holds(vehicle));
+    let tightened_by = tightened(&tighteners, &ranges(&item.timing));
     let mut planned = PlannedItem {
         item: ItemRef::Catalogue(item.number),
+        row: Some(item),
         stakes: item.stakes,
-        standing: if item.engines.include(vehicle.engine) {
-            Standing::Active
-        } else {
-            Standing::NotForThisCar
-        },
-        schedule,
+        standing: standing(item, vehicle),
+        timing: item.timing.map(|range| end_of(range, &tightened_by)),
         authority: Authority::Catalogue(item.source.clone()),
         tightened_by,
+        pin: pin(settings),
+        tighteners,
     };
-    match setting {
-        Setting::Catalogue => {}
+    match interval_setting(settings) {
         Setting::Off => planned.standing = Standing::Off,
         Setting::Interval(schedule) => {
             planned.standing = Standing::Active;
-            planned.schedule = schedule;
-            planned.authority = Authority::Handbook;
+            planned.timing = Timing::Every(schedule);
+            planned.authority = match item.source {
+                Source::Owner => Authority::Owner,
+                _ => Authority::Handbook,
+            };
             planned.tightened_by = Vec::new();
         }
+        Setting::Catalogue | Setting::Pinned(_) => {}
     }
     planned
 }
 
-/// The long end of every range, or the short one if the car is driven in a way that tightens it.
-fn chosen(item: &Item, vehicle: &Vehicle) -> (Schedule, Vec<Condition>) {
-    let mut tightened_by = item.tightened_by.clone();
-    tightened_by.retain(|&condition| vehicle.conditions.has(condition));
-    let single = |range: Range| range.is_single();
-    if single(item.schedule.every) && item.schedule.first.is_none_or(single) {
-        tightened_by.clear();
+fn standing(item: &Item, vehicle: &Vehicle) -> Standing {
+    if !item.is_for(vehicle.engine, vehicle.equipment) {
+        Standing::NotForThisCar
+    } else if item.timing == Timing::Unset {
+        Standing::Unset
+    } else {
+        Standing::Active
     }
-    let end: fn(Range) -> Interval = if tightened_by.is_empty() { Range::long } else { Range::short };
-    (item.schedule.map(end), tightened_by)
+}
+
+/// The last thing settled about how often.
+fn interval_setting(settings: &[Setting]) -> Setting {
+    let how_often = settings.iter().rev().find(|setting| !matches!(setting, Setting::Pinned(_)));
+    how_often.copied().unwrap_or(Setting::Catalogue)
+}
+
+/// The day settled last.
+fn pin(settings: &[Setting]) -> Option<Pin> {
+    settings.iter().rev().find_map(|setting| match setting {
+        Setting::Pinned(pin) => Some(*pin),
+        _ => None,
+    })?
+}
+
+fn ranges(timing: &Timing<Range>) -> Vec<Range> {
+    match timing {
+        Timing::Every(schedule) => schedule.first.into_iter().chain([schedule.every]).collect(),
+        Timing::After { within, .. } => vec![*within],
+        Timing::Unset => Vec::new(),
+    }
+}
+
+/// What tightens these ranges: nothing, where none of them has a short end.
+fn tightened(tighteners: &[Tightener], ranges: &[Range]) -> Vec<Tightener> {
+    if ranges.iter().all(|range| range.is_single()) { Vec::new() } else { tighteners.to_vec() }
+}
+
+/// The long end of a range, or the short one if anything tightens it.
+fn end_of(range: Range, tightened_by: &[Tightener]) -> Interval {
+    if tightened_by.is_empty() { range.long() } else { range.short() }
 }
 
 /// An item of the owner's own, unless it has no interval yet or was taken out. Switched off, it keeps the
 /// interval that it had.
-fn planned_own(item: &ItemRef, settings: &[Setting]) -> Option<PlannedItem> {
-    let last = settings.last().filter(|last| **last != Setting::Catalogue)?;
+fn planned_own<'a>(item: &ItemRef, settings: &[Setting]) -> Option<PlannedItem<'a>> {
+    let last = Some(interval_setting(settings)).filter(|last| *last != Setting::Catalogue)?;
     let schedule = settings.iter().rev().find_map(|setting| match setting {
         Setting::Interval(schedule) => Some(*schedule),
-        Setting::Catalogue | Setting::Off => None,
+        _ => None,
     })?;
     Some(PlannedItem {
         item: item.clone(),
+        row: None,
         stakes: Stakes::Repair,
-        standing: if *last == Setting::Off { Standing::Off } else { Standing::Active },
-        schedule,
+        standing: if last == Setting::Off { Standing::Off } else { Standing::Active },
+        timing: Timing::Every(schedule),
         authority: Authority::Owner,
         tightened_by: Vec::new(),
+        pin: pin(settings),
+        tighteners: Vec::new(),
     })
 }
 

@@ -6,11 +6,11 @@ use units::HalfMonths;
 use super::*;
 use crate::testing::car;
 use crate::upkeep::OwnName;
-use crate::vehicle::EngineKind;
+use crate::vehicle::{Condition, EngineKind};
 
 const OIL: ItemRef = ItemRef::Catalogue(1);
 
-fn plan(vehicle: &Vehicle, changes: &[PlanChange]) -> Plan {
+fn plan(vehicle: &Vehicle, changes: &[PlanChange]) -> Plan<'static> {
     Plan::new(Catalogue::shipped().unwrap(), vehicle, changes)
 }
 
@@ -22,7 +22,7 @@ fn driven(conditions: &[Condition]) -> Vehicle {
     Vehicle { conditions: conditions.iter().copied().collect(), ..car() }
 }
 
-fn oil(vehicle: &Vehicle, changes: &[PlanChange]) -> PlannedItem {
+fn oil(vehicle: &Vehicle, changes: &[PlanChange]) -> PlannedItem<'static> {
     plan(vehicle, changes).item(&OIL).unwrap().clone()
 }
 
@@ -34,19 +34,20 @@ fn change(item: &ItemRef, setting: Setting) -> PlanChange {
 #[test]
 fn the_long_end_holds_unless_something_tightens_it() {
     let gentle = oil(&car(), &[]);
-    assert_eq!(gentle.schedule, every("15000 km", 12));
+    assert_eq!(gentle.timing, Timing::Every(every("15000 km", 12)));
     assert!(gentle.tightened_by.is_empty());
 
     let hard = oil(&driven(&[Condition::Towing, Condition::Dust, Condition::ShortTrips]), &[]);
-    assert_eq!(hard.schedule, every("10000 km", 12));
-    assert_eq!(hard.tightened_by, [Condition::ShortTrips, Condition::Towing], "dust does nothing to the oil");
+    assert_eq!(hard.timing, Timing::Every(every("10000 km", 12)));
+    let by = [Condition::ShortTrips, Condition::Towing].map(Tightener::Driven);
+    assert_eq!(hard.tightened_by, by, "dust does nothing to the oil");
 }
 
 #[test]
 fn the_handbook_wins_and_nothing_tightens_it() {
     let handbook = every("7500 mi", 6);
     let planned = oil(&driven(&[Condition::Towing]), &[change(&OIL, Setting::Interval(handbook))]);
-    assert_eq!(planned.schedule, handbook);
+    assert_eq!(planned.timing, Timing::Every(handbook));
     assert_eq!(planned.authority, Authority::Handbook);
     assert!(planned.tightened_by.is_empty());
 }
@@ -78,10 +79,13 @@ fn an_item_of_ones_own_comes_goes_and_can_be_switched_off() {
 
     let planned = plan(&car(), std::slice::from_ref(&begin)).item(&hinge).unwrap().clone();
     assert_eq!((planned.standing, planned.authority), (Standing::Active, Authority::Owner));
-    assert_eq!(planned.schedule, every("20000 km", 24));
+    assert_eq!(planned.timing, Timing::Every(every("20000 km", 24)));
 
     let switched_off = plan(&car(), &[begin.clone(), off.clone()]).item(&hinge).unwrap().clone();
-    assert_eq!((switched_off.standing, switched_off.schedule), (Standing::Off, every("20000 km", 24)));
+    assert_eq!(
+        (switched_off.standing, switched_off.timing),
+        (Standing::Off, Timing::Every(every("20000 km", 24)))
+    );
     assert_eq!(plan(&car(), &[begin, out]).item(&hinge), None);
     assert_eq!(plan(&car(), &[off]).item(&hinge), None, "it never had an interval");
 }

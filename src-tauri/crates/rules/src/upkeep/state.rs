@@ -32,6 +32,8 @@ pub enum Limit {
     Time,
     /// By distance.
     Distance,
+    /// By what was found.
+    Finding,
 }
 
 impl State {

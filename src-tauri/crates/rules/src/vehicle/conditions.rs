@@ -34,6 +34,16 @@ impl Condition {
     /// Every condition, in the order in which the questions are asked.
     pub const ALL: [Condition; 4] =
         [Condition::ShortTrips, Condition::Towing, Condition::Dust, Condition::StandingTraffic];
+
+    /// Its name in the words.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Condition::ShortTrips => "short-trips",
+            Condition::Towing => "towing",
+            Condition::Dust => "dust",
+            Condition::StandingTraffic => "standing",
+        }
+    }
 }
 
 impl Conditions {

@@ -2,10 +2,12 @@
 
 mod conditions;
 mod engine;
+mod equipment;
 mod vin;
 
 pub use conditions::{Condition, Conditions};
 pub use engine::EngineKind;
+pub use equipment::{Equipment, Fitting};
 pub use vin::{CheckDigit, Vin};
 
 use units::{Day, Distance, DistanceUnit};
@@ -23,6 +25,8 @@ pub struct Vehicle {
     pub known_from_new: bool,
     /// The unit in which its instrument counts.
     pub unit: DistanceUnit,
+    /// What it has and what it lacks.
+    pub equipment: Equipment,
     /// How it is driven.
     pub conditions: Conditions,
     /// How far it goes in a year, as the owner states it.

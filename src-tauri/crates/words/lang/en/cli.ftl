@@ -41,13 +41,29 @@ cli-source-owner = your own
 cli-source-regulation = regulation: { $name }
 cli-source-published = published: { $name }
 cli-source-common-practice = common practice
+cli-source-papers = your own papers
 cli-from-done = last done { $day }
 cli-from-first-use = counted from first use on { $day }
 cli-from-nothing = never recorded
+# $item: what was done that calls for this; $day: when
+cli-from-other = called for by { $item } on { $day }
 cli-tightened-short-trips = shortened by short trips
 cli-tightened-towing = shortened by towing
 cli-tightened-dust = shortened by dust
 cli-tightened-standing = shortened by standing traffic
+cli-tightened-turbo = shortened for a turbocharged engine
+# $kind: the kind of part or fluid that is fitted
+cli-kind = { $kind } fitted
+# $finding: what was found; $day: when
+cli-seen = found { $finding } on { $day }
+
+# The visits ahead.
+cli-no-visits = Nothing falls due in the next 24 months, as far as the book tells.
+# $low, $high: money; $unpriced: how many times something without a known price is due
+cli-spend = The next 12 months: { $low } to { $high }, at the prices paid last{ $unpriced ->
+    [0] .
+   *[other] ; { $unpriced } more without a known price.
+}
 
 # What the check found. $place: the hash of the entry or photo.
 cli-fault-entry-changed = Entry { $place } is not what was signed.

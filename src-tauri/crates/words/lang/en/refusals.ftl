@@ -8,15 +8,13 @@ refusal-day-form = ‘{ $text }’ is no day; write it as 2026-05-31.
 # $day: the day
 refusal-day-future = { $day } lies in the future; give the day on which it happened.
 refusal-day-range = The day lies outside the years 1900 to 2199; check the year.
-# $day, $first: the day that was given, and the day of first use
-refusal-day-before-first-use = { $day } lies before the first use of the car on { $first }; correct one of the two.
 
 # ---- Readings
 
 refusal-not-a-number = ‘{ $text }’ is no whole number; write the digits that the instrument shows, such as 98420.
 refusal-reading-empty = The reading is missing; write the digits that the instrument shows.
 refusal-reading-too-long = A reading has at most seven digits; leave out tenths and the trip counter.
-# $reading: the new one; $than, $on: the earlier one and its day
+# $reading: the new one; $than, $on: the earlier one and its day, which may be the same day
 refusal-reading-lower = { $reading } is lower than the { $than } of { $on }; correct it, or keep it if the instrument really shows this.
 # $reading: the new one; $than, $on: the later one and its day
 refusal-reading-higher = { $reading } is higher than the { $than } read later, on { $on }; correct the reading or the day, or keep it if it is right.
@@ -60,7 +58,18 @@ refusal-part-empty = A part needs a name or a number; write one of the two, or r
 refusal-interval-empty = The interval is empty; write a distance, a time or both.
 refusal-interval-distance = ‘{ $text }’ is no distance of an interval; write a whole number between 1 and 1000000.
 refusal-interval-months = ‘{ $text }’ is no time of an interval; write months between 0.5 and 600, in steps of a half.
-refusal-interval-own-catalogue = The catalogue says nothing of an item of your own; give its interval, or switch it off.
+# $text: the key of a fitting
+refusal-fitting = ‘{ $text }’ is nothing that the sheet asks about; choose one of the fittings that it lists.
+# $text: the key of a kind of part or fluid
+refusal-kind = ‘{ $text }’ is no kind that this item tells apart; choose one of its kinds, or leave it empty.
+# $text: the key of a finding
+refusal-finding = ‘{ $text }’ is no finding; write ‘within-limits’, or one that the item lists.
+refusal-not-measured = Nothing is measured on this item; leave the value empty.
+# $text: what was typed for a measured value
+refusal-measurement = ‘{ $text }’ is no measured value; write up to six digits and three decimals, such as 3.1.
+# $day: a day that has passed
+refusal-day-past = { $day } has passed; choose today or a later day.
+refusal-item-not-planned = This item has no next time that could be moved; record it once, or give it an interval.
 
 # ---- Papers
 

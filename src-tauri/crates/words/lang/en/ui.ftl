@@ -93,6 +93,7 @@ condition-short-trips = short trips
 condition-towing = towing
 condition-dust = dust
 condition-standing = standing traffic
+condition-turbo = a turbocharged engine
 
 # ---- Today
 
@@ -101,6 +102,9 @@ estimate = about { $reading }
 # $low, $high: the span; $since: a reading and its day
 estimate-span = An estimate: most likely between { $low } and { $high }. The instrument showed { $since }.
 estimate-today = Read from the instrument today.
+# $reading: a reading and its day
+estimate-doubtful = { $reading } is written down as well, but lies so far off that it is left out until another reading bears it out.
+estimate-doubtful-way = Look at the readings
 estimate-none = The instrument showed { $since }. One reading is too little to say what it shows today.
 reading-none = No reading yet. With one, everything on the plan gets its place on the road.
 reading-first = Write the first reading
@@ -117,10 +121,34 @@ road-unrecorded = { $count ->
     [one] One item was never recorded and has no place on it.
    *[other] { $count } items were never recorded and have no place on it.
 }
-due-all = Everything on the plan
+road-span = The thin line shows from when to when it may fall.
+# $name: an item; $count: how many others
+and-more = { $name } and { $count } more
+# What a reader hears at a stop on the road. $words: its day and its name; $what: its state, or how many visits and
+# in how many days; $count, $items: all that it holds
+stop-says = { $words }: { $what }{ $count ->
+    [one] .
+   *[other] , for { $items }.
+}
+stop-visits = { $count ->
+    [one] One visit
+   *[other] { $count } visits
+}
+due-pressing = What presses
+due-pressing-none = Nothing presses.
 due-none = Nothing is on the plan. Switch items on, or add your own, on the car’s sheet.
-due-unrecorded = What nobody recorded has no date. Do you know when it was last done, from a receipt or a stamp?
-due-unrecorded-way = Write that visit, with its day
+due-further = { $count ->
+    [one] One more ahead
+   *[other] { $count } more ahead
+}
+due-unrecorded = { $count ->
+    [one] One without a record
+   *[other] { $count } without a record
+}
+due-unrecorded-for = What nobody recorded has no date. A receipt or a stamp may tell.
+due-know = Do you know when?
+round-title = A look round the car
+round-for = Minutes each, between visits.
 due-was-at = since { $reading }
 due-was-on = since { $day }
 due-at = at { $reading }
@@ -128,28 +156,95 @@ due-by = by { $day }
 due-by-or = by { $day }, or at { $reading } if that comes sooner
 due-at-about = at { $reading }, about { $day }
 why-ask = why?
-# $phase: first or then; $source: whose interval; $tightened: yes or no, by $conditions; $from: counted from what
+# $phase: first, every or after; $fitted: yes or no, with the $kind that is fitted; $source: whose interval;
+# $tightened: yes or no, by $conditions; $from: counted from what; $seen and $between: the rest of the sentence
 why = { $phase ->
     [first] The first time after { $interval }
-   *[then] Every { $interval }
+    [after] Once, within { $interval }
+   *[every] Every { $interval }
+}{ $fitted ->
+    [yes] {" "}({ $kind })
+   *[no] {""}
 }, { $source }{ $tightened ->
     [yes] , shortened for { $conditions }
    *[no] {""}
-}; { $from }.
+}; { $from }{ $seen }{ $between }.
+# $finding: in words, with what was measured; $effect: what it does to the next time
+why-seen = ; on { $day } found { $finding }, { $effect ->
+    [now] so that it is due now
+    [holds] so that it can wait longer
+    [extrapolated] and at that rate the limit of { $limit } comes then
+   *[none] which changes nothing here
+}
+why-between = ; most likely between { $early } and { $late }
+# $finding: in a word; $what, $value: what was measured, with its unit
+found-measured = { $finding } ({ $what } { $value })
 source = { $source ->
     [handbook] as your handbook says
+    [owner] as you set it
+    [papers] as your papers say
     [regulation] as { $name } demands
     [published] as published by { $name }
    *[common-practice] by common practice
 }
 from-nothing = nobody recorded when it was last done
 from-first-use = counted from first use on { $day }
+from-other = counted from { $item } on { $day }
 from-done = last done on { $day }
 from-done-at = last done on { $day } at { $reading }
 visit-next = The next visit
-visit-now = Now
-visit-together = Do these together, so that the car is off the road once:
+# $day: with its weekday; $in: in how many days
+visit-when = { $day }, { $in }
+visit-together = What to do together
+visit-why = Why these together
+visit-once = { $count ->
+    [one] One job by itself; nothing else is near enough to it.
+   *[other] One visit in place of { $count }.
+}
+# $things: what has to be opened up, drained or lifted
+visit-shares = Needed once for several of these: { $things }.
+# $thing: what is opened up, drained or lifted; $count: for how many items, two at least
+visit-share = { $thing } for { $count }
+# $time: hours and minutes; $workshop: how many of the jobs belong in a workshop
+visit-minutes = About { $time } for someone practised{ $workshop ->
+    [0] .
+    [one] , not counting the one job for a workshop.
+   *[other] , not counting the { $workshop } jobs for a workshop.
+}
+visit-minutes-none = All of it belongs in a workshop.
+visit-costs = About { $cost } at the prices paid last{ $unpriced ->
+    [0] .
+   *[other] ; { $unpriced } without a price.
+}
+visit-costs-none = What it costs is not known: no price was ever written down for it.
+minutes = { $minutes } min
+hours = { $hours } h
+hours-minutes = { $hours } h { $minutes } min
 visit-get = To get for it
+# $name: the item; $day: when it falls due by itself
+visit-due-itself = due by itself on { $day }
+move-ask = another day?
+move-day = Do it on
+move-free = That costs nothing more.
+move-extra = That adds about { $money }.
+move-percent = That adds about { $percent } % of what a usual job on this car costs.
+move-late = It is late then: it falls due on { $day }.
+move-keep = Keep this day
+pin-says = You chose this day.
+pin-any = Any day
+visits-later = The visits after that
+visit-jobs = { $count ->
+    [one] one job
+   *[other] { $count } jobs
+}
+spend = Money ahead
+spend-says = The next 12 months: { $low } to { $high } at the prices paid last.
+spend-same = The next 12 months: about { $low } at the prices paid last.
+spend-unpriced = { $count ->
+    [0] {""}
+    [one] One job without a price is not in it.
+   *[other] { $count } jobs without a price are not in it.
+}
 visit-to-counter = Show part numbers
 visit-to-bay = Do the work
 get-unknown-short = see the handbook
@@ -208,6 +303,18 @@ tie = Put it there
 bay-title = What is to be done?
 bay-for = Choose one job or several. What can hurt you comes before the first step.
 bay-who = Who does the work?
+bay-visit = For the next visit
+bay-visit-all = Choose all of these
+bay-others = Other jobs
+bay-jobs = Jobs
+bay-further = { $count ->
+    [one] One more job
+   *[other] { $count } more jobs
+}
+bay-find = Find a job by name
+bay-found-none = No job has that in its name.
+past-title = When was it last done?
+past-for = From a receipt, a stamp or memory; a reading helps, and may stay empty. From that day on the plan can count.
 by-owner = I do it myself
 by-workshop = A workshop
 by-owner-word = own work
@@ -257,6 +364,14 @@ visit-reading-hint = Leave it empty when nobody wrote it down.
 visit-by = Done by
 visit-workshop = Name of the workshop
 visit-parts = Parts and fluids
+visit-found = What did you find?
+visit-found-for = Leave it empty where you did not look. A measured value lets the plan reckon when the limit comes.
+found-not-looked = not looked at
+# $what: what is measured; $unit
+found-value = { $what } in { $unit }
+# $limit: with its unit
+found-limit = At { $limit } it is time.
+found-more = Something found on another item
 part-number-of = Part { $number }
 part-name = What it is
 part-maker = Maker
@@ -264,6 +379,10 @@ part-number = Maker’s number
 part-quantity = How much
 part-measure = In
 part-price = Price of all of it
+part-item = For
+part-item-none = no one job
+part-kind = Kind
+part-kind-none = not known
 part-remove = Remove part { $number }
 part-add = Add a part
 visit-cost-and-note = Cost and note
@@ -301,6 +420,8 @@ line-reading = Reading
 line-fuel = { $volume }, { $fill }
 line-instrument = Instrument replaced: { $old } on the old one, { $new } on the new one
 line-paper = Paper that belongs to no visit yet
+line-plan-day = { $item }: next time on { $day }
+line-plan-any-day = { $item }: next time on any day
 line-plan-off = { $item }: taken off the plan
 line-plan-handbook = { $item }: every { $interval }, from the handbook
 line-plan-catalogue = { $item }: back to what the catalogue says
@@ -318,6 +439,7 @@ line-papers = { $count ->
 line-back = Back to the book
 fact-reading = Reading
 fact-done = What was done
+fact-found = What was found
 fact-by = By
 fact-parts = Parts and fluids
 fact-cost = Cost
@@ -404,7 +526,27 @@ vin-right = The check digit is right.
 vin-wrong = The check digit would be { $expected }. Only North America demands it, so the number is kept; compare it once more with the paper.
 identity = What it is
 identity-change = Change this
+fitted = What it has
+fitted-for = The plan leaves out what your car does not have. What you do not know stays on it.
+fitted-has = It has
+fitted-lacks = It does not have
+fitted-unknown = Not known
+fitted-yes = Yes
+fitted-no = No
+fitted-nothing = nothing yet
 plan = The plan
+plan-find = Find an item by name
+plan-found-none = No item has that in its name.
+plan-unset-title = Waiting for you
+plan-unset-for = How often these come round, only your papers and the rules where you live can say.
+plan-unset = No interval yet.
+plan-unset-set = set its interval
+plan-on-title = On the plan
+plan-off-title = Switched off
+plan-tightened = Shortened for { $conditions }.
+# $interval; $items: what it follows; $source: whose it is
+plan-after = Once, within { $interval } after { $items }, { $source }.
+plan-pinned = The next time on { $day }, as you chose.
 plan-for = What your handbook says always wins. Set its intervals here, and switch off what your car does not have.
 # $interval; $source: whose it is
 plan-every = Every { $interval }, { $source }.
@@ -412,6 +554,7 @@ plan-first = The first time after { $interval }.
 plan-off = Switched off
 plan-change = change
 plan-set = Set the handbook’s interval
+plan-set-own = Set this interval
 plan-switch-off = Switch it off
 plan-back = Back to the catalogue
 plan-own-add = Add an item of your own
@@ -422,6 +565,7 @@ interval-first-differs = The first time differs
 interval-distance = Distance
 interval-unit = Unit
 interval-months-label = Months
+interval-half = A half month is written .5, as in 7.5.
 instruments = Instruments
 instruments-none = It has its first instrument, as far as the book knows.
 # $day; $old, $new: readings

@@ -1,0 +1,133 @@
+//! The Book: its lines and their versions.
+
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+use super::{
+    FoundView, FuelView, IntervalView, ItemView, MoneyView, PaperView, PartView, Reading, VehicleLine,
+};
+use crate::request::VehicleForm;
+
+/// The Book screen.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct LinesView {
+    /// The vehicle.
+    pub vehicle: VehicleLine,
+    /// The lines, newest first.
+    pub lines: Vec<BookLine>,
+    /// The years in which there are lines, newest first.
+    pub years: Vec<i32>,
+    /// The items that occur in visits.
+    pub items: Vec<ItemView>,
+    /// How many entries the book holds.
+    pub entries: usize,
+    /// How many of them were written by a newer version.
+    pub newer: usize,
+}
+
+/// A line of the book.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct BookLine {
+    /// Its subject.
+    pub subject: String,
+    /// The day that it names.
+    pub day: String,
+    /// The reading.
+    pub reading: Option<Reading>,
+    /// What it says.
+    pub says: LineContent,
+    /// The day on which it was written down.
+    pub written: String,
+    /// How often it has been amended.
+    pub amended: usize,
+    /// It was struck out, for this reason.
+    pub struck: Option<String>,
+}
+
+/// What a line says.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+#[serde(tag = "kind", rename_all = "kebab-case")]
+pub enum LineContent {
+    /// The vehicle was put on the shelf.
+    Vehicle {
+        /// What was known of it.
+        vehicle: VehicleForm,
+    },
+    /// A reading.
+    Reading {
+        /// `actual`, `exceeds-limits` or `not-actual`.
+        status: String,
+        /// The fuel taken at it.
+        fuel: Option<FuelView>,
+    },
+    /// The instrument was replaced.
+    Instrument {
+        /// What the old one showed last.
+        old: Reading,
+        /// What the new one showed first.
+        new: Reading,
+    },
+    /// A visit.
+    Visit {
+        /// By whom; empty when the owner did it.
+        workshop: String,
+        /// What was done.
+        items: Vec<ItemView>,
+        /// What was fitted.
+        parts: Vec<PartView>,
+        /// What it cost.
+        cost: Option<MoneyView>,
+        /// The note.
+        note: String,
+        /// Its papers.
+        papers: Vec<PaperView>,
+        /// What was found.
+        found: Vec<FoundView>,
+    },
+    /// A paper that belongs to no visit.
+    Paper {
+        /// The paper.
+        paper: PaperView,
+    },
+    /// The plan was changed.
+    Plan {
+        /// The item.
+        item: ItemView,
+        /// `handbook`, `off`, `catalogue`, `day` or `any-day`.
+        to: String,
+        /// The day chosen for the next time.
+        day: Option<String>,
+        /// The interval that repeats.
+        then: Option<IntervalView>,
+        /// The first one, where it differs.
+        first: Option<IntervalView>,
+    },
+    /// Written by a newer version.
+    Newer,
+}
+
+/// One line with all its versions, oldest first.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct LineView {
+    /// The line as it stands.
+    pub line: BookLine,
+    /// Every version, the first one included.
+    pub versions: Vec<VersionView>,
+}
+
+/// A version of a line.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct VersionView {
+    /// The day on which it was written.
+    pub written: String,
+    /// Why, in the owner's words.
+    pub why: String,
+    /// The day that it names.
+    pub day: String,
+    /// The reading.
+    pub reading: Option<Reading>,
+    /// What it says.
+    pub says: LineContent,
+    /// The SHA-256 of its entry.
+    pub hash: String,
+}

@@ -1,0 +1,97 @@
+//! What the door answers: one whole screen, or what a change has touched.
+//!
+//! Nothing here is a sentence. Names of items, states and reasons are keys that the face puts into words;
+//! days are `YYYY-MM-DD`; a reading carries its unit; money carries its currency and its decimals.
+
+mod bay;
+mod card;
+mod check;
+mod counter;
+mod due;
+mod lines;
+mod pump;
+mod sheet;
+mod shelf;
+mod today;
+mod value;
+mod visits;
+
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+pub use bay::*;
+pub use card::*;
+pub use check::*;
+pub use counter::*;
+pub use due::*;
+pub use lines::*;
+pub use pump::*;
+pub use sheet::*;
+pub use shelf::*;
+pub use today::*;
+pub use value::*;
+pub use visits::*;
+
+/// An answer, as JSON with the kind under `answer`.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+#[serde(tag = "answer", rename_all = "kebab-case")]
+pub enum Response {
+    /// The vehicles and the settings.
+    Shelf(ShelfView),
+    /// The Today screen.
+    Today(TodayView),
+    /// The visits that the plan proposes.
+    Visits(VisitsView),
+    /// What moving an item costs.
+    Moved(MovedView),
+    /// The Pump screen.
+    Pump(PumpView),
+    /// The Counter screen.
+    Counter(CounterView),
+    /// The Bay screen.
+    Bay(BayView),
+    /// The Book screen.
+    Lines(LinesView),
+    /// One line with its versions.
+    Line(LineView),
+    /// The car's sheet.
+    Sheet(SheetView),
+    /// The card as it would print.
+    Card(CardView),
+    /// What a VIN says.
+    Vin(VinView),
+    /// What a card says.
+    CardRead(CardReadView),
+    /// What the check found.
+    Check(CheckView),
+    /// The pages were worked out again.
+    Rebuilt(RebuiltView),
+    /// A change was written.
+    Written(WrittenView),
+}
+
+/// Why the door does not do what was asked; the face puts it into one sentence by `code`.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct Refusal {
+    /// The key of the sentence, such as `reading-lower`.
+    pub code: String,
+    /// The field of the form that is meant, as a path such as `visit.parts.0.price`; nothing when none is.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[ts(optional)]
+    pub field: Option<String>,
+    /// What the sentence names.
+    pub values: std::collections::BTreeMap<String, String>,
+    /// Asking again with `keep` will be accepted.
+    pub can_keep: bool,
+}
+
+/// A change was written.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct WrittenView {
+    /// The book in which it stands; of the demo, the first.
+    pub book: String,
+    /// The line.
+    pub subject: String,
+    /// Warnings that did not keep it from being written, as keys: `vin-check-digit`.
+    pub warnings: Vec<String>,
+}

@@ -1,0 +1,80 @@
+//! The car's sheet.
+
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+use super::{IntervalView, ItemView, Reading, VehicleLine};
+use crate::request::{DrivenForm, VehicleForm};
+
+/// The car's sheet.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct SheetView {
+    /// The vehicle.
+    pub vehicle: VehicleLine,
+    /// All that is known of it, as a form can take it back.
+    pub form: VehicleForm,
+    /// What its identification number says; nothing when there is none.
+    pub vin: Option<VinView>,
+    /// How it is driven.
+    pub driven: DrivenForm,
+    /// What the car has and lacks, as far as the plan depends on it.
+    pub fitted: Vec<FittedLine>,
+    /// The plan.
+    pub plan: Vec<PlanLine>,
+    /// The instruments that were replaced.
+    pub instruments: Vec<InstrumentLine>,
+}
+
+/// An item of the plan.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct PlanLine {
+    /// The item.
+    pub item: ItemView,
+    /// The interval that holds now; nothing while the owner has not given one, and for what follows another.
+    pub interval: Option<IntervalView>,
+    /// The first one, where it differs.
+    pub first: Option<IntervalView>,
+    /// What it follows, where it is done once after something else.
+    pub after: Vec<ItemView>,
+    /// What tightened it, as keys.
+    pub tightened_by: Vec<String>,
+    /// The day that the owner chose for its next time.
+    pub pinned: Option<String>,
+    /// Where it comes from.
+    pub source: String,
+    /// The published source by name; empty otherwise.
+    pub source_name: String,
+    /// The owner switched it off.
+    pub off: bool,
+}
+
+/// Something that cars have or lack.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct FittedLine {
+    /// Its key.
+    pub key: String,
+    /// What the owner said; nothing when he did not.
+    pub has: Option<bool>,
+}
+
+/// A replaced instrument.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct InstrumentLine {
+    /// The day.
+    pub day: String,
+    /// What the old one showed last.
+    pub old: Reading,
+    /// What the new one showed first.
+    pub new: Reading,
+}
+
+/// What a VIN says.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct VinView {
+    /// In capitals.
+    pub vin: String,
+    /// `right` or `wrong`.
+    pub check_digit: String,
+    /// The digit that would be right, where it is wrong.
+    pub expected: Option<String>,
+}

@@ -1,0 +1,100 @@
+//! The visits ahead, and what to get for them.
+
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+use super::{ItemView, MoneyView, PartView, VehicleLine};
+
+/// A visit that the plan proposes.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct PlannedVisitView {
+    /// The day that costs least.
+    pub day: String,
+    /// What to do together, most pressing first.
+    pub items: Vec<VisitItemView>,
+    /// What has to be opened up, drained or lifted for more than one of them.
+    pub shares: Vec<ShareView>,
+    /// How long it takes a practised amateur, in minutes, workshop's work left out.
+    pub minutes: u32,
+    /// What the parts and the work cost the last time; nothing when no price is known.
+    pub cost: Option<MoneyView>,
+    /// For how many items no price is known.
+    pub unpriced: usize,
+}
+
+/// Something that is opened up once for several items.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct ShareView {
+    /// Its key.
+    pub access: String,
+    /// For how many items.
+    pub items: usize,
+}
+
+/// An item of a visit that the plan proposes.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct VisitItemView {
+    /// The item.
+    pub item: ItemView,
+    /// The day on which it would fall due by itself.
+    pub due: String,
+    /// The owner chose the day.
+    pub pinned: bool,
+    /// It is the next time of this item, and not one after that.
+    pub next: bool,
+    /// It belongs in a workshop.
+    pub workshop: bool,
+}
+
+/// What keeping the car up is likely to cost in the next twelve months.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct SpendView {
+    /// What is due by then in any case.
+    pub low: MoneyView,
+    /// What may be due by then.
+    pub high: MoneyView,
+    /// How many times something without a known price is likely due.
+    pub unpriced: usize,
+}
+
+/// What it costs to do an item on another day than the plan proposes.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct MovedView {
+    /// The item.
+    pub item: ItemView,
+    /// The day that was asked about.
+    pub day: String,
+    /// What it adds, in percent of what a usual job on this car costs; 0 when it adds nothing.
+    #[ts(type = "number")]
+    pub percent: i64,
+    /// The same in money, where prices are known.
+    pub extra: Option<MoneyView>,
+    /// The day is after the item is due.
+    pub late: bool,
+}
+
+/// All visits that the plan proposes.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct VisitsView {
+    /// The vehicle.
+    pub vehicle: VehicleLine,
+    /// Today.
+    pub today: String,
+    /// The visits of the next 24 months, soonest first.
+    pub visits: Vec<PlannedVisitView>,
+    /// The next twelve months in money; nothing when no price is known.
+    pub spend: Option<SpendView>,
+}
+
+/// One thing to get at the counter.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct GetView {
+    /// For which item.
+    pub item: ItemView,
+    /// What was fitted the last time; nothing when the book holds no part for it.
+    pub part: Option<PartView>,
+    /// Where it was bought or fitted, by the visit's workshop; empty when the owner did it.
+    pub workshop: String,
+    /// The day of that visit.
+    pub day: Option<String>,
+}

@@ -1,0 +1,213 @@
+//! The visits ahead: what to do together and when, what to get for them, and what they cost.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use rules::upkeep::{
+    ASSUMED, Access, Catalogue, DueLine, ItemRef, Job, PlannedVisit, Spend, USUAL, VisitPlan, cost_of_moving,
+    jobs, plan_visits, spend, usual_price,
+};
+use units::{Currency, Day, Money};
+
+use super::due::{to_get, workshop};
+use super::places::vehicle_line;
+use super::show::{item_view, money_view};
+use crate::car::{Car, Visit};
+use crate::{
+    Door, GetView, ItemForm, MoneyView, MovedView, PlannedVisitView, Refusal, ShareView, SpendView,
+    VisitItemView, VisitsView, forms,
+};
+
+/// Everything that lies ahead of one car.
+pub(crate) struct Ahead<'a> {
+    car: &'a Car,
+    catalogue: &'a Catalogue,
+    today: Day,
+    /// What is due, most pressing first.
+    pub lines: Vec<DueLine>,
+    jobs: Vec<Job>,
+    plan: VisitPlan,
+    prices: Prices,
+}
+
+/// What each item cost the last time, in the currency paid in last.
+struct Prices {
+    currency: Option<Currency>,
+    of: BTreeMap<ItemRef, i64>,
+}
+
+impl<'a> Ahead<'a> {
+    pub fn new(car: &'a Car, catalogue: &'a Catalogue, today: Day) -> Ahead<'a> {
+        let facts = car.facts(today);
+        let lines = car.due(today);
+        let prices = Prices::new(&car.visits);
+        let jobs = jobs(&facts, &lines, |item| prices.of(item));
+        let plan = plan_visits(&jobs, &ASSUMED, today);
+        Ahead { car, catalogue, today, lines, jobs, plan, prices }
+    }
+
+    /// The visits of the next 24 months.
+    pub fn visits(&self) -> Vec<PlannedVisitView> {
+        self.plan.visits.iter().map(|visit| self.visit(visit)).collect()
+    }
+
+    /// Whether the item belongs to the next visit.
+    pub fn is_next(&self, item: &ItemRef) -> bool {
+        self.next().any(|job| job.item == *item)
+    }
+
+    fn next(&self) -> impl Iterator<Item = &Job> {
+        self.plan.visits.first().into_iter().flat_map(|visit| self.jobs_of(visit))
+    }
+
+    /// What to get for the next visit.
+    pub fn get(&self) -> Vec<GetView> {
+        let next = self.plan.visits.first().map(|visit| self.worth_naming(visit)).unwrap_or_default();
+        next.into_iter().flat_map(|job| to_get(&job.item, &self.car.visits, self.catalogue)).collect()
+    }
+
+    /// The next twelve months in money, where any price is known.
+    pub fn spend(&self) -> Option<SpendView> {
+        let currency = self.prices.currency?;
+        let facts = self.car.facts(self.today);
+        let Spend { low, high, unpriced } = spend(&facts, &self.lines, |item| self.prices.of(item));
+        let view = |minor| money_view(Money { minor, currency });
+        Some(SpendView { low: view(low), high: view(high), unpriced })
+    }
+
+    fn jobs_of(&self, visit: &PlannedVisit) -> impl Iterator<Item = &Job> {
+        visit.jobs.iter().filter_map(|&at| self.jobs.get(at))
+    }
+
+    fn visit(&self, visit: &PlannedVisit) -> PlannedVisitView {
+        let jobs = self.worth_naming(visit);
+        let known: Vec<i64> = jobs.iter().filter_map(|job| job.price).collect();
+        let minor = known.iter().fold(0_i64, |sum, price| sum.saturating_add(*price));
+        let cost = self.prices.currency.filter(|_| !known.is_empty());
+        PlannedVisitView {
+            day: visit.day.to_string(),
+            items: jobs.iter().map(|job| self.item(job)).collect(),
+            shares: shares(&jobs),
+            minutes: jobs.iter().map(|job| self.minutes(job)).sum(),
+            cost: cost.map(|currency| money_view(Money { minor, currency })),
+            unpriced: jobs.len() - known.len(),
+        }
+    }
+
+    /// The jobs of a visit without those that count as done with another of them.
+    fn worth_naming(&self, visit: &PlannedVisit) -> Vec<&Job> {
+        let row = |job: &Job| self.car.plan.item(&job.item).and_then(|planned| planned.row);
+        let covered: BTreeSet<u32> =
+            self.jobs_of(visit).filter_map(row).flat_map(|row| row.resets.iter().copied()).collect();
+        let is_covered = |job: &&Job| match job.item {
+            ItemRef::Catalogue(number) => covered.contains(&number),
+            ItemRef::Own(_) => false,
+        };
+        self.jobs_of(visit).filter(|job| job.pinned.is_some() || !is_covered(job)).collect()
+    }
+
+    fn item(&self, job: &Job) -> VisitItemView {
+        VisitItemView {
+            item: item_view(&job.item, self.catalogue),
+            due: job.due.to_string(),
+            pinned: job.pinned.is_some(),
+            next: job.turn == 0,
+            workshop: workshop(&job.item, self.catalogue),
+        }
+    }
+
+    fn minutes(&self, job: &Job) -> u32 {
+        let row = self.car.plan.item(&job.item).and_then(|planned| planned.row);
+        row.filter(|row| !row.workshop).map_or(0, |row| u32::from(row.minutes))
+    }
+
+    /// What it would add to have an item done on this day; `None` when the item is not planned.
+    fn moved(&self, item: &ItemRef, to: Day) -> Option<MovedView> {
+        let at = self.jobs.iter().position(|job| job.item == *item && job.turn == 0)?;
+        let extra = cost_of_moving(&self.jobs, &ASSUMED, self.today, at, to).total();
+        Some(MovedView {
+            item: item_view(item, self.catalogue),
+            day: to.to_string(),
+            percent: extra.saturating_mul(100) / i64::from(USUAL),
+            extra: self.in_money(extra),
+            late: to > self.jobs[at].due.max(self.today),
+        })
+    }
+
+    /// What a share of a usual job is in money, where prices are known.
+    fn in_money(&self, millionths: i64) -> Option<MoneyView> {
+        let usual = usual_price(&self.jobs)?;
+        let minor = i128::from(usual) * i128::from(millionths) / i128::from(USUAL);
+        let currency = self.prices.currency?;
+        Some(money_view(Money { minor: i64::try_from(minor).ok()?, currency }))
+    }
+}
+
+/// What has to be opened up for more than one job.
+fn shares(jobs: &[&Job]) -> Vec<ShareView> {
+    let mut counts: BTreeMap<Access, usize> = BTreeMap::new();
+    for access in jobs.iter().filter_map(|job| job.access) {
+        *counts.entry(access).or_default() += 1;
+    }
+    let shared = counts.into_iter().filter(|&(_, items)| items > 1);
+    shared.map(|(access, items)| ShareView { access: access.key().to_owned(), items }).collect()
+}
+
+impl Prices {
+    fn new(visits: &[Visit]) -> Prices {
+        let mut prices = Prices { currency: None, of: BTreeMap::new() };
+        for visit in visits.iter().rev() {
+            for item in &visit.content.items {
+                let Some(price) = price(visit, item) else {
+                    continue;
+                };
+                let currency = *prices.currency.get_or_insert(price.currency);
+                if price.currency == currency {
+                    prices.of.entry(item.clone()).or_insert(price.minor);
+                }
+            }
+        }
+        prices
+    }
+
+    fn of(&self, item: &ItemRef) -> Option<i64> {
+        self.of.get(item).copied()
+    }
+}
+
+/// What an item cost at a visit: all of the visit, if it was made for nothing else, else the item's parts.
+fn price(visit: &Visit, item: &ItemRef) -> Option<Money> {
+    let content = &visit.content;
+    if let Some(cost) = content.cost.filter(|_| content.items.len() == 1) {
+        return Some(cost);
+    }
+    let served = content.parts.iter().filter(|part| part.item.as_ref() == Some(item));
+    let mut prices = served.filter_map(|part| part.price);
+    let first = prices.next()?;
+    let minor = prices
+        .filter(|price| price.currency == first.currency)
+        .fold(first.minor, |sum, price| sum.saturating_add(price.minor));
+    Some(Money { minor, currency: first.currency })
+}
+
+impl Door {
+    pub(crate) fn visits_view(&self, book: &str) -> Result<VisitsView, Refusal> {
+        let car = self.car(book)?;
+        let today = self.clock.today();
+        let ahead = Ahead::new(&car, self.catalogue, today);
+        Ok(VisitsView {
+            vehicle: vehicle_line(&car),
+            today: today.to_string(),
+            visits: ahead.visits(),
+            spend: ahead.spend(),
+        })
+    }
+
+    pub(crate) fn moved_view(&self, book: &str, item: &ItemForm, day: &str) -> Result<MovedView, Refusal> {
+        let car = self.car(book)?;
+        let today = self.clock.today();
+        let item = forms::item(item, self.catalogue).map_err(|refusal| refusal.at("item"))?;
+        let day = forms::day_ahead(day, today, "day")?;
+        let ahead = Ahead::new(&car, self.catalogue, today);
+        ahead.moved(&item, day).ok_or_else(|| Refusal::new("item-not-planned").at("item"))
+    }
+}

@@ -1,0 +1,57 @@
+//! The days on which a visit can make sense.
+
+use super::task::{FORBIDDEN, Task};
+
+/// Those days in order, numbered from 1. Slot 0 stands for never before, and the slot after the last for never
+/// again: no job can be done there.
+#[derive(Debug)]
+pub(super) struct Calendar {
+    days: Vec<i32>,
+    pinned: Vec<bool>,
+}
+
+impl Calendar {
+    /// The days on which something falls due, is pinned, or is allowed for the first or the last time.
+    ///
+    /// No others are needed: between two of them the cost of a visit is linear in its day, whatever is done at
+    /// it, so that one of the two is at least as good.
+    pub(super) fn new(tasks: &[Task]) -> Calendar {
+        let pin = |day: i32| tasks.iter().any(|task| task.pin == Some(day));
+        let mut days: Vec<_> = tasks.iter().flat_map(Task::turning_days).collect();
+        days.sort_unstable();
+        days.dedup();
+        let pinned = days.iter().map(|day| pin(*day)).collect();
+        Calendar { days, pinned }
+    }
+
+    /// The slots of the days, without the two that stand for never.
+    pub(super) fn slots(&self) -> impl DoubleEndedIterator<Item = usize> + use<> {
+        1..=self.days.len()
+    }
+
+    /// How many slots there are, with the two that stand for never.
+    pub(super) fn len(&self) -> usize {
+        self.days.len() + 2
+    }
+
+    /// The day of a slot.
+    pub(super) fn day(&self, slot: usize) -> Option<i32> {
+        self.days.get(slot.checked_sub(1)?).copied()
+    }
+
+    /// The slot of a day, or of the next that has one.
+    pub(super) fn slot(&self, day: i32) -> usize {
+        self.days.partition_point(|other| *other < day) + 1
+    }
+
+    /// Whether there has to be a visit, because a job is pinned to the day.
+    pub(super) fn is_pinned(&self, slot: usize) -> bool {
+        slot.checked_sub(1).and_then(|place| self.pinned.get(place)).copied().unwrap_or(false)
+    }
+
+    /// What a job weighs in every slot.
+    pub(super) fn weights(&self, task: &Task) -> Vec<i64> {
+        let weights = self.days.iter().map(|day| task.weight(*day));
+        [FORBIDDEN].into_iter().chain(weights).chain([FORBIDDEN]).collect()
+    }
+}

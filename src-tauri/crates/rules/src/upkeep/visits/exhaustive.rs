@@ -1,0 +1,78 @@
+//! The model of the planner once more, as plainly as it can be said, and the search through every plan there is.
+#![allow(clippy::unwrap_used)]
+
+use std::collections::BTreeSet;
+
+use units::Day;
+
+use super::{Job, usual_price};
+use crate::upkeep::{Access, Stakes};
+
+/// What doing a job on a day costs beyond the visit, straight from the model; `None` if it must not be done then.
+fn cost_on(job: &Job, usual: Option<i64>, today: Day, day: i32) -> Option<i64> {
+    let due = job.due.days_since(today).max(0);
+    let life = i32::try_from(job.life).unwrap();
+    match job.pinned {
+        Some(pin) if pin.days_since(today).max(0) != day => return None,
+        None if due - day > life / 2 || day - due > (life - 1) / 2 => return None,
+        _ => {}
+    }
+    let share = |(price, usual): (i64, i64)| (price * 1_000_000 / usual).clamp(100_000, 100_000_000);
+    let whole = job.price.zip(usual).map_or(1_000_000, share);
+    let a_month = match job.stakes {
+        Stakes::Engine | Stakes::Safety if job.due < today => 1_000_000_000,
+        Stakes::Comfort => 100_000,
+        Stakes::Economy => 200_000,
+        Stakes::Repair => 500_000,
+        Stakes::Breakdown => 1_000_000,
+        Stakes::Engine => 4_000_000,
+        Stakes::Safety => 1_000_000_000,
+    };
+    let days = |count: i32| i64::from(count.max(0));
+    Some((days(due - day) * (whole / i64::from(life))).min(whole) + days(day - due) * (a_month / 30))
+}
+
+/// What a visit with these jobs costs on a day; `None` if one of them must not be done then.
+pub(super) fn visit_on(jobs: &[&Job], usual: Option<i64>, today: Day, day: i32) -> Option<i64> {
+    let work: Option<i64> = jobs.iter().map(|job| cost_on(job, usual, today, day)).sum();
+    let opened: BTreeSet<_> = jobs.iter().filter_map(|job| job.access).collect();
+    let light = [Access::Bonnet, Access::Cabin, Access::Papers];
+    let openings = opened.iter().map(|access| if light.contains(access) { 100_000 } else { 500_000 });
+    work.map(|work| 1_000_000 + openings.sum::<i64>() + work)
+}
+
+/// The least cost over every way of sharing out the jobs among visits on these days.
+pub(super) fn exhaustive(jobs: &[Job], today: Day, days: &[i32]) -> i64 {
+    let usual = usual_price(jobs);
+    let chosen = |set: usize| -> Vec<&Job> {
+        jobs.iter().enumerate().filter(|(place, _)| set >> place & 1 == 1).map(|(_, job)| job).collect()
+    };
+    let alone = |set: usize| {
+        let jobs = chosen(set);
+        days.iter().filter_map(|day| visit_on(&jobs, usual, today, *day)).min()
+    };
+    let sets = 1_usize << jobs.len();
+    let together: Vec<_> = (0..sets).map(alone).collect();
+    let mut best = vec![Some(0); sets];
+    for set in 1..sets {
+        // Every part of the set that can be one visit, with the best for what is left.
+        let parts = (1..=set).filter(|part| part & set == *part);
+        best[set] = parts.filter_map(|part| Some(together[part]? + best[set ^ part]?)).min();
+    }
+    best[sets - 1].unwrap()
+}
+
+/// Every day on which something falls due, is pinned, or is allowed for the first or the last time.
+pub(super) fn turning_days(jobs: &[Job], today: Day) -> Vec<i32> {
+    let days = |job: &Job| {
+        let due = job.due.days_since(today).max(0);
+        let life = i32::try_from(job.life).unwrap();
+        [
+            due,
+            (due - life / 2).max(0),
+            due + (life - 1) / 2,
+            job.pinned.map_or(0, |pin| pin.days_since(today).max(0)),
+        ]
+    };
+    jobs.iter().flat_map(days).collect()
+}

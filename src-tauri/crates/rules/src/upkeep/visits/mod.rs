@@ -1,0 +1,129 @@
+//! Visits: which jobs to do together, and when, so that the total cost is least.
+//!
+//! **What is weighed.** A visit costs something in itself; each kind of opening up costs extra, once a visit,
+//! however many jobs share it; a job done before its day throws away that share of its life, times its price; a
+//! job done after its day costs by the day, the more the worse it is to ignore. What is overdue is counted from
+//! today: the lateness up to now is spent whatever is done. A pinned job is done on its pin and nowhere else, or
+//! today if the pin is past. The weights are assumptions of this program, see [`ASSUMED`].
+//!
+//! **What is never done.** No job that is not pinned is done more than half of its life before or after its day.
+//! That keeps two turns of an item apart, whose days lie one life from each other.
+//!
+//! **What is optimal.** Under these weights the plan is the cheapest of all: over every way of sharing out the
+//! jobs among visits and over every day on which a visit can be made, not only those that keep the order of the
+//! due days. Days further than the jobs given are not looked at, and every turn keeps its own day: that a turn
+//! done early also brings the next one forward is what the share of its price stands for. The problem is the
+//! joint replenishment problem, which is NP-hard; no bound on the work is known that would suit every case.
+//! Therefore at most 32 partial plans are compared at a time. [`VisitPlan::proven`] tells whether that
+//! was enough. Measured on 200 lists of random jobs of each size, against the same search without that limit:
+//!
+//! | jobs | best plan found | proven | dearer than the best, mean | worst |
+//! | --- | --- | --- | --- | --- |
+//! | up to 20 | 200 of 200 | 200 | | |
+//! | 40 | 199 | 102 | 0.01 % | 1.9 % |
+//! | 50 | 189 | 45 | 0.02 % | 0.9 % |
+//! | 60 | 176 | 20 | 0.08 % | 2.5 % |
+//! | 80 | 161 | 2 | 0.13 % | 3.7 % |
+//!
+//! For safety, and for the engine once it is overdue, a day of lateness outweighs every visit that waiting could
+//! save: what is overdue of these is planned for today, and no other work for safety is planned after its day.
+
+mod assign;
+mod calendar;
+mod group;
+mod sweep;
+mod task;
+mod way;
+mod weights;
+
+use units::Day;
+
+use super::{Access, ItemRef, Stakes};
+use assign::visits_on;
+use sweep::{Found, best_days};
+use task::Task;
+pub use weights::{ASSUMED, Lateness, USUAL, VisitCost, VisitCosts, usual_price};
+
+/// How far ahead visits are worth planning, in months. What falls due later is for the caller to leave out:
+/// whatever is given is planned.
+pub const HORIZON_MONTHS: u16 = 24;
+
+/// The most partial plans that are compared at a time.
+const MOST_WAYS: usize = 32;
+
+/// One turn of an item: once that it has to be done.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Job {
+    /// Which item.
+    pub item: ItemRef,
+    /// 0 for the next time, 1 for the time after it, and so on.
+    pub turn: u32,
+    /// When it falls due.
+    pub due: Day,
+    /// What ignoring it costs.
+    pub stakes: Stakes,
+    /// What must be opened up for it.
+    pub access: Option<Access>,
+    /// What it costs with parts and fluids, in minor units of any one currency, if that is known.
+    pub price: Option<i64>,
+    /// How long what is fitted lasts: the days from one time to the next.
+    pub life: u32,
+    /// The day on which the owner wants it done.
+    pub pinned: Option<Day>,
+}
+
+/// Work done on one day.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct PlannedVisit {
+    /// When.
+    pub day: Day,
+    /// Which jobs, by their places in the list given, in the order in which they fall due.
+    pub jobs: Vec<usize>,
+    /// What it costs.
+    pub cost: VisitCost,
+}
+
+/// When to do what.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct VisitPlan {
+    /// The visits, first to last. Every job is in one of them.
+    pub visits: Vec<PlannedVisit>,
+    /// What they cost together.
+    pub cost: VisitCost,
+    /// Whether it is certain that no plan costs less.
+    pub proven: bool,
+}
+
+/// The plan that costs least.
+pub fn plan_visits(jobs: &[Job], costs: &VisitCosts, today: Day) -> VisitPlan {
+    plan_within(jobs, costs, today, MOST_WAYS)
+}
+
+/// What having job `which` done on the day `to`, and nowhere else, costs more than leaving its day to the planner.
+///
+/// Single parts of the difference may be negative. The total is not, as long as both plans are proven and the day is
+/// one that the planner could have chosen: no more than half of the job's life from its day.
+pub fn cost_of_moving(jobs: &[Job], costs: &VisitCosts, today: Day, which: usize, to: Day) -> VisitCost {
+    let with_pin = |pinned| {
+        let mut jobs = jobs.to_vec();
+        if let Some(job) = jobs.get_mut(which) {
+            job.pinned = pinned;
+        }
+        plan_visits(&jobs, costs, today).cost
+    };
+    with_pin(Some(to)) - with_pin(None)
+}
+
+fn plan_within(jobs: &[Job], costs: &VisitCosts, today: Day, most_ways: usize) -> VisitPlan {
+    let usual = usual_price(jobs);
+    let tasks: Vec<_> = jobs.iter().map(|job| Task::new(job, costs, usual, today)).collect();
+    let Found { days, proven } = best_days(&tasks, costs, most_ways);
+    let visits = visits_on(&days, &tasks, costs, today);
+    let cost = visits.iter().map(|visit| visit.cost).sum();
+    VisitPlan { visits, cost, proven }
+}
+
+#[cfg(test)]
+mod exhaustive;
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,226 @@
+//! The planner against an exhaustive search, and what must hold of every plan.
+#![allow(clippy::unwrap_used)]
+
+use proptest::prelude::*;
+
+use super::exhaustive::{exhaustive, turning_days, visit_on};
+use super::*;
+
+const TODAY: &str = "2026-05-04";
+
+fn today() -> Day {
+    TODAY.parse().unwrap()
+}
+
+fn on(days: i32) -> Day {
+    today().plus_days(days)
+}
+
+/// A yearly job of unknown price that needs nothing opened up.
+fn job(due: i32, stakes: Stakes) -> Job {
+    Job {
+        item: ItemRef::Catalogue(1),
+        turn: 0,
+        due: on(due),
+        stakes,
+        access: None,
+        price: None,
+        life: 365,
+        pinned: None,
+    }
+}
+
+fn plan(jobs: &[Job]) -> VisitPlan {
+    plan_visits(jobs, &ASSUMED, today())
+}
+
+fn any_stakes() -> impl Strategy<Value = Stakes> {
+    use Stakes::{Breakdown, Comfort, Economy, Engine, Repair, Safety};
+    prop::sample::select(vec![Comfort, Economy, Repair, Breakdown, Engine, Safety])
+}
+
+fn any_access() -> impl Strategy<Value = Option<Access>> {
+    use Access::{AirPath, Bonnet, Lifted, WheelsOff};
+    prop::sample::select(vec![None, Some(Lifted), Some(Lifted), Some(WheelsOff), Some(AirPath), Some(Bonnet)])
+}
+
+prop_compose! {
+    fn any_job(far: i32)(
+        due in -60..far,
+        stakes in any_stakes(),
+        access in any_access(),
+        price in prop::option::weighted(0.8, 0_i64..30_000),
+        life in prop::sample::select(vec![40_u32, 183, 365, 548, 730, 1_461, 3_653]),
+        pin in prop::option::weighted(0.15, -20..far),
+    ) -> Job {
+        Job { access, price, life, pinned: pin.map(on), ..job(due, stakes) }
+    }
+}
+
+fn any_jobs(most: usize, far: i32) -> impl Strategy<Value = Vec<Job>> {
+    prop::collection::vec(any_job(far), 0..=most)
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(30) })]
+
+    /// More jobs than the planner can be sure about: it still finds the best plan nearly always.
+    #[test]
+    fn little_is_lost_where_ways_are_dropped(jobs in prop::collection::vec(any_job(730), 40)) {
+        let (plan, best) = (plan(&jobs), plan_within(&jobs, &ASSUMED, today(), usize::MAX));
+        prop_assert!(best.proven);
+        prop_assert!(plan.cost.total() >= best.cost.total());
+        prop_assert!(plan.cost.total() * 100 <= best.cost.total() * 105, "at most 5 % dearer");
+        prop_assert!(!plan.proven || plan.cost.total() == best.cost.total());
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(400) })]
+
+    #[test]
+    fn no_plan_is_cheaper(jobs in any_jobs(8, 730)) {
+        let plan = plan(&jobs);
+        prop_assert!(plan.proven);
+        prop_assert_eq!(plan.cost.total(), exhaustive(&jobs, today(), &turning_days(&jobs, today())));
+    }
+
+    /// Days on which nothing turns have nothing to offer.
+    #[test]
+    fn no_other_day_is_cheaper(jobs in any_jobs(4, 150)) {
+        prop_assert_eq!(plan(&jobs).cost.total(), exhaustive(&jobs, today(), &(0..150).collect::<Vec<_>>()));
+    }
+
+    #[test]
+    fn a_plan_adds_up_and_holds_every_job_once(jobs in any_jobs(40, 730)) {
+        let (plan, usual) = (plan(&jobs), usual_price(&jobs));
+        for visit in &plan.visits {
+            let done: Vec<_> = visit.jobs.iter().map(|place| &jobs[*place]).collect();
+            let cost = visit_on(&done, usual, today(), visit.day.days_since(today()));
+            prop_assert_eq!(Some(visit.cost.total()), cost, "and a pin holds");
+        }
+        prop_assert_eq!(plan.cost, plan.visits.iter().map(|visit| visit.cost).sum());
+        prop_assert!(plan.visits.is_sorted_by(|one, next| one.day < next.day));
+        let mut places: Vec<_> = plan.visits.iter().flat_map(|visit| visit.jobs.clone()).collect();
+        places.sort_unstable();
+        prop_assert_eq!(places, (0..jobs.len()).collect::<Vec<_>>());
+    }
+
+    #[test]
+    fn the_order_of_the_jobs_changes_no_cost(
+        (jobs, shuffled) in any_jobs(12, 730).prop_flat_map(|jobs| (Just(jobs.clone()), Just(jobs).prop_shuffle())),
+    ) {
+        prop_assert_eq!(plan(&jobs).cost.total(), plan(&shuffled).cost.total());
+    }
+
+    #[test]
+    fn moving_a_job_never_saves_anything(
+        jobs in any_jobs(10, 730),
+        which in any::<prop::sample::Index>(),
+        by in -1.0..=1.0,
+    ) {
+        prop_assume!(!jobs.is_empty());
+        let which = which.index(jobs.len());
+        // Less than half a life to either side, where the planner may put it itself.
+        let half = (f64::from(jobs[which].life) - 1.0) / 2.0;
+        #[allow(clippy::cast_possible_truncation)]
+        let to = jobs[which].due.max(today()).plus_days((by * half) as i32);
+        prop_assert!(cost_of_moving(&jobs, &ASSUMED, today(), which, to).total() >= 0);
+    }
+
+    #[test]
+    fn moving_a_job_to_where_it_is_costs_nothing(jobs in any_jobs(10, 730)) {
+        let jobs: Vec<_> = jobs.into_iter().map(|job| Job { pinned: None, ..job }).collect();
+        for visit in plan(&jobs).visits {
+            let moved = cost_of_moving(&jobs, &ASSUMED, today(), visit.jobs[0], visit.day);
+            prop_assert_eq!(moved.total(), 0);
+        }
+    }
+
+    /// What falls due at a visit that opens its group anyway comes free.
+    #[test]
+    fn a_job_that_falls_due_at_a_visit_joins_it(jobs in any_jobs(10, 730), stakes in any_stakes()) {
+        let before = plan(&jobs);
+        for visit in &before.visits {
+            let access = jobs[visit.jobs[0]].access;
+            let more = Job { due: visit.day, access, ..job(0, stakes) };
+            let jobs: Vec<_> = jobs.iter().cloned().chain([more]).collect();
+            prop_assert_eq!(plan(&jobs).cost.total(), before.cost.total());
+        }
+    }
+
+    #[test]
+    fn all_that_is_overdue_is_done_today(jobs in prop::collection::vec(any_job(0), 1..20)) {
+        let jobs: Vec<_> = jobs.into_iter().map(|job| Job { pinned: None, ..job }).collect();
+        let plan = plan(&jobs);
+        prop_assert_eq!(plan.visits.len(), 1);
+        prop_assert_eq!(plan.visits[0].day, today());
+        prop_assert_eq!((plan.cost.wasted, plan.cost.late), (0, 0));
+    }
+
+    #[test]
+    fn what_is_grave_does_not_wait(jobs in any_jobs(10, 730)) {
+        for visit in plan(&jobs).visits {
+            for job in visit.jobs.iter().map(|place| &jobs[*place]).filter(|job| job.pinned.is_none()) {
+                let overdue = job.due < today();
+                prop_assert!(!(overdue && job.stakes.are_grave()) || visit.day == today());
+                prop_assert!(job.stakes != Stakes::Safety || visit.day <= job.due.max(today()));
+            }
+        }
+    }
+
+    #[test]
+    fn two_turns_of_an_item_keep_apart(
+        due in 0..300,
+        price in 0_i64..30_000,
+        stakes in any_stakes(),
+        others in any_jobs(6, 730),
+    ) {
+        let turn = |turn: i32| {
+            let due = on(due + turn * 365);
+            Job { item: ItemRef::Catalogue(9), due, price: Some(price), ..job(0, stakes) }
+        };
+        let jobs: Vec<_> = [turn(0), turn(1)].into_iter().chain(others).collect();
+        for visit in plan(&jobs).visits {
+            prop_assert!(!(visit.jobs.contains(&0) && visit.jobs.contains(&1)));
+        }
+    }
+}
+
+#[test]
+fn nothing_to_do_calls_for_no_visit() {
+    let plan = plan(&[]);
+    assert_eq!((plan.visits, plan.cost, plan.proven), (vec![], VisitCost::default(), true));
+}
+
+#[test]
+fn one_job_is_done_on_its_day() {
+    let plan = plan(&[job(40, Stakes::Comfort)]);
+    let cost = VisitCost { visits: 1_000_000, ..VisitCost::default() };
+    assert_eq!(plan.visits, [PlannedVisit { day: on(40), jobs: vec![0], cost }]);
+}
+
+/// Worked by hand: a week early throws away 7 of 365 days, 2739 millionths each. That is less than the 10 x 33 333
+/// of waiting for a repair, let alone a second visit.
+#[test]
+fn neighbours_share_a_visit_and_the_cheaper_of_two_ways_to_meet() {
+    let jobs = [job(100, Stakes::Breakdown), job(107, Stakes::Comfort)];
+    let plan = plan(&jobs);
+    assert_eq!(plan.visits.len(), 1);
+    assert_eq!(plan.visits[0].day, on(100));
+    assert_eq!(plan.cost.wasted, 7 * 2_739);
+}
+
+#[test]
+fn a_pin_that_is_past_stands_for_today() {
+    let pinned = Job { pinned: Some(on(-3)), ..job(50, Stakes::Comfort) };
+    assert_eq!(plan(&[pinned]).visits[0].day, today());
+}
+
+#[test]
+fn prices_count_against_the_one_in_the_middle() {
+    let priced = |price| Job { price, ..job(0, Stakes::Comfort) };
+    let jobs = [Some(9_000), None, Some(0), Some(2_000), Some(4_000)].map(priced);
+    assert_eq!(usual_price(&jobs), Some(4_000));
+    assert_eq!(usual_price(&jobs[1..3]), None);
+}
