@@ -16,9 +16,10 @@ export function wellkept(...args) {
   return execFileSync(WELLKEPT, args, { encoding: 'utf8' });
 }
 
-/** Serves a shelf; answers the address that the program prints. */
-export async function serve(shelf) {
-  const server = spawn(WELLKEPT, ['--shelf', shelf, 'serve'], { stdio: ['ignore', 'pipe', 'inherit'] });
+/** Serves a shelf, with more options if given; answers the address that the program prints. */
+export async function serve(shelf, ...options) {
+  const args = ['--shelf', shelf, ...options, 'serve'];
+  const server = spawn(WELLKEPT, args, { stdio: ['ignore', 'pipe', 'inherit'] });
   const address = await new Promise((resolve, reject) => {
     let said = '';
     server.stdout.on('data', (data) => {

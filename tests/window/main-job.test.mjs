@@ -56,6 +56,12 @@ after(async () => {
 
 const button = (text) => window.$(`button=${text}`);
 
+test('the first page says what the program is for', async () => {
+  const heading = await window.$('h1');
+  await heading.waitForDisplayed();
+  assert.equal(await heading.getText(), 'A service book for your car');
+});
+
 test('a car goes in', async () => {
   const name = await window.$('input[maxlength="60"]');
   await name.waitForDisplayed();
@@ -64,6 +70,12 @@ test('a car goes in', async () => {
   await (await window.$('input[inputmode="numeric"]')).setValue('98420');
   await (await button('Open its book')).click();
   await window.waitUntil(async () => /98\D420/.test(await (await window.$('body')).getText()));
+});
+
+test('what nobody recorded stands on its plan', async () => {
+  const oil = await window.$('section[aria-labelledby="due"]').$('li*=Engine oil and filter');
+  await oil.waitForDisplayed();
+  assert.match(await oil.getText(), /No record/i);
 });
 
 test('a reading goes in and is in the book', async () => {
