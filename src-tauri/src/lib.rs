@@ -85,9 +85,8 @@ fn photo(opened: &Opened, path: &str) -> Answer<Vec<u8>> {
     };
     let mut answer = Answer::new(body);
     *answer.status_mut() = status;
-    // A photo is named by its hash, so that it never changes under its name.
-    let headers =
-        [(header::CONTENT_TYPE, "image/jpeg"), (header::CACHE_CONTROL, "max-age=31536000, immutable")];
+    // A photo that is thrown away has to be gone, and not wait in a cache.
+    let headers = [(header::CONTENT_TYPE, "image/jpeg"), (header::CACHE_CONTROL, "no-store")];
     for (name, value) in headers {
         answer.headers_mut().insert(name, header::HeaderValue::from_static(value));
     }

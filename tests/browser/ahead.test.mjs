@@ -137,11 +137,11 @@ test('a measured tread moves the tyres', async () => {
   assert.equal(await page.getByLabel('Tyres', { exact: true }).inputValue(), 'within-limits');
   await button('Write it into the book').click();
   await page.getByRole('link', { name: 'See the line' }).click();
-  await page.getByText(/Tyres: within limits \(Tread depth 2\.8.mm\)/).first().waitFor();
+  await page.getByText(/Tyres: at its limit \(Tread depth 2\.8.mm\)/).first().waitFor();
   await go('today');
   const tyres = page.getByRole('region', { name: 'What presses' }).getByRole('listitem').filter({ hasText: /^\s*Tyres/ });
   await tyres.getByRole('button', { name: /^why/ }).click();
-  await tyres.getByText(/found within limits \(Tread depth 2\.8.mm\), so that it is due now/).waitFor();
+  await tyres.getByText(/found at its limit \(Tread depth 2\.8.mm\), so that it is due now/).waitFor();
 });
 
 test('what nobody recorded asks for its day, and counts from it', async () => {

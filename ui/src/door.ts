@@ -14,6 +14,7 @@ type AnswerTo = {
   moved: 'moved';
   pump: 'pump';
   counter: 'counter';
+  parts: 'parts';
   bay: 'bay';
   lines: 'lines';
   line: 'line';

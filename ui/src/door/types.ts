@@ -443,7 +443,11 @@ workshop: string,
 /**
  * The day of that visit.
  */
-day: string | null, };
+day: string | null,
+/**
+ * How long what was in before lasted; nothing when the book does not tell.
+ */
+lasted: UsedView | null, };
 
 export type InstrumentLine = {
 /**
@@ -692,7 +696,8 @@ item: ItemView,
  */
 day: string,
 /**
- * What it adds, in percent of what a usual job on this car costs; 0 when it adds nothing.
+ * What it adds, in percent of what a usual job on this car costs; 0 when it adds nothing. What being late
+ * can lead to is not in it.
  */
 percent: number,
 /**
@@ -702,7 +707,33 @@ extra: MoneyView | null,
 /**
  * The day is after the item is due.
  */
-late: boolean, };
+late: boolean,
+/**
+ * What it costs to ignore: 1 comfort to 5 the engine, 6 safety.
+ */
+weight: number, };
+
+export type PaidView = {
+/**
+ * What all of it cost.
+ */
+price: MoneyView,
+/**
+ * For how much or how many.
+ */
+quantity: string,
+/**
+ * `piece`, `litre`, `set`, `kilogram` or `metre`.
+ */
+measure: string,
+/**
+ * When.
+ */
+day: string,
+/**
+ * Where, by the visit's workshop; empty when the owner did it.
+ */
+workshop: string, };
 
 export type PaperView = {
 /**
@@ -760,6 +791,62 @@ item?: ItemForm,
  */
 kind: string, };
 
+export type PartLine = {
+/**
+ * What it is, as written last; may be empty.
+ */
+name: string,
+/**
+ * Who made it, as written last; may be empty.
+ */
+maker: string,
+/**
+ * Every way in which its number was written, the newest first; empty when it has none.
+ */
+numbers: Array<string>,
+/**
+ * The key of its kind, where someone said which; empty otherwise.
+ */
+kind: string,
+/**
+ * The items that it served.
+ */
+items: Array<ItemView>,
+/**
+ * How much or how many the last time: `4`, `4.3`.
+ */
+quantity: string,
+/**
+ * `piece`, `litre`, `set`, `kilogram` or `metre`.
+ */
+measure: string,
+/**
+ * What was paid for it the last time that a price was written down.
+ */
+paid: PaidView | null,
+/**
+ * On how many days it was fitted.
+ */
+times: number,
+/**
+ * The last of these days.
+ */
+day: string,
+/**
+ * Where it was bought or fitted on that day, by the visit's workshop; empty when the owner did it.
+ */
+workshop: string,
+/**
+ * How long the last one lasted: what was in before this one, or this one where another took its place;
+ * nothing when the book does not tell.
+ */
+lasted: UsedView | null,
+/**
+ * How long it has been in, the distance as estimated for today; nothing when it is in no more, or when
+ * nobody said which item it served.
+ */
+present: UsedView | null, };
+
 export type PartView = {
 /**
  * What it is.
@@ -793,6 +880,16 @@ served: ItemView | null,
  * The key of its kind, where someone said which; empty otherwise.
  */
 kind: string, };
+
+export type PartsView = {
+/**
+ * The vehicle.
+ */
+vehicle: VehicleLine,
+/**
+ * The parts, the one fitted last first.
+ */
+parts: Array<PartLine>, };
 
 export type PhaseKey = "first" | "every" | "after";
 
@@ -1006,7 +1103,15 @@ book: string, } | { "ask": "counter",
 /**
  * The vehicle's book.
  */
-book: string, } | { "ask": "bay",
+book: string, } | { "ask": "parts",
+/**
+ * The vehicle's book.
+ */
+book: string,
+/**
+ * Only those that served this catalogue item.
+ */
+item?: number, } | { "ask": "bay",
 /**
  * The vehicle's book.
  */
@@ -1162,7 +1267,19 @@ paper: string,
 /**
  * The visit's line.
  */
-visit: string, } | { "ask": "change-plan",
+visit: string, } | { "ask": "throw-away",
+/**
+ * The vehicle's book.
+ */
+book: string,
+/**
+ * The paper's line.
+ */
+paper: string,
+/**
+ * Why, in the owner's words; may be empty.
+ */
+why: string, } | { "ask": "change-plan",
 /**
  * The vehicle's book.
  */
@@ -1180,7 +1297,7 @@ change: PlanForm, } | { "ask": "set-viewer-address",
  */
 address: string | null, } | { "ask": "demo" };
 
-export type Response = { "answer": "shelf" } & ShelfView | { "answer": "today" } & TodayView | { "answer": "visits" } & VisitsView | { "answer": "moved" } & MovedView | { "answer": "pump" } & PumpView | { "answer": "counter" } & CounterView | { "answer": "bay" } & BayView | { "answer": "lines" } & LinesView | { "answer": "line" } & LineView | { "answer": "sheet" } & SheetView | { "answer": "card" } & CardView | { "answer": "vin" } & VinView | { "answer": "card-read" } & CardReadView | { "answer": "check" } & CheckView | { "answer": "rebuilt" } & RebuiltView | { "answer": "written" } & WrittenView;
+export type Response = { "answer": "shelf" } & ShelfView | { "answer": "today" } & TodayView | { "answer": "visits" } & VisitsView | { "answer": "moved" } & MovedView | { "answer": "pump" } & PumpView | { "answer": "counter" } & CounterView | { "answer": "parts" } & PartsView | { "answer": "bay" } & BayView | { "answer": "lines" } & LinesView | { "answer": "line" } & LineView | { "answer": "sheet" } & SheetView | { "answer": "card" } & CardView | { "answer": "vin" } & VinView | { "answer": "card-read" } & CardReadView | { "answer": "check" } & CheckView | { "answer": "rebuilt" } & RebuiltView | { "answer": "written" } & WrittenView;
 
 export type SeenView = {
 /**
@@ -1327,6 +1444,16 @@ spend: SpendView | null,
 tray: number, };
 
 export type UnitKey = "km" | "mi";
+
+export type UsedView = {
+/**
+ * Whole days.
+ */
+days: number,
+/**
+ * How far the car went in them, in the unit of its instrument; nothing when that is not known.
+ */
+distance: Reading | null, };
 
 export type VehicleForm = {
 /**

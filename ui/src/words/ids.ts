@@ -138,6 +138,7 @@ export interface Words {
   'move-extra': 'money';
   'move-percent': 'percent';
   'move-late': 'day';
+  'move-late-grave': 'day';
   'move-keep': never;
   'pin-says': never;
   'pin-any': never;
@@ -170,6 +171,14 @@ export interface Words {
   'get-by-owner': never;
   'get-last': 'day' | 'where';
   'get-last-price': 'day' | 'where' | 'price';
+  'get-lasted': 'time' | 'distance';
+  'get-lasted-time': 'time';
+  'get-since': 'month';
+  'used-days': 'days';
+  'get-copy': never;
+  'get-copied': never;
+  'get-copy-by-hand': never;
+  'get-list': never;
   'get-unknown': never;
   'tap-to-close': never;
   'tray-for': never;
@@ -185,6 +194,10 @@ export interface Words {
   'tie-to': never;
   'tie-choose': never;
   'tie': never;
+  'throw-away': never;
+  'throw-away-means': never;
+  'throw-away-do': never;
+  'throw-away-left': never;
   'bay-title': never;
   'bay-for': never;
   'bay-who': never;
@@ -290,6 +303,8 @@ export interface Words {
   'line-newer': never;
   'line-struck': never;
   'line-struck-why': 'why';
+  'line-thrown-away': never;
+  'line-thrown-away-why': 'why';
   'line-amended': 'count';
   'line-papers': 'count';
   'line-back': never;
@@ -301,6 +316,7 @@ export interface Words {
   'fact-cost': never;
   'fact-note': never;
   'fact-papers': never;
+  'paper-gone': never;
   'fact-status': never;
   'fact-fuel': never;
   'fact-says': never;

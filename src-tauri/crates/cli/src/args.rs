@@ -51,10 +51,18 @@ pub enum Command {
     Visit(VisitArgs),
     /// Take a photo into the tray
     Paper {
-        /// JPEG or PNG files
+        /// JPEG, PNG or WebP files
         #[arg(required = true)]
         files: Vec<PathBuf>,
     },
+    /// List the parts that were fitted, and how long they last
+    Parts {
+        /// Only those that served this item, by its key
+        #[arg(long = "for", value_name = "ITEM-KEY")]
+        item: Option<String>,
+    },
+    /// Say what the next visit needs
+    Buy,
     /// Print the history card
     Card {
         /// The PDF to write

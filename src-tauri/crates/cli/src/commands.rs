@@ -34,6 +34,8 @@ impl Terminal<'_> {
             Command::Reading { value, on, keep } => self.reading(value, on, *keep),
             Command::Visit(visit) => self.visit(visit),
             Command::Paper { files } => self.papers(files).map(|written| self.answer(&written, |_| ())),
+            Command::Parts { item } => self.parts(item.as_deref()),
+            Command::Buy => self.buy(),
             Command::Card { out, viewer, hide_vin, size: Size::A5 } => {
                 self.card(out, viewer.clone(), *hide_vin)
             }
@@ -124,6 +126,46 @@ impl Terminal<'_> {
             }
             if let Some(spend) = &ahead.spend {
                 print_line(&say::spend(terminal.words, spend));
+            }
+        });
+        Ok(())
+    }
+
+    fn parts(&mut self, key: Option<&str>) -> Result<(), Refusal> {
+        let book = self.book()?;
+        let item = key.map(|key| self.number_of(key)).transpose()?;
+        let Response::Parts(view) = self.door.ask(Request::Parts { book, item })? else {
+            return Err(strange());
+        };
+        self.answer(&view.parts, |terminal| {
+            if view.parts.is_empty() {
+                terminal.say("cli-no-parts", &[]);
+            }
+            for part in &view.parts {
+                print_line(&say::part(terminal.words, part));
+            }
+        });
+        Ok(())
+    }
+
+    /// The number of the catalogue item with this key.
+    fn number_of(&mut self, key: &str) -> Result<u32, Refusal> {
+        let catalogue = self.shelf()?.catalogue;
+        let item = catalogue.iter().find(|line| line.key == key);
+        item.map(|line| line.number).ok_or_else(|| refuse("item-unknown", &[("number", key)]))
+    }
+
+    fn buy(&mut self) -> Result<(), Refusal> {
+        let book = self.book()?;
+        let Response::Counter(counter) = self.door.ask(Request::Counter { book })? else {
+            return Err(strange());
+        };
+        self.answer(&counter.get, |terminal| {
+            if counter.get.is_empty() {
+                terminal.say("cli-buy-nothing", &[]);
+            }
+            for get in &counter.get {
+                print_line(&say::get(terminal.words, get));
             }
         });
         Ok(())

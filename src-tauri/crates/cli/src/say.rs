@@ -1,8 +1,8 @@
 //! Answers in words.
 
 use door::{
-    CountedFrom, DueView, IntervalView, ItemView, MoneyView, PlannedVisitView, Reading, Refusal, SeenView,
-    SpendView, StateKey, UnitKey, VehicleLine,
+    CountedFrom, DueView, GetView, IntervalView, ItemView, MoneyView, PaidView, PartLine, PlannedVisitView,
+    Reading, Refusal, SeenView, SpendView, StateKey, UnitKey, UsedView, VehicleLine,
 };
 use words::{Arg, Words};
 
@@ -116,4 +116,66 @@ fn interval(words: &Words, interval: &IntervalView) -> String {
     let months = interval.months.as_ref().map(|months| words.say("cli-months", &[("months", months.into())]));
     let parts = [interval.distance.map(reading), months];
     parts.into_iter().flatten().collect::<Vec<_>>().join(" / ")
+}
+
+/// A part that was fitted: number, maker, name, how much, how often, how long it lasts, what was paid.
+pub fn part(words: &Words, part: &PartLine) -> String {
+    let number = part.numbers.first().map(String::as_str).unwrap_or_default();
+    let times = [("times", Arg::from(part.times)), ("day", (&part.day).into())];
+    let told = [
+        Some(amount(words, &part.measure, &part.quantity)),
+        Some(words.say("cli-part-times", &times)),
+        part.present.map(|present| words.say("cli-present", &[("span", used(words, present).into())])),
+        part.lasted.map(|lasted| words.say("cli-lasted", &[("span", used(words, lasted).into())])),
+        part.paid.as_ref().map(|paid| self::paid(words, paid)),
+    ];
+    let told: Vec<_> = told.into_iter().flatten().collect();
+    format!("{}  {}", title(number, &part.maker, &part.name), told.join("; "))
+}
+
+/// One thing to get: what it is for, the part with how much of it, how long the last one lasted.
+pub fn get(words: &Words, get: &GetView) -> String {
+    let item = item(words, &get.item);
+    let Some(part) = &get.part else {
+        return format!("{item}: {}", words.say("cli-buy-unknown", &[]));
+    };
+    let lasted = get.lasted.map(|lasted| words.say("cli-lasted", &[("span", used(words, lasted).into())]));
+    let amount = amount(words, &part.measure, &part.quantity);
+    let told: Vec<_> = [Some(amount), lasted].into_iter().flatten().collect();
+    format!("{item}: {}  {}", title(&part.number, &part.maker, &part.name), told.join("; "))
+}
+
+/// A part by its number, maker and name, of which any may be empty.
+fn title(number: &str, maker: &str, name: &str) -> String {
+    let told: Vec<_> = [number, maker, name].into_iter().filter(|text| !text.is_empty()).collect();
+    told.join("  ")
+}
+
+fn amount(words: &Words, measure: &str, quantity: &str) -> String {
+    words.say(&format!("cli-amount-{measure}"), &[("amount", quantity.into())])
+}
+
+fn paid(words: &Words, paid: &PaidView) -> String {
+    let price = format!("{} {}", paid.price.number, paid.price.currency);
+    let id = if paid.workshop.is_empty() { "cli-paid" } else { "cli-paid-at" };
+    let args = [("price", price.into()), ("day", (&paid.day).into()), ("shop", (&paid.workshop).into())];
+    words.say(id, &args)
+}
+
+/// How long something was in the car: in months where it is more than two of them.
+fn used(words: &Words, used: UsedView) -> String {
+    const MOST_DAYS: u32 = 60;
+    // 146 097 days are 4 800 months of the Gregorian calendar.
+    let months = (u64::from(used.days) * 4_800 + 146_097 / 2) / 146_097;
+    let time = if used.days > MOST_DAYS {
+        words.say("cli-months", &[("months", months.to_string().into())])
+    } else {
+        words.say("cli-days", &[("days", used.days.into())])
+    };
+    match used.distance {
+        Some(distance) => {
+            words.say("cli-span", &[("time", time.into()), ("distance", reading(distance).into())])
+        }
+        None => time,
+    }
 }

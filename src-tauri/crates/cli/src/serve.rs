@@ -182,8 +182,8 @@ async fn photo(
 ) -> Result<Response, Refused> {
     let size = if size == "thumb" { PhotoSize::Thumb } else { PhotoSize::Full };
     let jpeg = server.with(move |door| door.photo(&hash, size)).await?;
-    let headers =
-        [(header::CONTENT_TYPE, "image/jpeg"), (header::CACHE_CONTROL, "max-age=31536000, immutable")];
+    // A photo that is thrown away has to be gone, and not wait in a cache.
+    let headers = [(header::CONTENT_TYPE, "image/jpeg"), (header::CACHE_CONTROL, "no-store")];
     Ok((headers, jpeg).into_response())
 }
 

@@ -1,5 +1,7 @@
 //! One vehicle as the rules see it: loaded once, and asked by every screen.
 
+use std::collections::BTreeMap;
+
 use book::content::{Content, ContentKind, VehicleContent, VisitContent};
 use book::{DoneRow, ReadingRow};
 use rules::running::{Instrument, Pace, Reading, Track};
@@ -51,7 +53,9 @@ impl Door {
         let plan = Plan::new(self.catalogue, &vehicle, &self.plan_changes(book)?);
         let done = self.shelf.done(book)?;
         let visits = self.visits(book)?;
-        let done_facts = done.iter().map(|row| done_at(row, &visits, &track)).collect();
+        let by_line: BTreeMap<SubjectId, &Visit> =
+            visits.iter().map(|visit| (visit.subject, visit)).collect();
+        let done_facts = done.iter().map(|row| done_at(row, &by_line, &track)).collect();
         let found = visits.iter().flat_map(|visit| found_at(visit, &track)).collect();
         Ok(Car {
             book,
@@ -139,7 +143,7 @@ impl Car {
         let before = self.track.points().iter().rev().find(|point| point.day <= day);
         let point = before.or_else(|| self.track.points().first())?;
         let between = self.track.on(day).filter(|_| point.day < day);
-        Some(between.map_or(point.shown, |travelled| point.shown + travelled.since(point.travelled)))
+        Some(between.map_or(point.shown, |travelled| self.track.shown_on(day, travelled)))
     }
 
     /// The digits at the head of the last reading that the next one is likely to begin with, and how many
@@ -162,8 +166,8 @@ impl Car {
     }
 }
 
-fn done_at(row: &DoneRow, visits: &[Visit], track: &Track) -> Done {
-    let visit = visits.iter().find(|visit| visit.subject == row.visit);
+fn done_at(row: &DoneRow, visits: &BTreeMap<SubjectId, &Visit>, track: &Track) -> Done {
+    let visit = visits.get(&row.visit);
     Done {
         item: row.item.clone(),
         day: row.day,

@@ -81,6 +81,7 @@ impl Door {
             Request::Moved { book, item, day } => self.moved_view(&book, &item, &day).map(Response::Moved),
             Request::Pump { book } => self.pump_view(&book).map(Response::Pump),
             Request::Counter { book } => self.counter_view(&book).map(Response::Counter),
+            Request::Parts { book, item } => self.parts_view(&book, item).map(Response::Parts),
             Request::Bay { book } => self.bay_view(&book).map(Response::Bay),
             Request::Lines { book, filter } => self.lines_view(&book, &filter).map(Response::Lines),
             Request::Line { book, subject } => self.line_view(&book, &subject).map(Response::Line),

@@ -1,11 +1,17 @@
-//! Photos: raw bytes in, raw bytes out.
+//! Photos: raw bytes in, raw bytes out, and the one thing that can truly be removed.
+//!
+//! A photo is on the disk before the entry that names it, and deleted after the entry that throws it away. So an
+//! interruption leaves a photo too many and never a line whose photo is missing; [`Door::clear_thrown_away`]
+//! takes up what is left.
 
-use book::Change;
+use std::collections::BTreeSet;
+
 use book::content::{Content, PaperContent};
+use book::{Change, LineFilter};
 use paper::Prepared;
-use units::{BookId, Hash};
+use units::{BookId, Hash, SubjectId};
 
-use crate::{Door, Refusal, WrittenView};
+use crate::{Door, Refusal, WrittenView, forms};
 
 /// Which picture of a photo is wanted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -36,6 +42,55 @@ impl Door {
         }
         let content = PaperContent { photo: photo.hash, width: photo.width, height: photo.height };
         self.write(book, Change::Begin(Content::Paper(content)))
+    }
+
+    /// Throws a paper away: strikes its line out, and only then deletes its photo.
+    ///
+    /// When the line is written and the photo could not be deleted, the answer warns of it with `photo-left`.
+    pub(crate) fn throw_away(
+        &mut self,
+        book: BookId,
+        paper: SubjectId,
+        why: &str,
+    ) -> Result<WrittenView, Refusal> {
+        let Content::Paper(content) = self.shelf.line(book, paper)?.content else {
+            return Err(Refusal::new("other-kind"));
+        };
+        if self.shelf.tied(book)?.contains(&paper) {
+            return Err(Refusal::new("paper-in-visit"));
+        }
+        let written =
+            self.write(book, Change::StrikeOut { subject: paper, why: forms::note(why, "why")? })?;
+        let deleted = self.counting_photos().and_then(|counting| self.delete(content.photo, &counting));
+        let warnings = if deleted.is_ok() { Vec::new() } else { vec!["photo-left".to_owned()] };
+        Ok(WrittenView { warnings, ..written })
+    }
+
+    /// Deletes the photos of papers that were thrown away and are still there, such as after a loss of power.
+    pub(crate) fn clear_thrown_away(&self) -> Result<(), Refusal> {
+        let counting = self.counting_photos()?;
+        for book in self.shelf.books()? {
+            for line in self.shelf.lines(book, &LineFilter::default())? {
+                if let (Content::Paper(paper), Some(_)) = (&line.content, &line.struck) {
+                    self.delete(paper.photo, &counting)?;
+                }
+            }
+        }
+        Ok(())
+    }
+
+    /// The photos of the papers that count, in any book.
+    fn counting_photos(&self) -> Result<BTreeSet<Hash>, Refusal> {
+        let mut photos = BTreeSet::new();
+        for book in self.shelf.books()? {
+            photos.extend(self.shelf.papers(book)?.into_iter().map(|row| row.photo));
+        }
+        Ok(photos)
+    }
+
+    /// Deletes a photo, unless a paper that counts has it too.
+    fn delete(&self, photo: Hash, counting: &BTreeSet<Hash>) -> Result<(), Refusal> {
+        if counting.contains(&photo) { Ok(()) } else { Ok(self.photos.remove(photo)?) }
     }
 
     /// The JPEG of a photo.

@@ -43,6 +43,15 @@ pub enum Request {
         /// The vehicle's book.
         book: String,
     },
+    /// The parts that were fitted, and how long they last.
+    Parts {
+        /// The vehicle's book.
+        book: String,
+        /// Only those that served this catalogue item.
+        #[serde(default)]
+        #[ts(optional)]
+        item: Option<u32>,
+    },
     /// The Bay screen: the jobs that can be chosen, and what a visit form starts with.
     Bay {
         /// The vehicle's book.
@@ -163,7 +172,7 @@ pub enum Request {
         #[serde(default)]
         keep: bool,
     },
-    /// Strikes a line out; it stays readable.
+    /// Strikes a line out; it stays readable. A paper is thrown away instead.
     StrikeOut {
         /// The vehicle's book.
         book: String,
@@ -181,6 +190,16 @@ pub enum Request {
         paper: String,
         /// The visit's line.
         visit: String,
+    },
+    /// Throws a paper away that belongs to no visit: its line is struck out, and its photo is deleted for good.
+    ThrowAway {
+        /// The vehicle's book.
+        book: String,
+        /// The paper's line.
+        paper: String,
+        /// Why, in the owner's words; may be empty.
+        #[serde(default)]
+        why: String,
     },
     /// Changes the plan for one item.
     ChangePlan {

@@ -28,12 +28,12 @@ impl Door {
                 self.amend_visit(&book, subject.parse()?, &visit, &why, keep)
             }
             Request::StrikeOut { book, subject, why } => {
-                let change = Change::StrikeOut { subject: subject.parse()?, why: forms::note(&why, "why")? };
-                self.write(book.parse()?, change)
+                self.strike_out(book.parse()?, subject.parse()?, &why)
             }
             Request::TiePaper { book, paper, visit } => {
                 self.tie_paper(book.parse()?, paper.parse()?, visit.parse()?)
             }
+            Request::ThrowAway { book, paper, why } => self.throw_away(book.parse()?, paper.parse()?, &why),
             Request::ChangePlan { book, item, change } => self.change_plan(&book, &item, &change),
             Request::SetViewerAddress { address } => self.set_viewer_address(address.as_deref()),
             Request::Demo => self.demo(),
@@ -166,9 +166,22 @@ impl Door {
         Ok(visit)
     }
 
+    /// A paper can belong to a visit as long as it has not been thrown away.
     fn paper_line(&self, book: BookId, paper: SubjectId) -> Result<(), Refusal> {
         let line = self.shelf.line(book, paper)?;
-        if line.content.kind() == ContentKind::Paper { Ok(()) } else { Err(Refusal::new("other-kind")) }
+        match line.content.kind() {
+            ContentKind::Paper if line.struck.is_none() => Ok(()),
+            ContentKind::Paper => Err(Refusal::new("struck")),
+            _ => Err(Refusal::new("other-kind")),
+        }
+    }
+
+    fn strike_out(&mut self, book: BookId, subject: SubjectId, why: &str) -> Result<WrittenView, Refusal> {
+        // A struck line stays readable, and a paper without its photo does not; so that goes by a name of its own.
+        if self.shelf.line(book, subject)?.content.kind() == ContentKind::Paper {
+            return Err(Refusal::new("paper-not-struck"));
+        }
+        self.write(book, Change::StrikeOut { subject, why: forms::note(why, "why")? })
     }
 
     fn tie_paper(

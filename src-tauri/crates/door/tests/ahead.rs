@@ -120,6 +120,12 @@ fn a_measured_tread_says_how_far_the_tyres_go() {
     assert_eq!(line.reading.unwrap().count, 60_000);
     let value = line.why.seen.unwrap().value.unwrap();
     assert_eq!((value.value.as_str(), value.limit.as_str(), value.unit.as_str()), ("6", "3", "mm"));
+
+    // What is called well beside a value at its limit is said to be at its limit.
+    let form = VisitForm { found: vec![found(TYRES, "within-limits", "2.8")], ..VisitForm::default() };
+    case.visit(TODAY, "24000", form).unwrap();
+    let line = case.due(TYRES).unwrap();
+    assert_eq!((line.state, line.why.seen.unwrap().finding.as_str()), (StateKey::Due, "at-limit"));
 }
 
 /// Common practice: iridium plugs 60 000 to 100 000 km.
@@ -210,6 +216,8 @@ fn what_cannot_be_is_refused_and_names_its_field() {
         (found(PLUGS, "bored", ""), ("finding", "visit.found.0.finding")),
         (found(PLUGS, "sooty", "3"), ("not-measured", "visit.found.0.value")),
         (found(TYRES, "worn", "thin"), ("measurement", "visit.found.0.value")),
+        (found(TYRES, "worn", "-3"), ("measurement-range", "visit.found.0.value")),
+        (found(TYRES, "within-limits", "99"), ("measurement-range", "visit.found.0.value")),
         (found(4_000_000, "worn", ""), ("item-unknown", "visit.found.0.item")),
     ];
     for (form, (code, field)) in pairs {

@@ -16,7 +16,7 @@ const MIB: u64 = 1024 * 1024;
 #[derive(Debug, thiserror::Error)]
 pub enum PaperError {
     /// There are no bytes at all.
-    #[error("the file is empty; choose a JPEG or PNG photo")]
+    #[error("the file is empty; choose a JPEG, PNG or WebP photo")]
     Empty,
     /// The file has more than [`MAX_FILE_BYTES`].
     #[error("the file has {bytes} bytes; a photo may have at most {} MiB", MAX_FILE_BYTES / MIB)]
@@ -25,10 +25,10 @@ pub enum PaperError {
         bytes: u64,
     },
     /// The file is of a kind that is recognised and not kept.
-    #[error("the file is {0}; a paper is kept as a JPEG or PNG photo, so {advice}", advice = .0.advice())]
+    #[error("the file is {0}; a paper comes in as a JPEG, PNG or WebP photo, so {advice}", advice = .0.advice())]
     Foreign(Foreign),
     /// The file is of no kind that is recognised.
-    #[error("the file is no picture that is known here; a paper is kept as a JPEG or PNG photo")]
+    #[error("the file is no picture that is known here; a paper comes in as a JPEG, PNG or WebP photo")]
     Unknown,
     /// The header states more than [`MAX_PIXELS`].
     #[error("the picture has {width} x {height} pixels; a photo may have at most {} megapixels", MAX_PIXELS / 1_000_000)]
@@ -108,6 +108,8 @@ pub enum Operation {
     Sync,
     /// Giving a file its final name.
     Rename,
+    /// Deleting a file.
+    Remove,
 }
 
 impl fmt::Display for Operation {
@@ -119,6 +121,7 @@ impl fmt::Display for Operation {
             Operation::Write => "write",
             Operation::Sync => "bring to the disk",
             Operation::Rename => "rename a file to",
+            Operation::Remove => "delete",
         })
     }
 }

@@ -1,7 +1,8 @@
-//! Writing a file so that it is there whole or not at all, also when the power fails.
+//! Writing a file so that it is there whole or not at all, and deleting it so that it stays gone, also when the
+//! power fails.
 
 use std::fs;
-use std::io::Write;
+use std::io::{ErrorKind, Write};
 use std::path::Path;
 use std::time::{Duration, SystemTime};
 
@@ -23,6 +24,15 @@ pub(crate) fn write_whole(folder: &Path, name: &str, bytes: &[u8]) -> Result<(),
     temp.as_file().sync_all().map_err(Operation::Sync.on(&path))?;
     temp.persist(&path).map_err(|refused| Operation::Rename.on(&path)(refused.error))?;
     sync_folder(folder)
+}
+
+/// Deletes a file, unless it is gone already.
+pub(crate) fn remove(path: &Path) -> Result<(), PaperError> {
+    match fs::remove_file(path) {
+        Err(error) if error.kind() == ErrorKind::NotFound => Ok(()),
+        Err(error) => Err(Operation::Remove.on(path)(error)),
+        Ok(()) => path.parent().map_or(Ok(()), sync_folder),
+    }
 }
 
 /// Makes a folder, whose parent exists, unless it is there.

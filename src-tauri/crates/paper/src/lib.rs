@@ -10,14 +10,16 @@
 //! - let through where a photo was taken, or with what: nothing but pixels leaves [`prepare`];
 //! - trust a size that a file states about itself: every bound below is checked before memory is taken;
 //! - show a photo under its name before it is whole and on the disk;
+//! - delete anything but the photo that it is told to delete, and what it left half written itself;
 //! - read a clock: what counts as left over is told by the time handed to [`PhotoStore::open`].
 //!
 //! # Bounds
 //!
 //! A file has at most [`MAX_FILE_BYTES`], a picture at most [`MAX_PIXELS`], and its unpacked pixels take at most
 //! [`MAX_UNPACKED_BYTES`]. Beside those pixels the decoder of a progressive JPEG holds its coefficients (six
-//! bytes a pixel) and a picture with transparency or 16 bits a copy of itself, so that the dearest file that is
-//! accepted takes about 1 GiB while it is prepared, and a usual photo of 12 megapixels less than 150 MB.
+//! bytes a pixel), that of a WebP its planes (six and a half at most), and a picture with transparency or 16 bits
+//! a copy of itself, so that the dearest file that is accepted takes about 1 GiB while it is prepared, and a usual
+//! photo of 12 megapixels less than 150 MB.
 
 mod error;
 mod files;
@@ -25,6 +27,7 @@ mod jpeg;
 mod prepare;
 mod sniff;
 mod store;
+mod webp;
 
 pub use error::{Operation, PaperError};
 pub use prepare::{

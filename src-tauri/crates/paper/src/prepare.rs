@@ -8,13 +8,14 @@ use fast_image_resize::pixels::U8x3;
 use fast_image_resize::{FilterType, ResizeAlg, ResizeOptions, Resizer};
 use image::codecs::jpeg::{JpegDecoder, JpegEncoder};
 use image::codecs::png::PngDecoder;
+use image::codecs::webp::WebPDecoder;
 use image::metadata::Orientation;
 use image::{DynamicImage, ImageDecoder, Limits, RgbImage, Rgba};
 use sha2::{Digest, Sha256};
 use units::Hash;
 
 use crate::sniff::{Format, sniff};
-use crate::{PaperError, jpeg};
+use crate::{PaperError, jpeg, webp};
 
 /// The most bytes that a file may have: 64 MiB.
 pub const MAX_FILE_BYTES: u64 = 64 * 1024 * 1024;
@@ -70,11 +71,12 @@ impl Prepared {
     }
 }
 
-/// Turns the bytes of a JPEG or PNG file into the photo that is kept.
+/// Turns the bytes of a JPEG, PNG or WebP file into the photo that is kept.
 ///
 /// The picture is turned upright by its EXIF orientation, laid on white where it is transparent, shrunk to
 /// [`LONG_SIDE`] (never enlarged) and encoded at [`QUALITY`] in 8-bit RGB. No metadata survives, the colour profile
-/// neither: colours are taken as sRGB. Of an animated PNG the still picture is taken.
+/// neither: colours are taken as sRGB. Of an animated PNG the still picture is taken;
+/// an animated WebP has none and is refused.
 ///
 /// Refused are files of any other format, damaged ones, and those beyond the bounds in the head of this crate.
 pub fn prepare(bytes: &[u8]) -> Result<Prepared, PaperError> {
@@ -108,6 +110,7 @@ fn upright(bytes: &[u8]) -> Result<RgbImage, PaperError> {
     match format {
         Format::Jpeg => unpack(format, open_jpeg(bytes)?),
         Format::Png => unpack(format, open_png(bytes)?),
+        Format::Webp => unpack(format, open_webp(bytes)?),
     }
 }
 
@@ -122,6 +125,11 @@ fn open_png(bytes: &[u8]) -> Result<impl ImageDecoder, PaperError> {
     // At this point the limit does not count the pixels, only what the file packs before them.
     PngDecoder::with_limits(Cursor::new(bytes), limits(MAX_PNG_EXTRAS))
         .map_err(PaperError::decoding(Format::Png))
+}
+
+fn open_webp(bytes: &[u8]) -> Result<impl ImageDecoder, PaperError> {
+    let still = webp::checked(bytes)?;
+    WebPDecoder::new(Cursor::new(still)).map_err(PaperError::decoding(Format::Webp))
 }
 
 fn limits(max_alloc: u64) -> Limits {
@@ -148,6 +156,11 @@ fn unpack(format: Format, mut decoder: impl ImageDecoder) -> Result<RgbImage, Pa
 
 fn check_pixels(decoder: &impl ImageDecoder) -> Result<(), PaperError> {
     let (width, height) = decoder.dimensions();
+    check_size(width, height)
+}
+
+/// Refuses a picture that is stated to have more than [`MAX_PIXELS`].
+pub(crate) fn check_size(width: u32, height: u32) -> Result<(), PaperError> {
     if u64::from(width) * u64::from(height) > MAX_PIXELS {
         return Err(PaperError::TooManyPixels { width, height });
     }

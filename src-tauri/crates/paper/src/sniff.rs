@@ -14,6 +14,8 @@ pub enum Format {
     Jpeg,
     /// ISO/IEC 15948.
     Png,
+    /// RFC 9649, a still picture.
+    Webp,
 }
 
 impl fmt::Display for Format {
@@ -21,6 +23,7 @@ impl fmt::Display for Format {
         f.write_str(match self {
             Format::Jpeg => "JPEG",
             Format::Png => "PNG",
+            Format::Webp => "WebP",
         })
     }
 }
@@ -32,8 +35,8 @@ pub enum Foreign {
     Heic,
     /// AV1 Image File.
     Avif,
-    /// `WebP`.
-    Webp,
+    /// `WebP` with more than one picture.
+    AnimatedWebp,
     /// Graphics Interchange Format.
     Gif,
     /// Windows bitmap.
@@ -59,6 +62,7 @@ impl Foreign {
     pub(crate) fn advice(self) -> &'static str {
         match self {
             Foreign::Heic => "set the camera to JPEG or save the picture as one",
+            Foreign::AnimatedWebp => "save one of its pictures",
             Foreign::Pdf => "save a picture of its page",
             Foreign::Zip => "unpack it and choose a photo in it",
             Foreign::Film => "take a photo instead",
@@ -72,7 +76,7 @@ impl fmt::Display for Foreign {
         f.write_str(match self {
             Foreign::Heic => "a HEIC picture",
             Foreign::Avif => "an AVIF picture",
-            Foreign::Webp => "a WebP picture",
+            Foreign::AnimatedWebp => "an animated WebP picture",
             Foreign::Gif => "a GIF picture",
             Foreign::Bmp => "a BMP picture",
             Foreign::Tiff => "a TIFF or camera raw picture",
@@ -109,6 +113,8 @@ pub(crate) fn sniff(bytes: &[u8]) -> Result<Format, PaperError> {
         Ok(Format::Jpeg)
     } else if bytes.starts_with(b"\x89PNG\r\n\x1A\n") {
         Ok(Format::Png)
+    } else if bytes.starts_with(b"RIFF") && bytes.get(8..12) == Some(b"WEBP") {
+        Ok(Format::Webp)
     } else {
         Err(foreign(bytes).map_or(PaperError::Unknown, PaperError::Foreign))
     }
@@ -122,17 +128,15 @@ fn foreign(bytes: &[u8]) -> Option<Foreign> {
         .or_else(|| is_svg(bytes).then_some(Foreign::Svg))
 }
 
-/// The formats that lie in a general container: its name stands at byte 0 or 4, theirs at byte 8.
+/// The formats of the ISO base media family: its name stands at byte 4, theirs at byte 8.
 fn contained(bytes: &[u8]) -> Option<Foreign> {
-    let brand = bytes.get(8..12)?;
-    if bytes.starts_with(b"RIFF") && brand == b"WEBP" {
-        return Some(Foreign::Webp);
-    }
     if bytes.get(4..8)? != b"ftyp" {
         return None;
     }
-    Some(match brand {
-        b"heic" | b"heix" | b"heim" | b"heis" | b"hevc" | b"hevx" | b"mif1" | b"msf1" => Foreign::Heic,
+    Some(match bytes.get(8..12)? {
+        b"heic" | b"heix" | b"heim" | b"heis" | b"hevc" | b"hevx" | b"hevm" | b"hevs" | b"mif1" | b"msf1" => {
+            Foreign::Heic
+        }
         b"avif" | b"avis" => Foreign::Avif,
         _ => Foreign::Film,
     })

@@ -12,7 +12,7 @@ use std::time::{Duration, SystemTime};
 
 use units::Hash;
 
-use crate::files::{sweep, sync_folder, write_whole};
+use crate::files::{remove, sweep, sync_folder, write_whole};
 use crate::prepare::{Photo, Prepared, hash_of, prepare, thumb_of};
 use crate::{Operation, PaperError};
 
@@ -38,7 +38,7 @@ impl PhotoStore {
         Ok(store)
     }
 
-    /// Prepares the bytes of a JPEG or PNG file and keeps the photo.
+    /// Prepares the bytes of a JPEG, PNG or WebP file and keeps the photo.
     ///
     /// When this returns, the photo outlasts a loss of power. The same bytes give the same photo.
     pub fn take_in(&self, bytes: &[u8]) -> Result<Photo, PaperError> {
@@ -80,6 +80,15 @@ impl PhotoStore {
     /// Whether the store has a photo of this name, whatever its state.
     pub fn has(&self, hash: Hash) -> bool {
         path(&self.photos, hash).is_file()
+    }
+
+    /// Deletes a photo and its thumbnail for good; what is not there is gone already.
+    ///
+    /// When this returns, neither comes back after a loss of power. The photo's own name is the last to vanish, so
+    /// that [`PhotoStore::has`] tells of what an interruption left.
+    pub fn remove(&self, hash: Hash) -> Result<(), PaperError> {
+        remove(&path(&self.thumbs, hash))?;
+        remove(&path(&self.photos, hash))
     }
 
     /// Reads a photo through and holds its bytes against its name.

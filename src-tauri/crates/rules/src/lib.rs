@@ -2,6 +2,7 @@
 //!
 //! - [`vehicle`]: what a car is, its identification number, and how it is driven.
 //! - [`running`]: odometer readings, what they add up to, and how fast the car goes.
+//! - [`parts`]: the parts that were fitted, by their numbers, and how long they last.
 //! - [`upkeep`]: the catalogue of what needs doing, the plan for one car, and what is due.
 //!
 //! This room knows only `units`. What it knows of the trade stands in plain tables under `data/`, each value
@@ -11,6 +12,7 @@
 //! same arguments always give the same answer. Its types say nothing about how they are stored or sent.
 
 mod error;
+pub mod parts;
 pub mod running;
 pub mod upkeep;
 pub mod vehicle;

@@ -68,7 +68,7 @@ export function visitOf({ day, reading, says }: BookLine): VisitForm | undefined
     reading: reading === null ? '' : String(reading.count),
     workshop: says.workshop,
     items: says.items.map(itemForm),
-    found: says.found.map(({ item, finding, value }) => ({ item: itemForm(item), finding, value: value?.value ?? '' })),
+    found: says.found.map(({ item, finding, value }) => ({ item: itemForm(item), finding: asWritten(finding), value: value?.value ?? '' })),
     parts: says.parts.map((part) => ({ ...partAgain(part), price: part.price?.number ?? '' })),
     cost: says.cost?.number ?? '',
     currency,
@@ -110,4 +110,9 @@ export function withFound(found: FoundForm[], one: FoundForm): FoundForm[] {
 export function cleaned(visit: VisitForm): VisitForm {
   const written = ({ name, maker, number, price }: PartForm) => [name, maker, number, price].some((text) => text.trim() !== '');
   return { ...visit, parts: visit.parts.filter(written) };
+}
+
+/** The finding as it was written: `at-limit` is what the door makes of a good word beside a value that is not. */
+function asWritten(finding: string): string {
+  return finding === 'at-limit' ? 'within-limits' : finding;
 }

@@ -2,7 +2,19 @@
 
 import { describe, expect, it } from 'vitest';
 import type { BookLine, LineContent } from '../../door/types';
-import { canAmend, canStrike, costText, itemOptions, lineFilter, NO_FILTER, papersIn, readingOf, saysText } from './lib';
+import {
+  canAmend,
+  canStrike,
+  canThrowAway,
+  costText,
+  itemOptions,
+  lineFilter,
+  NO_FILTER,
+  papersIn,
+  readingOf,
+  saysText,
+  struckText,
+} from './lib';
 
 const fuelled: LineContent = {
   kind: 'reading',
@@ -73,5 +85,16 @@ describe('a line', () => {
     expect(canAmend(line(fuelled, 'a slip'))).toBe(false);
     expect(canStrike(line(fuelled, ''))).toBe(false);
     expect(canStrike(line({ kind: 'newer' }))).toBe(false);
+  });
+
+  it('throws papers away, and only papers, instead of striking them out', () => {
+    const paper: LineContent = { kind: 'paper', paper: { subject: 's', hash: 'h', width: 1, height: 1, filed: '2026-10-12' } };
+    expect([canStrike(line(paper)), canThrowAway(line(paper))]).toEqual([false, true]);
+    expect([canStrike(line(fuelled)), canThrowAway(line(fuelled))]).toEqual([true, false]);
+    expect(canThrowAway(line(paper, ''))).toBe(false);
+    expect(struckText(line(paper))).toBe('');
+    expect(struckText(line(paper, ''))).toBe('thrown away');
+    expect(struckText(line(paper, 'blurred'))).toContain('thrown away: ');
+    expect(struckText(line(fuelled, 'a slip'))).toContain('struck out: ');
   });
 });

@@ -68,13 +68,24 @@ export function readingOf({ day: on, reading: read, says }: BookLine): ReadingFo
   return { ...form, fuel: { volume: amount, volume_unit, total: total?.number ?? '', currency: total?.currency ?? '', fill } };
 }
 
-/** Only readings and visits can be put right; everything but the car itself can be struck out. */
+/** Why a line no longer counts, in words; nothing where it does. */
+export function struckText({ says, struck: why }: BookLine): string {
+  if (why === null) return '';
+  if (says.kind === 'paper') return why ? say('line-thrown-away-why', { why }) : say('line-thrown-away');
+  return why ? say('line-struck-why', { why }) : say('line-struck');
+}
+
+/** Only readings and visits can be put right; a paper is thrown away, and the car itself stays. */
 export function canAmend({ says, struck }: BookLine): boolean {
   return struck === null && (says.kind === 'reading' || says.kind === 'visit');
 }
 
 export function canStrike({ says, struck }: BookLine): boolean {
-  return struck === null && says.kind !== 'vehicle' && says.kind !== 'newer';
+  return struck === null && says.kind !== 'vehicle' && says.kind !== 'newer' && says.kind !== 'paper';
+}
+
+export function canThrowAway({ says, struck }: BookLine): boolean {
+  return struck === null && says.kind === 'paper';
 }
 
 /** What was found on each item, on one line. */

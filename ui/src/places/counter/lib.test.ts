@@ -2,10 +2,10 @@
 
 import { describe, expect, it } from 'vitest';
 import type { GetView, PartView } from '../../door/types';
-import { lastText, numberOf, numberSize } from './lib';
+import { lastText, lineSize, numberOf, numberSize, wordCount } from './lib';
 
 const part: PartView = { name: 'oil filter', maker: 'Quarrel', number: 'QF 20-118', quantity: '1', measure: 'piece', price: null, served: null, kind: '' };
-const get: GetView = { item: { of: 'own', name: 'Roof rail' }, part, workshop: '', day: '2025-11-03' };
+const get: GetView = { item: { of: 'own', name: 'Roof rail' }, part, workshop: '', day: '2025-11-03', lasted: null };
 
 describe('numberSize', () => {
   it('fits the longest word of the number into the screen', () => {
@@ -17,6 +17,19 @@ describe('numberSize', () => {
 
   it('does not grow without end for a short number', () => {
     expect(numberSize('7')).toBe(22);
+  });
+});
+
+describe('lineSize', () => {
+  it('fits the whole number on one line, never larger than broken into words', () => {
+    for (const text of ['A1', 'QF 20-118', '0123456789ABCDEF0123', 'A B C D E F']) {
+      expect(lineSize(text) * text.length * 0.68).toBeLessThanOrEqual(88.01);
+      expect(lineSize(text)).toBeLessThanOrEqual(numberSize(text));
+    }
+  });
+
+  it('counts the lines that the words can take', () => {
+    expect([wordCount('A1'), wordCount('QF 20-118'), wordCount(' VW-S  3 11 ')]).toEqual([1, 2, 3]);
   });
 });
 

@@ -7,10 +7,27 @@ import { say } from '../../words';
 /** A letter of the typeface is at most this part of its size wide; capital W and M are rare in part numbers. */
 const LETTER = 0.68;
 
-/** The size of a number, in hundredths of the width of the screen. */
+/** The size of a number that breaks between its words, in hundredths of the width of the screen. */
 export function numberSize(text: string): number {
-  const longest = Math.max(4, ...text.split(/\s+/).map((word) => word.length));
-  return Math.min(22, 88 / (longest * LETTER));
+  return fit(Math.max(...words(text).map((word) => word.length)));
+}
+
+/** The size at which the whole number stands on one line, in the same measure. */
+export function lineSize(text: string): number {
+  return fit(words(text).join(' ').length);
+}
+
+/** On how many lines it may stand at most. */
+export function wordCount(text: string): number {
+  return words(text).length;
+}
+
+function words(text: string): string[] {
+  return text.trim().split(/\s+/);
+}
+
+function fit(letters: number): number {
+  return Math.min(22, 88 / (Math.max(4, letters) * LETTER));
 }
 
 /** What the clerk searches by: the maker's number, or the name where no number was written down. */

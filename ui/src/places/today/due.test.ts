@@ -101,7 +101,7 @@ describe('when', () => {
 });
 
 describe('another day', () => {
-  const moved = { item: due.item, day: '2026-12-24', percent: 20, extra: null, late: false };
+  const moved = { item: due.item, day: '2026-12-24', percent: 20, extra: null, late: false, weight: 3 };
 
   it('costs nothing, money, or a share of a usual job', () => {
     expect(movedText({ ...moved, percent: 0 }, '2026-11-03')).toBe('That costs nothing more.');
@@ -111,6 +111,7 @@ describe('another day', () => {
 
   it('is late behind the day on which the job falls due', () => {
     expect(plain(movedText({ ...moved, late: true }, '2026-11-03'))).toMatch(/It is late then: it falls due on 3 Nov 2026\.$/);
+    expect(plain(movedText({ ...moved, late: true, weight: 6 }, '2026-11-03'))).toMatch(/dear or dangerous\.$/);
   });
 });
 

@@ -94,9 +94,10 @@ export function groupDue(due: DueView[]): DueGroups {
 }
 
 /** What it adds to have a job on another day than the plan proposes. */
-export function movedText({ percent, extra, late }: MovedView, due: string): string {
+export function movedText({ percent, extra, late, weight }: MovedView, due: string): string {
   const adds = addsText(percent, extra);
-  return late ? `${adds} ${say('move-late', { day: day(due) })}` : adds;
+  if (!late) return adds;
+  return `${adds} ${say(weight >= GRAVE ? 'move-late-grave' : 'move-late', { day: day(due) })}`;
 }
 
 function addsText(percent: number, extra: MovedView['extra']): string {

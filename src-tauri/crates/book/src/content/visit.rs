@@ -160,9 +160,14 @@ impl Cbor for FoundContent {
         Ok(FoundContent {
             item: item_from_cbor(&map.need(1)?).map_err(|_| CborError::Wrong(1))?,
             finding: Finding::from_number(map.need(2)?).ok_or(CborError::Wrong(2))?,
-            value: map.get(3)?.map(Milli),
+            value: map.get(3)?.map(measured).transpose()?,
         })
     }
+}
+
+/// Six digits and three decimals, either way, as many as anyone can type.
+fn measured(value: i64) -> Result<Milli, CborError> {
+    Some(Milli(value)).filter(|value| value.0.unsigned_abs() < 1_000_000_000).ok_or(CborError::Wrong(3))
 }
 
 /// An item: its number in the catalogue, or the owner's words for it.

@@ -20,6 +20,10 @@ pub(crate) use signed::sha256;
 /// Milliseconds since 1970-01-01, UTC.
 pub type Millis = u64;
 
+/// The last time that an entry can bear: the end of the last day of [`units::Day`], 2199-12-31. A later one
+/// comes from a clock gone mad or from someone who means harm, and would stand on no page.
+const LAST_TIME: Millis = 7_258_118_399_999;
+
 /// One entry of one writer's chain in one book.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Entry {
@@ -75,6 +79,9 @@ impl Entry {
             time: map.need(6)?,
             body: Body::from_cbor(map.raw(7).ok_or(CborError::Missing(7))?)?,
         };
+        if entry.time > LAST_TIME {
+            return Err(CborError::Wrong(6));
+        }
         if (entry.number == 0) == entry.previous.is_none() { Ok(entry) } else { Err(CborError::Wrong(5)) }
     }
 

@@ -2,7 +2,7 @@
 
 use book::content::{By, FoundContent, PartContent, VisitContent};
 use rules::RulesError;
-use rules::upkeep::{Catalogue, Finding, Item, ItemRef};
+use rules::upkeep::{Catalogue, Finding, Gauge, Item, ItemRef, Milli};
 use units::{Day, DistanceUnit, Measure, Quantity, SubjectId};
 
 use super::{LONGEST_NAME, MOST_ROWS, item, line, money, note, past_day, reading_text};
@@ -132,9 +132,22 @@ fn one_found(form: &FoundForm, catalogue: &Catalogue) -> Result<FoundContent, Re
     if typed.is_some() && gauge.is_none() {
         return Err(Refusal::new("not-measured").at("value"));
     }
-    let value =
+    let value: Option<Milli> =
         typed.map(str::parse).transpose().map_err(|error: RulesError| Refusal::from(error).at("value"))?;
+    if let Some((value, gauge)) = value.zip(gauge) {
+        in_range(value, gauge).map_err(|refusal| refusal.at("value"))?;
+    }
     Ok(FoundContent { item, finding, value })
+}
+
+/// Refuses what no gauge shows.
+fn in_range(value: Milli, gauge: Gauge) -> Result<(), Refusal> {
+    let (least, most) = gauge.what.range();
+    if (least..=most).contains(&value) {
+        return Ok(());
+    }
+    let refusal = Refusal::new("measurement-range").with("value", value).with("unit", gauge.what.unit());
+    Err(refusal.with("least", least).with("most", most))
 }
 
 fn quantity(form: &PartForm) -> Result<Quantity, Refusal> {

@@ -1,9 +1,9 @@
-//! The Counter.
+//! The Counter, and the parts that were fitted.
 
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-use super::{GetView, ItemView, PaperView, VehicleLine};
+use super::{GetView, ItemView, MoneyView, PaperView, Reading, VehicleLine};
 
 /// The Counter screen.
 #[derive(Debug, Clone, Serialize, Deserialize, TS)]
@@ -29,4 +29,70 @@ pub struct VisitLine {
     pub items: Vec<ItemView>,
     /// By whom; empty when the owner did it.
     pub workshop: String,
+}
+
+/// The parts of a vehicle.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct PartsView {
+    /// The vehicle.
+    pub vehicle: VehicleLine,
+    /// The parts, the one fitted last first.
+    pub parts: Vec<PartLine>,
+}
+
+/// A part over all the times it was fitted.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct PartLine {
+    /// What it is, as written last; may be empty.
+    pub name: String,
+    /// Who made it, as written last; may be empty.
+    pub maker: String,
+    /// Every way in which its number was written, the newest first; empty when it has none.
+    pub numbers: Vec<String>,
+    /// The key of its kind, where someone said which; empty otherwise.
+    pub kind: String,
+    /// The items that it served.
+    pub items: Vec<ItemView>,
+    /// How much or how many the last time: `4`, `4.3`.
+    pub quantity: String,
+    /// `piece`, `litre`, `set`, `kilogram` or `metre`.
+    pub measure: String,
+    /// What was paid for it the last time that a price was written down.
+    pub paid: Option<PaidView>,
+    /// On how many days it was fitted.
+    pub times: usize,
+    /// The last of these days.
+    pub day: String,
+    /// Where it was bought or fitted on that day, by the visit's workshop; empty when the owner did it.
+    pub workshop: String,
+    /// How long the last one lasted: what was in before this one, or this one where another took its place;
+    /// nothing when the book does not tell.
+    pub lasted: Option<UsedView>,
+    /// How long it has been in, the distance as estimated for today; nothing when it is in no more, or when
+    /// nobody said which item it served.
+    pub present: Option<UsedView>,
+}
+
+/// A price that was paid.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct PaidView {
+    /// What all of it cost.
+    pub price: MoneyView,
+    /// For how much or how many.
+    pub quantity: String,
+    /// `piece`, `litre`, `set`, `kilogram` or `metre`.
+    pub measure: String,
+    /// When.
+    pub day: String,
+    /// Where, by the visit's workshop; empty when the owner did it.
+    pub workshop: String,
+}
+
+/// How long something was in the car.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct UsedView {
+    /// Whole days.
+    pub days: u32,
+    /// How far the car went in them, in the unit of its instrument; nothing when that is not known.
+    pub distance: Option<Reading>,
 }

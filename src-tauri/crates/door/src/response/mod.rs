@@ -48,6 +48,8 @@ pub enum Response {
     Pump(PumpView),
     /// The Counter screen.
     Counter(CounterView),
+    /// The parts that were fitted.
+    Parts(PartsView),
     /// The Bay screen.
     Bay(BayView),
     /// The Book screen.

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-use super::{ItemView, MoneyView, PartView, VehicleLine};
+use super::{ItemView, MoneyView, PartView, UsedView, VehicleLine};
 
 /// A visit that the plan proposes.
 #[derive(Debug, Clone, Serialize, Deserialize, TS)]
@@ -64,13 +64,16 @@ pub struct MovedView {
     pub item: ItemView,
     /// The day that was asked about.
     pub day: String,
-    /// What it adds, in percent of what a usual job on this car costs; 0 when it adds nothing.
+    /// What it adds, in percent of what a usual job on this car costs; 0 when it adds nothing. What being late
+    /// can lead to is not in it.
     #[ts(type = "number")]
     pub percent: i64,
     /// The same in money, where prices are known.
     pub extra: Option<MoneyView>,
     /// The day is after the item is due.
     pub late: bool,
+    /// What it costs to ignore: 1 comfort to 5 the engine, 6 safety.
+    pub weight: u8,
 }
 
 /// All visits that the plan proposes.
@@ -97,4 +100,6 @@ pub struct GetView {
     pub workshop: String,
     /// The day of that visit.
     pub day: Option<String>,
+    /// How long what was in before lasted; nothing when the book does not tell.
+    pub lasted: Option<UsedView>,
 }

@@ -1,4 +1,5 @@
-//! Verifying everything: entries, signatures, chains, photos.
+//! Verifying everything: entries, signatures, chains, photos. Photos that were thrown away are not looked for, and
+//! what an interruption left of them is deleted.
 
 use book::Fault;
 use paper::PaperError;
@@ -8,6 +9,10 @@ use crate::{CheckView, Door, FaultView, Refusal};
 impl Door {
     pub(crate) fn check_view(&self) -> Result<CheckView, Refusal> {
         let report = self.shelf.verify()?;
+        // Nothing is deleted on the word of an entry that does not verify.
+        if report.faults.is_empty() {
+            self.clear_thrown_away()?;
+        }
         let mut faults: Vec<FaultView> = report.faults.iter().map(entry_fault).collect();
         let mut photos = 0;
         for book in self.shelf.books()? {

@@ -2,9 +2,12 @@
 
 use book::DoneRow;
 use rules::upkeep::{
-    self, Authority, Catalogue, DueLine, Effect, Gauge, Interval, ItemRef, Limit, Milli, Phase, PlannedItem,
-    Seen, Source, Stakes, State, Tightener, Timing,
+    self, Authority, Catalogue, DueLine, Effect, Finding, Gauge, Interval, ItemRef, Limit, Milli, Phase,
+    PlannedItem, Seen, Source, Stakes, State, Tightener, Timing,
 };
+
+use super::parts::lasted;
+use units::Day;
 
 use super::show::{bare_item, item_view, part_view, reading_of, unit_key};
 use crate::car::{Car, Visit};
@@ -47,7 +50,7 @@ pub(crate) const fn state_key(state: State) -> StateKey {
     }
 }
 
-const fn weight(stakes: Stakes) -> u8 {
+pub(crate) const fn weight(stakes: Stakes) -> u8 {
     match stakes {
         Stakes::Comfort => 1,
         Stakes::Economy => 2,
@@ -136,10 +139,16 @@ fn seen_view(seen: Seen) -> SeenView {
     };
     SeenView {
         day: seen.day.to_string(),
-        finding: seen.finding.key().to_owned(),
+        finding: finding_key(seen.finding, seen.measured).to_owned(),
         value: seen.measured.map(|(value, gauge)| measured_view(gauge, Some(value))),
         effect: effect.to_owned(),
     }
+}
+
+/// The key of a finding; what was called well and is at its limit by the gauge is said to be so.
+pub(crate) fn finding_key(finding: Finding, measured: Option<(Milli, Gauge)>) -> &'static str {
+    let at_limit = measured.is_some_and(|(value, gauge)| gauge.is_reached(value));
+    if finding == Finding::WithinLimits && at_limit { "at-limit" } else { finding.key() }
 }
 
 /// A measured value beside its limit; only the limit where there is no value.
@@ -157,16 +166,22 @@ pub(crate) fn tightener_keys(tightened_by: &[Tightener]) -> Vec<String> {
 }
 
 /// What was fitted for an item the last time, or a bare line where the book holds no part for it.
-pub(crate) fn to_get(item: &ItemRef, visits: &[Visit], catalogue: &Catalogue) -> Vec<GetView> {
+pub(crate) fn to_get(item: &ItemRef, car: &Car, catalogue: &Catalogue) -> Vec<GetView> {
     let served = |visit: &&Visit| visit.content.parts.iter().any(|part| part.item.as_ref() == Some(item));
-    let Some(visit) = visits.iter().rev().find(served) else {
+    let Some(visit) = car.visits.iter().rev().find(served) else {
         // A look or a test needs nothing from the counter.
         let consumes =
             matches!(item, ItemRef::Catalogue(number) if catalogue.item(*number).is_some_and(consumes));
-        let line =
-            GetView { item: item_view(item, catalogue), part: None, workshop: String::new(), day: None };
+        let line = GetView {
+            item: item_view(item, catalogue),
+            part: None,
+            workshop: String::new(),
+            day: None,
+            lasted: None,
+        };
         return consumes.then_some(line).into_iter().collect();
     };
+    let lasted = lasted(item, car);
     let parts = visit.content.parts.iter().filter(|part| part.item.as_ref() == Some(item));
     parts
         .map(|part| GetView {
@@ -174,6 +189,7 @@ pub(crate) fn to_get(item: &ItemRef, visits: &[Visit], catalogue: &Catalogue) ->
             part: Some(part_view(part, catalogue)),
             workshop: visit.content.by.workshop().to_owned(),
             day: Some(visit.content.day.to_string()),
+            lasted,
         })
         .collect()
 }
@@ -184,12 +200,12 @@ fn consumes(item: &upkeep::Item) -> bool {
 }
 
 /// The parts that served an item the last time.
-pub(crate) fn last_parts(item: &ItemRef, visits: &[Visit], catalogue: &Catalogue) -> Vec<crate::PartView> {
-    to_get(item, visits, catalogue).into_iter().filter_map(|get| get.part).collect()
+pub(crate) fn last_parts(item: &ItemRef, car: &Car, catalogue: &Catalogue) -> Vec<crate::PartView> {
+    to_get(item, car, catalogue).into_iter().filter_map(|get| get.part).collect()
 }
 
 /// An item of the plan in a list.
-pub(crate) fn plan_line(planned: &PlannedItem<'_>, catalogue: &Catalogue) -> PlanLine {
+pub(crate) fn plan_line(planned: &PlannedItem<'_>, catalogue: &Catalogue, today: Day) -> PlanLine {
     let (source, source_name) = authority_keys(&planned.authority);
     let (interval, first, after) = match &planned.timing {
         Timing::Every(schedule) => (Some(schedule.every), schedule.first, &[][..]),
@@ -202,7 +218,7 @@ pub(crate) fn plan_line(planned: &PlannedItem<'_>, catalogue: &Catalogue) -> Pla
         first: first.map(interval_view),
         after: after.iter().map(|&number| bare_item(number, catalogue)).collect(),
         tightened_by: tightener_keys(&planned.tightened_by),
-        pinned: planned.pin.map(|pin| pin.day.to_string()),
+        pinned: planned.pin.filter(|pin| pin.day >= today).map(|pin| pin.day.to_string()),
         source,
         source_name,
         off: planned.standing == upkeep::Standing::Off,

@@ -3,6 +3,7 @@
 mod book;
 mod check;
 mod due;
+mod parts;
 mod places;
 mod sheet;
 mod show;

@@ -208,11 +208,7 @@ fn job(line: &DueLine, car: &Car, ahead: &Ahead<'_>, catalogue: &Catalogue) -> J
         state: state_key(line.state),
         workshop: workshop(&line.item, catalogue),
         cautions: cautions(&line.item, car, catalogue),
-        parts: if line.state == State::Ahead {
-            Vec::new()
-        } else {
-            last_parts(&line.item, &car.visits, catalogue)
-        },
+        parts: if line.state == State::Ahead { Vec::new() } else { last_parts(&line.item, car, catalogue) },
         minutes: car.plan.item(&line.item).and_then(|planned| planned.row).map(|row| row.minutes),
         in_next_visit: ahead.is_next(&line.item),
     }

@@ -28,7 +28,7 @@ impl Door {
             vin: car.content.vin.map(read_vin),
             driven: driven_form(car.content.conditions),
             fitted: fitted(&car, self.catalogue),
-            plan: on_this_car.map(|planned| plan_line(planned, self.catalogue)).collect(),
+            plan: on_this_car.map(|planned| plan_line(planned, self.catalogue, self.clock.today())).collect(),
             instruments: instruments.collect(),
         })
     }

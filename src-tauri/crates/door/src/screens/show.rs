@@ -7,7 +7,7 @@ use rules::upkeep::{Catalogue, ItemRef};
 use rules::vehicle::EngineKind;
 use units::{Distance, DistanceUnit, Measure, Money, VolumeUnit};
 
-use super::due::measured_view;
+use super::due::{finding_key, measured_view};
 use crate::clock::day_of;
 use crate::{FoundView, FuelView, ItemView, MoneyView, PaperView, PartView, Reading, UnitKey};
 
@@ -67,7 +67,7 @@ pub(crate) fn bare_item(number: u32, catalogue: &Catalogue) -> ItemView {
     ItemView::Catalogue { number, key: key.to_owned() }
 }
 
-const fn measure_key(measure: Measure) -> &'static str {
+pub(crate) const fn measure_key(measure: Measure) -> &'static str {
     match measure {
         Measure::Piece => "piece",
         Measure::Litre => "litre",
@@ -98,7 +98,7 @@ pub(crate) fn found_view(found: &FoundContent, catalogue: &Catalogue) -> FoundVi
     };
     FoundView {
         item: item_view(&found.item, catalogue),
-        finding: found.finding.key().to_owned(),
+        finding: finding_key(found.finding, found.value.zip(gauge)).to_owned(),
         value: found.value.zip(gauge).map(|(value, gauge)| measured_view(gauge, Some(value))),
     }
 }

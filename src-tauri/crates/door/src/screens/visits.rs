@@ -8,7 +8,7 @@ use rules::upkeep::{
 };
 use units::{Currency, Day, Money};
 
-use super::due::{to_get, workshop};
+use super::due::{to_get, weight, workshop};
 use super::places::vehicle_line;
 use super::show::{item_view, money_view};
 use crate::car::{Car, Visit};
@@ -62,7 +62,7 @@ impl<'a> Ahead<'a> {
     /// What to get for the next visit.
     pub fn get(&self) -> Vec<GetView> {
         let next = self.plan.visits.first().map(|visit| self.worth_naming(visit)).unwrap_or_default();
-        next.into_iter().flat_map(|job| to_get(&job.item, &self.car.visits, self.catalogue)).collect()
+        next.into_iter().flat_map(|job| to_get(&job.item, self.car, self.catalogue)).collect()
     }
 
     /// The next twelve months in money, where any price is known.
@@ -70,6 +70,9 @@ impl<'a> Ahead<'a> {
         let currency = self.prices.currency?;
         let facts = self.car.facts(self.today);
         let Spend { low, high, unpriced } = spend(&facts, &self.lines, |item| self.prices.of(item));
+        if high == 0 {
+            return None;
+        }
         let view = |minor| money_view(Money { minor, currency });
         Some(SpendView { low: view(low), high: view(high), unpriced })
     }
@@ -123,13 +126,16 @@ impl<'a> Ahead<'a> {
     /// What it would add to have an item done on this day; `None` when the item is not planned.
     fn moved(&self, item: &ItemRef, to: Day) -> Option<MovedView> {
         let at = self.jobs.iter().position(|job| job.item == *item && job.turn == 0)?;
-        let extra = cost_of_moving(&self.jobs, &ASSUMED, self.today, at, to).total();
+        // What lateness weighs is no money that anyone pays, so that only the rest is told as such.
+        let cost = cost_of_moving(&self.jobs, &ASSUMED, self.today, at, to);
+        let extra = (cost.total() - cost.late).max(0);
         Some(MovedView {
             item: item_view(item, self.catalogue),
             day: to.to_string(),
             percent: extra.saturating_mul(100) / i64::from(USUAL),
             extra: self.in_money(extra),
             late: to > self.jobs[at].due.max(self.today),
+            weight: weight(self.jobs[at].stakes),
         })
     }
 

@@ -1,6 +1,7 @@
 //! Draws the files that the tests take in, down to single segments and chunks.
 
 use image::codecs::jpeg::JpegEncoder;
+use image::codecs::webp::WebPEncoder;
 use image::{DynamicImage, ImageFormat, Rgb, RgbImage};
 use std::io::Cursor;
 
@@ -20,6 +21,51 @@ pub fn png(picture: &DynamicImage) -> Vec<u8> {
     let mut bytes = Vec::new();
     picture.write_to(&mut Cursor::new(&mut bytes), ImageFormat::Png).unwrap();
     bytes
+}
+
+/// A picture as a lossless WebP, of one chunk.
+pub fn webp(picture: &DynamicImage) -> Vec<u8> {
+    let mut bytes = Vec::new();
+    picture.write_with_encoder(WebPEncoder::new_lossless(&mut bytes)).unwrap();
+    bytes
+}
+
+/// [`marked`] of 64 x 48 as the picture of a lossy WebP (RFC 6386).
+///
+/// Drawn on a browser's canvas and written by its `toBlob` at quality 0.9.
+pub const LOSSY: &[u8] =
+    b"\x90\x03\0\x9d\x01\x2a\x40\0\x30\0\x3e\x31\x16\x89\x43\x22\x21\x21\x15\x5d\xfc\0\x20\
+    \x03\x04\xb4\x80\0\x1c\x5d\x8e\x1d\x64\x44\x44\0\0\0\xfe\xfe\x7c\xe6\xff\xea\x0c\x05\xff\xc6\xb8\0\0\0";
+
+/// Red of 64 x 48 that lets four fifths of the light through, made in the same way: its colour.
+pub const GLASS: &[u8] = b"\xf0\x03\0\x9d\x01\x2a\x40\0\x30\0\x3e\x31\x18\x8b\x44\x22\x21\xa1\x11\x54\0\x20\x03\
+    \x04\xb3\x80\x3b\0\x7e\0\x7e\0\0\x19\x8d\x17\xf0\x84\x8f\x48\0\xfe\xf7\xa2\x97\xff\xfd\x8c\xc7\xed\x19\xfe\
+    \x49\x5f\xff\xfc\x19\x8f\xe0\xcc\x7f\x06\x63\xff\x84\xf5\x56\x22\xa6\0\0\0";
+
+/// Its transparency.
+pub const GLASS_ALPHA: &[u8] = b"\x01\x07\xd0\x99\x88\x08\0\x09\xe1\xff\x7a\x31\xa2\xff\xa9\x1f";
+
+/// One chunk of a WebP (RFC 9649, 2.3): type, length, content, and a zero where that is of odd length.
+pub fn riff_chunk(kind: &[u8], content: &[u8]) -> Vec<u8> {
+    let length = u32::try_from(content.len()).unwrap().to_le_bytes();
+    [kind, &length[..], content, &[0][..content.len() % 2]].concat()
+}
+
+/// A WebP of these chunks (RFC 9649, 2.4).
+pub fn riff(chunks: &[Vec<u8>]) -> Vec<u8> {
+    riff_chunk(b"RIFF", &[b"WEBP", &chunks.concat()[..]].concat())
+}
+
+/// The extended head of a WebP (RFC 9649, 2.7): flags, and a canvas of that size.
+pub fn riff_head(flags: u8, width: u32, height: u32) -> Vec<u8> {
+    let (width, height) = ((width - 1).to_le_bytes(), (height - 1).to_le_bytes());
+    riff_chunk(b"VP8X", &[&[flags, 0, 0, 0][..], &width[..3], &height[..3]].concat())
+}
+
+/// The WebP of one chunk with an extended head of that size before it and another chunk behind it.
+pub fn with_riff_chunk(webp: &[u8], (width, height): (u32, u32), kind: &[u8], content: &[u8]) -> Vec<u8> {
+    let flags = if kind == b"EXIF" { 0b1000 } else { 0 };
+    riff(&[riff_head(flags, width, height), webp[12..].to_vec(), riff_chunk(kind, content)])
 }
 
 /// One segment of a JPEG (ISO/IEC 10918-1, B.1.1.4): marker, length, content.

@@ -2,7 +2,10 @@
 
 use paper::{Foreign, Format, PaperError, prepare};
 
-use crate::draw::{jpeg, marked, png, png_header, with_chunk, with_segment, zlib_of_zeros};
+use crate::draw::{
+    GLASS, GLASS_ALPHA, LOSSY, jpeg, marked, png, png_header, riff, riff_chunk, riff_head, webp, with_chunk,
+    with_riff_chunk, with_segment, zlib_of_zeros,
+};
 
 fn refusal(bytes: &[u8]) -> PaperError {
     let error = prepare(bytes).unwrap_err();
@@ -13,7 +16,7 @@ fn refusal(bytes: &[u8]) -> PaperError {
 
 #[test]
 fn an_empty_file_is_refused() {
-    assert_eq!(refusal(b"").to_string(), "the file is empty; choose a JPEG or PNG photo");
+    assert_eq!(refusal(b"").to_string(), "the file is empty; choose a JPEG, PNG or WebP photo");
 }
 
 #[test]
@@ -22,9 +25,9 @@ fn other_formats_are_named() {
         (b"PK\x03\x04\x14\0\0\0\x08\0", Foreign::Zip),
         (b"%PDF-1.7\n", Foreign::Pdf),
         (b"GIF89a\x01\0\x01\0", Foreign::Gif),
-        (b"RIFF\x24\0\0\0WEBPVP8 ", Foreign::Webp),
         (b"\0\0\0\x18ftypheic\0\0\0\0", Foreign::Heic),
         (b"\0\0\0\x18ftypmif1\0\0\0\0", Foreign::Heic),
+        (b"\0\0\0\x18ftyphevs\0\0\0\0", Foreign::Heic),
         (b"\0\0\0\x1Cftypavif\0\0\0\0", Foreign::Avif),
         (b"\0\0\0\x18ftypmp42\0\0\0\0", Foreign::Film),
         (b"II*\0\x08\0\0\0", Foreign::Tiff),
@@ -38,8 +41,10 @@ fn other_formats_are_named() {
         let error = refusal(bytes);
         assert!(matches!(error, PaperError::Foreign(found) if found == expected), "{error}");
     }
-    let said = "the file is a ZIP archive; a paper is kept as a JPEG or PNG photo, so unpack it and choose a photo in it";
+    let said = "the file is a ZIP archive; a paper comes in as a JPEG, PNG or WebP photo, so unpack it and choose a photo in it";
     assert_eq!(refusal(b"PK\x03\x04").to_string(), said);
+    let said = "the file is a HEIC picture; a paper comes in as a JPEG, PNG or WebP photo, so set the camera to JPEG or save the picture as one";
+    assert_eq!(refusal(b"\0\0\0\x18ftypheic\0\0\0\0").to_string(), said);
 }
 
 #[test]
@@ -73,8 +78,71 @@ fn a_png_cut_short_is_refused() {
 }
 
 #[test]
+fn a_webp_cut_short_anywhere_is_refused() {
+    for whole in webps() {
+        for length in 12..whole.len() {
+            let error = refusal(&whole[..length]);
+            assert!(matches!(error, PaperError::CutShort(Format::Webp)), "{length}: {error}");
+        }
+    }
+    // The file is as long as it states, and the picture in it is not.
+    let cut = riff(&[riff_chunk(b"VP8 ", LOSSY)[..40].to_vec()]);
+    assert!(matches!(refusal(&cut), PaperError::CutShort(Format::Webp)));
+}
+
+/// Every way in which a still WebP is built.
+fn webps() -> [Vec<u8>; 4] {
+    let plain = webp(&marked(24, 17));
+    let glass = [riff_head(0b1_0000, 64, 48), riff_chunk(b"ALPH", GLASS_ALPHA), riff_chunk(b"VP8 ", GLASS)];
+    [
+        with_riff_chunk(&plain, (24, 17), b"EXIF", b"II*\0"),
+        plain,
+        riff(&[riff_chunk(b"VP8 ", LOSSY)]),
+        riff(&glass),
+    ]
+}
+
+#[test]
+fn an_animated_webp_is_refused() {
+    let picture = webp(&marked(64, 48))[12..].to_vec();
+    let frame = [&[0; 6][..], &[63, 0, 0, 47, 0, 0, 100, 0, 0, 0], &picture].concat();
+    let frames = || [riff_chunk(b"ANIM", &[0; 6]), riff_chunk(b"ANMF", &frame), riff_chunk(b"ANMF", &frame)];
+    let animated = riff(&[&[riff_head(0b10, 64, 48)][..], &frames()].concat());
+    let said = "the file is an animated WebP picture; a paper comes in as a JPEG, PNG or WebP photo, so save one of its pictures";
+    assert_eq!(refusal(&animated).to_string(), said);
+    // Told by the frames too, and by the flag too.
+    let unsaid = riff(&[&[riff_head(0, 64, 48), picture.clone()][..], &frames()].concat());
+    assert_eq!(refusal(&unsaid).to_string(), said);
+    assert_eq!(refusal(&riff(&[riff_head(0b10, 64, 48), picture])).to_string(), said);
+}
+
+#[test]
+fn a_webp_that_contradicts_itself_is_refused() {
+    let lossy = || riff_chunk(b"VP8 ", LOSSY);
+    let files = [
+        riff(&[]),
+        riff(&[b"PK\x03\x04\x14\0\0\0\x08\0".to_vec()]),
+        riff(&[riff_chunk(b"EXIF", b"II*\0"), lossy()]),
+        riff(&[riff_head(0, 64, 48)]),
+        // The canvas and the picture on it are of two sizes, there are two pictures, or what the flags state is not there.
+        riff(&[riff_head(0, 65, 48), lossy()]),
+        riff(&[riff_head(0, 64, 48), lossy(), webp(&marked(64, 48))[12..].to_vec()]),
+        riff(&[riff_head(0b1000, 64, 48), lossy()]),
+        riff(&[riff_head(0b1_0000, 64, 48), lossy()]),
+    ];
+    for file in files {
+        refusal(&file);
+    }
+    // A length that wraps round: the chunk would end before it begins.
+    let endless = [b"EXIF", &[0xFF; 4][..]].concat();
+    let file = riff(&[riff_head(0b1000, 64, 48), lossy(), endless]);
+    assert!(matches!(refusal(&file), PaperError::CutShort(Format::Webp)));
+}
+
+#[test]
 fn no_single_wrong_byte_crashes() {
-    for whole in [jpeg(&marked(24, 17)), png(&marked(24, 17))] {
+    let [extended, lossless, lossy, glass] = webps();
+    for whole in [jpeg(&marked(24, 17)), png(&marked(24, 17)), extended, lossless, lossy, glass] {
         for at in 0..whole.len() {
             for wrong in [0x00, 0xFF, whole[at] ^ 0x01, whole[at] ^ 0x80] {
                 let mut bytes = whole.clone();
@@ -104,6 +172,25 @@ fn fifty_thousand_pixels_square_are_refused_from_the_header() {
     bytes[frame + 5..frame + 9].copy_from_slice(&[0xC3, 0x50, 0xC3, 0x50]);
     assert_eq!(refusal(&bytes).to_string(), said);
     assert_eq!(refusal(&bytes[..bytes.len() - 20]).to_string(), said);
+}
+
+#[test]
+fn the_largest_sides_of_a_webp_are_refused_from_the_header() {
+    let said = "the picture has 16383 x 16383 pixels; a photo may have at most 100 megapixels";
+    let mut lossy = LOSSY.to_vec();
+    lossy[6..10].copy_from_slice(&[0xFF, 0x3F, 0xFF, 0x3F]);
+    let lossless = (0x3FFE_u32 | 0x3FFE << 14).to_le_bytes();
+    let pictures =
+        [riff_chunk(b"VP8 ", &lossy), riff_chunk(b"VP8L", &[&[0x2F][..], &lossless, &[0; 20]].concat())];
+    for picture in pictures {
+        assert_eq!(refusal(&riff(std::slice::from_ref(&picture))).to_string(), said);
+        // A small canvas does not hide the picture on it, nor what is missing its size.
+        let hidden = riff(&[riff_head(0, 64, 48), picture]);
+        assert_eq!(refusal(&hidden).to_string(), said);
+        assert_eq!(refusal(&hidden[..hidden.len() - 10]).to_string(), said);
+    }
+    let canvas = riff(&[riff_head(0, 1 << 24, 1 << 24), riff_chunk(b"VP8 ", LOSSY)]);
+    assert!(matches!(refusal(&canvas), PaperError::TooManyPixels { .. }));
 }
 
 #[test]

@@ -4,7 +4,10 @@ use image::{
     DynamicImage, GrayAlphaImage, GrayImage, ImageBuffer, Luma, LumaA, Rgb, RgbImage, Rgba, RgbaImage,
 };
 
-use crate::draw::{Bits, chunk, jpeg, pixels, png, png_header, segment};
+use crate::draw::{
+    Bits, GLASS, GLASS_ALPHA, LOSSY, chunk, jpeg, marked, pixels, png, png_header, riff, riff_chunk,
+    riff_head, segment, webp,
+};
 
 /// Whether the middle of the kept photo has this colour, give or take what JPEG loses.
 fn check_colour(bytes: &[u8], expected: [u8; 3]) {
@@ -42,6 +45,32 @@ fn what_is_transparent_lies_on_white() {
     check_colour(&png(&DynamicImage::ImageRgba16(deep)), [127, 127, 255]);
     let large = RgbaImage::from_pixel(3000, 20, Rgba([10, 20, 30, 0]));
     check_colour(&png(&DynamicImage::ImageRgba8(large)), [255; 3]);
+}
+
+#[test]
+fn a_lossless_webp_keeps_its_colour_and_lies_on_white() {
+    check_colour(
+        &webp(&DynamicImage::ImageRgb8(RgbImage::from_pixel(40, 30, Rgb([200, 100, 50])))),
+        [200, 100, 50],
+    );
+    let glass = RgbaImage::from_pixel(40, 30, Rgba([255, 0, 0, 51]));
+    check_colour(&webp(&DynamicImage::ImageRgba8(glass)), [255, 204, 204]);
+    let same = |picture: &DynamicImage| {
+        assert_eq!(paper::prepare(&webp(picture)).unwrap(), paper::prepare(&png(picture)).unwrap());
+    };
+    same(&marked(64, 48));
+    same(&marked(3000, 40));
+}
+
+#[test]
+fn a_lossy_webp_keeps_its_colour_and_lies_on_white() {
+    let marked = riff(&[riff_chunk(b"VP8 ", LOSSY)]);
+    check_colour(&marked, [255; 3]);
+    let kept = pixels(paper::prepare(&marked).unwrap().jpeg());
+    assert_eq!(kept.dimensions(), (64, 48));
+    assert!(kept.get_pixel(6, 6).0[0] < 16, "{:?}", kept.get_pixel(6, 6));
+    let parts = [riff_head(0b1_0000, 64, 48), riff_chunk(b"ALPH", GLASS_ALPHA), riff_chunk(b"VP8 ", GLASS)];
+    check_colour(&riff(&parts), [255, 204, 204]);
 }
 
 #[test]

@@ -1,6 +1,6 @@
 //! Nothing but pixels leaves the room: not where a photo was taken, nor with what, nor by whom.
 
-use crate::draw::{chunk, jpeg, marked, png, with_chunk, with_segment};
+use crate::draw::{chunk, jpeg, marked, png, webp, with_chunk, with_riff_chunk, with_segment};
 
 /// Degrees, minutes and seconds of a latitude as three rationals with numbers that nothing else would contain.
 const LATITUDE: [u8; 24] =
@@ -81,4 +81,14 @@ fn the_metadata_of_a_png_is_gone() {
     check_clean(&with_chunk(&plain, b"tEXt", b"Author\0Quillfeather"));
     check_clean(&with_chunk(&plain, b"iTXt", b"XML:com.adobe.xmp\0\0\0\0\0http://ns.adobe.com/xap/1.0/"));
     check_clean(&[&plain[..], &chunk(b"tEXt", b"Author\0Quillfeather")].concat());
+}
+
+#[test]
+fn the_metadata_of_a_webp_is_gone() {
+    let with = |kind: &[u8], content: &[u8]| with_riff_chunk(&webp(&marked(64, 48)), (64, 48), kind, content);
+    check_clean(&with(b"EXIF", &tiff_with_place()));
+    check_clean(&with(b"XMP ", b"<x:xmpmeta xmlns='http://ns.adobe.com/xap/1.0/'>Quillfeather</x:xmpmeta>"));
+    check_clean(&with(b"ICCP", b"Quillfeather"));
+    check_clean(&with(b"note", b"taken by Quillfeather"));
+    check_clean(&[&webp(&marked(64, 48))[..], &LATITUDE].concat());
 }

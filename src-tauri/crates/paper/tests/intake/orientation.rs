@@ -2,7 +2,9 @@
 
 use image::imageops::FilterType;
 
-use crate::draw::{jpeg, marked, pixels, png, with_chunk, with_segment};
+use crate::draw::{
+    LOSSY, jpeg, marked, pixels, png, riff, riff_chunk, webp, with_chunk, with_riff_chunk, with_segment,
+};
 
 /// The corners in which the stored picture's first pixel is seen: left or right, top or bottom.
 ///
@@ -72,6 +74,16 @@ fn pngs_of_all_orientations_come_out_upright() {
     let plain = png(&marked(64, 48));
     for expected in SEEN {
         check_upright((64, 48), &with_chunk(&plain, b"eXIf", &tiff(expected.0, true)), expected);
+    }
+}
+
+#[test]
+fn webps_of_all_orientations_come_out_upright() {
+    for plain in [webp(&marked(64, 48)), riff(&[riff_chunk(b"VP8 ", LOSSY)])] {
+        for expected in SEEN {
+            let turned = with_riff_chunk(&plain, (64, 48), b"EXIF", &tiff(expected.0, false));
+            check_upright((64, 48), &turned, expected);
+        }
     }
 }
 

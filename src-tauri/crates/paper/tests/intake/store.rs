@@ -78,6 +78,42 @@ fn a_photo_that_is_not_there_is_not_found() {
 }
 
 #[test]
+fn a_photo_that_is_removed_leaves_nothing_and_can_be_taken_in_again() {
+    let (root, store) = store();
+    let other = store.take_in(&png(&marked(32, 32))).unwrap().hash;
+    let kept = files(root.path());
+    let hash = store.take_in(&photo()).unwrap().hash;
+    store.remove(hash).unwrap();
+    assert_eq!(files(root.path()), kept);
+    assert!(!store.has(hash));
+    assert!(matches!(store.thumb(hash), Err(PaperError::NotFound(_))));
+    store.remove(hash).unwrap();
+    store.check(other).unwrap();
+    store.take_in(&photo()).unwrap();
+    store.check(hash).unwrap();
+}
+
+#[test]
+fn a_removal_that_was_interrupted_can_be_finished() {
+    let (root, store) = store();
+    let hash = store.take_in(&photo()).unwrap().hash;
+    fs::remove_file(path(&root, "thumbs", hash)).unwrap();
+    assert!(store.has(hash));
+    store.remove(hash).unwrap();
+    assert!(files(root.path()).is_empty());
+}
+
+#[test]
+fn a_photo_that_cannot_be_removed_is_named() {
+    let (root, store) = store();
+    let hash = store.take_in(&photo()).unwrap().hash;
+    let path = path(&root, "photos", hash);
+    fs::remove_file(&path).unwrap();
+    fs::create_dir(&path).unwrap();
+    assert!(store.remove(hash).unwrap_err().to_string().contains(&hash.to_string()));
+}
+
+#[test]
 fn a_flipped_byte_is_found_wherever_it_is() {
     let (root, store) = store();
     let photo = store.take_in(&png(&marked(32, 32))).unwrap();

@@ -135,6 +135,14 @@ impl Track {
         Travelled(shown + offset)
     }
 
+    /// What the instrument that was in the car on this day showed after this distance; on the day of a
+    /// replacement, the new one.
+    pub fn shown_on(&self, day: Day, travelled: Travelled) -> Distance {
+        let steps = self.steps.partition_point(|step| step.day <= day);
+        let offset = steps.checked_sub(1).map_or(Distance::ZERO, |last| self.steps[last].offset);
+        travelled.0 - offset
+    }
+
     /// What the instrument now in the car shows after this distance.
     pub fn shown(&self, travelled: Travelled) -> Distance {
         self.steps.last().map_or(travelled.0, |step| travelled.0 - step.offset)

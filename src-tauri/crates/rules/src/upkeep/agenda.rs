@@ -1,9 +1,13 @@
 //! From what is due to what there is to plan and to pay: the turns of every item in the time ahead.
 
+use std::collections::BTreeSet;
+
 use units::{Day, Distance, HalfMonths};
 
 use super::visits::HORIZON_MONTHS;
-use super::{Access, CountedFrom, DueLine, Facts, ItemRef, Job, Phase, Pin, PlannedItem};
+use super::{
+    Access, CountedFrom, DueLine, Effect, Facts, Interval, ItemRef, Job, Phase, Pin, PlannedItem, Timing,
+};
 use crate::running::DaySpan;
 
 /// How far ahead expected spending looks.
@@ -22,7 +26,7 @@ pub struct Spend {
 
 /// Everything that falls due within [`HORIZON_MONTHS`], once for each time.
 ///
-/// The later times of an item are counted from the day on which it is likely due, one interval apart; by
+/// The later times of an item are counted from the day on which it is likely due or pinned, one interval apart; by
 /// distance an interval is as long as the car takes for it. An item without a record has no due day and is
 /// not planned, unless the owner pinned it: whether it was done is to be found out first. A round of the car
 /// is no visit, and neither is a day for papers. `price` gives what
@@ -40,18 +44,22 @@ pub fn jobs(facts: &Facts<'_>, lines: &[DueLine], price: impl Fn(&ItemRef) -> Op
         let Some(due) = line.due.map(|due| due.likely).or(pin) else {
             continue;
         };
-        let job = |turn: u32, due| Job {
+        let job = |turn: u32, due, life| Job {
             item: line.item.clone(),
             turn,
             due,
             stakes: line.stakes,
             access,
             price: price(&line.item),
-            life: life(facts, line),
+            life,
             pinned: pin.filter(|_| turn == 0),
         };
-        let turns = (0..).zip(turns(facts, line, due)).take_while(|&(turn, due)| turn == 0 || due <= end);
-        jobs.extend(turns.filter(|&(_, due)| due <= end).map(|(turn, due)| job(turn, due)));
+        if pin.unwrap_or(due) <= end {
+            jobs.push(job(0, due, first_life(facts, line)));
+        }
+        let later = (1..).zip(turns(facts, line, pin.unwrap_or(due)).skip(1));
+        let later = later.take_while(|&(_, due)| due <= end);
+        jobs.extend(later.map(|(turn, due)| job(turn, due, life(facts, line))));
     }
     jobs
 }
@@ -59,6 +67,7 @@ pub fn jobs(facts: &Facts<'_>, lines: &[DueLine], price: impl Fn(&ItemRef) -> Op
 /// What is likely to be spent; `price` as in [`jobs`].
 pub fn spend(facts: &Facts<'_>, lines: &[DueLine], price: impl Fn(&ItemRef) -> Option<i64>) -> Spend {
     let end = facts.today.plus(HalfMonths::months(SPEND_MONTHS));
+    let done_with_others = done_with_others(facts, lines, end);
     let mut spend = Spend::default();
     for line in lines {
         let Some(DaySpan { early, likely, late }) = line.due else {
@@ -70,11 +79,23 @@ pub fn spend(facts: &Facts<'_>, lines: &[DueLine], price: impl Fn(&ItemRef) -> O
             continue;
         };
         let costs = |times: usize| price.saturating_mul(i64::try_from(times).unwrap_or(i64::MAX));
-        spend.low = spend.low.saturating_add(costs(times(late)));
+        let sure = times(late).saturating_sub(usize::from(done_with_others.contains(&line.item)));
+        spend.low = spend.low.saturating_add(costs(sure));
         spend.high = spend.high.saturating_add(costs(times(early)));
     }
     spend
 }
+
+/// What counts as done with something else that is sure to be due by this day.
+fn done_with_others(facts: &Facts<'_>, lines: &[DueLine], end: Day) -> BTreeSet<ItemRef> {
+    let sure = lines.iter().filter(|line| line.due.is_some_and(|due| due.late <= end));
+    let rows = sure.filter_map(|line| facts.plan.item(&line.item)?.row);
+    rows.flat_map(|row| row.resets.iter().map(|&number| ItemRef::Catalogue(number))).collect()
+}
+
+/// The most times that an item is planned ahead: once a month. An interval typed too short by a factor of a
+/// thousand asks for more than anyone would do.
+const MOST_TURNS: usize = HORIZON_MONTHS as usize;
 
 /// The days of an item's times, the next one first; what is overdue counts from today.
 fn turns(facts: &Facts<'_>, line: &DueLine, first: Day) -> impl Iterator<Item = Day> {
@@ -82,11 +103,29 @@ fn turns(facts: &Facts<'_>, line: &DueLine, first: Day) -> impl Iterator<Item = 
     let once = line.why.phase == Phase::After;
     let today = facts.today;
     std::iter::successors(Some(first), move |due| (!once).then(|| (*due).max(today).plus_days(apart)))
+        .take(MOST_TURNS)
 }
 
-/// Days from one time to the next: by time, or by distance at this car's pace, whichever is shorter.
+/// Days that what is fitted now lasts: where a measurement says so, from its fitting to its limit.
+fn first_life(facts: &Facts<'_>, line: &DueLine) -> u32 {
+    let measured = line.why.seen.filter(|seen| seen.effect == Effect::Extrapolated);
+    let fitted = line.why.counted_from.place().filter(|_| measured.is_some());
+    let days = fitted.zip(line.due).map(|((day, _), due)| due.likely.days_since(day));
+    let whole = days.and_then(|days| u32::try_from(days).ok()).filter(|days| *days > 0);
+    whole.unwrap_or_else(|| days_of(facts, line.why.interval))
+}
+
+/// Days from one time to the next, after the next one.
 fn life(facts: &Facts<'_>, line: &DueLine) -> u32 {
-    let interval = line.why.interval;
+    let every = match facts.plan.item(&line.item).map(|planned| &planned.timing) {
+        Some(Timing::Every(schedule)) if line.why.phase == Phase::First => schedule.every,
+        _ => line.why.interval,
+    };
+    days_of(facts, every)
+}
+
+/// Days that an interval lasts: by time, or by distance at this car's pace, whichever is shorter.
+fn days_of(facts: &Facts<'_>, interval: Interval) -> u32 {
     let by_time = interval.time().map(|time| i64::from(facts.today.plus(time).days_since(facts.today)));
     let per_day = facts.pace.per_day().map(Distance::millimetres).filter(|per_day| *per_day > 0);
     let by_distance = interval.distance().zip(per_day);
@@ -98,8 +137,9 @@ fn life(facts: &Facts<'_>, line: &DueLine) -> u32 {
 /// The day that the owner chose, as long as it lies ahead and the item was not done since he chose it.
 fn pin(planned: &PlannedItem<'_>, line: &DueLine, today: Day) -> Option<Day> {
     let Pin { day, set } = planned.pin?;
-    let done = matches!(line.why.counted_from, CountedFrom::LastDone { day, .. } if day >= set);
-    Some(day).filter(|day| *day >= today && !done)
+    let done = |done: Day| done > set || done >= day;
+    let void = matches!(line.why.counted_from, CountedFrom::LastDone { day, .. } if done(day));
+    Some(day).filter(|day| *day >= today && !void)
 }
 
 #[cfg(test)]

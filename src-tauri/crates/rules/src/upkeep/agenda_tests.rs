@@ -96,7 +96,11 @@ fn a_pin_holds_for_the_next_turn_until_it_is_done_or_past() {
         jobs.iter().map(|job| job.pinned).collect()
     };
     let after_the_change = "2021-12-22";
-    assert_eq!(pins(pinned("2022-03-01", after_the_change)), [Some(day("2022-03-01")), None, None]);
+    // The turns after a pin are counted from it, so that one more falls within the horizon.
+    assert_eq!(pins(pinned("2022-03-01", after_the_change)), [Some(day("2022-03-01")), None, None, None]);
+    let today = "2021-12-21";
+    assert_eq!(pins(pinned("2022-03-01", today))[0], Some(day("2022-03-01")), "done, then pinned");
+    assert_eq!(pins(pinned(today, today)), [None, None, None], "done on the very day");
     assert_eq!(pins(pinned("2022-03-01", "2021-06-01")), [None, None, None], "done since it was set");
     assert_eq!(pins(pinned("2021-12-20", after_the_change)), [None, None, None], "past");
 }

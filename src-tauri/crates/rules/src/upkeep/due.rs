@@ -5,13 +5,13 @@ use std::cmp::Reverse;
 use units::{Day, Distance};
 
 use super::last::{Last, LastDone};
-use super::seen::{Bounds, Seen, see};
+use super::seen::{Bounds, Effect, Seen, calling, see};
 use super::state::{Limit, State};
 use super::{
     Authority, Found, Interval, Item, ItemRef, Plan, PlannedItem, Schedule, Stakes, Standing, Tightener,
     Timing,
 };
-use crate::running::{DaySpan, Pace, Track, Travelled};
+use crate::running::{DaySpan, Pace, Point, Track, Travelled};
 use crate::vehicle::Vehicle;
 
 /// Everything that what is due depends on.
@@ -63,6 +63,8 @@ pub struct DueLine {
     pub due_shown: Option<Distance>,
     /// Which limit comes first; `None` when there is nothing to count from.
     pub first: Option<Limit>,
+    /// It renews, cleans or fills something, and does not only look at it.
+    pub renews: bool,
     /// It is a look that belongs to a round of the car, and to no visit.
     pub round: bool,
     /// Why.
@@ -130,7 +132,7 @@ const LAPSES_AFTER: i64 = 10;
 
 /// How every active item of the plan stands today.
 ///
-/// In this order: what is overdue and can wreck the engine or hurt someone, what of that kind was never
+/// In this order: what is overdue or due and can wreck the engine or hurt someone, what of that kind was never
 /// recorded, what else is overdue, due, due soon, never recorded, ahead; within each, by day, then by what
 /// ignoring it costs. A round of the car, such as a look at the oil level, is nothing that many write down,
 /// so that late or without a record it comes with what is due soon.
@@ -158,6 +160,8 @@ fn due_line(facts: &Facts<'_>, planned: &PlannedItem<'_>, last: &Last<'_>) -> Op
     let by_distance = bounds.at.and_then(|at| reached(facts, at));
     let due = [by_found, by_time, by_distance].into_iter().flatten().reduce(DaySpan::or_earlier);
     let to_go = bounds.at.zip(now(facts).or(travelled)).map(|(at, now)| at.since(now));
+    let first = first_limit(by_found, by_time, by_distance, bounds.at);
+    let seen = seen.map(|seen| seen.if_it_decides(first));
     Some(DueLine {
         item: planned.item.clone(),
         stakes: planned.stakes,
@@ -165,8 +169,9 @@ fn due_line(facts: &Facts<'_>, planned: &PlannedItem<'_>, last: &Last<'_>) -> Op
         due,
         due_at: bounds.at,
         due_shown: bounds.at.map(|at| facts.track.shown(at)),
-        first: first_limit(by_found, by_time, by_distance, bounds.at),
-        round: planned.row.is_some_and(Item::is_round),
+        first,
+        renews: planned.row.is_none_or(|row| row.action.mends()),
+        round: planned.row.is_some_and(Item::is_round) && seen.is_none_or(|seen| seen.effect != Effect::Now),
         why: Why { seen, ..why },
     })
 }
@@ -176,7 +181,10 @@ fn why(facts: &Facts<'_>, planned: &PlannedItem<'_>, last: &Last<'_>) -> Option<
     let done = last.done(facts.plan, &planned.item);
     match &planned.timing {
         Timing::Every(schedule) => Some(why_every(facts, planned, *schedule, done)),
-        Timing::After { items, within } => why_after(facts, planned, (items, *within), last),
+        Timing::After { items, within } => why_after(facts, planned, (items, *within), last).or_else(|| {
+            let found = last.found_since(facts.plan, planned);
+            calling(planned, found).map(|_| plain(planned, *within, Phase::After, CountedFrom::Nothing))
+        }),
         Timing::Unset => None,
     }
 }
@@ -217,8 +225,10 @@ fn why_after(
 ) -> Option<Why> {
     let done = |&item: &u32| Some((last.done(facts.plan, &ItemRef::Catalogue(item))?, item));
     let (call, item) = items.iter().filter_map(done).max_by_key(|(done, _)| (done.day, done.travelled))?;
-    let answered = last.done(facts.plan, &planned.item).is_some_and(|own| own.day >= call.day);
-    let travelled = call.travelled.or_else(|| facts.track.on(call.day));
+    // Done on the same day it was part of the work, unless the car had gone some way since.
+    let answers = |own: LastDone<'_>| (own.day, own.travelled) > (call.day, call.travelled);
+    let answered = last.done(facts.plan, &planned.item).is_some_and(answers);
+    let travelled = call.travelled.or_else(|| facts.went(call.day));
     let counted_from = CountedFrom::Other { item, day: call.day, travelled };
     let called_for = !answered && !lapsed(facts, call.day, travelled, within);
     called_for.then(|| plain(planned, within, Phase::After, counted_from))
@@ -247,10 +257,21 @@ fn plain(planned: &PlannedItem<'_>, interval: Interval, phase: Phase, counted_fr
 fn counted_from(facts: &Facts<'_>, last: Option<LastDone<'_>>) -> CountedFrom {
     match (last, facts.vehicle.new_on()) {
         (Some(LastDone { day, travelled, .. }), _) => {
-            CountedFrom::LastDone { day, travelled: travelled.or_else(|| facts.track.on(day)) }
+            CountedFrom::LastDone { day, travelled: travelled.or_else(|| facts.went(day)) }
         }
         (None, Some(first_use)) => CountedFrom::FirstUse(first_use),
         (None, None) => CountedFrom::Nothing,
+    }
+}
+
+impl Facts<'_> {
+    /// How far the car had gone on a day without a reading: between two readings, or likely since the last one.
+    pub(super) fn went(&self, day: Day) -> Option<Travelled> {
+        let since_the_last = |last: &Point| last.day < day;
+        self.track.on(day).or_else(|| {
+            self.pace.last().as_ref().filter(|last| since_the_last(last))?;
+            self.pace.on(day).map(|estimate| estimate.likely)
+        })
     }
 }
 
@@ -302,10 +323,10 @@ fn first_limit(
 }
 
 /// The line's place in the list.
-fn order(line: &DueLine) -> (u8, bool, Option<Day>, Reverse<Stakes>, &ItemRef) {
+fn order(line: &DueLine) -> (u8, bool, Option<Day>, bool, Reverse<Stakes>, &ItemRef) {
     let urgency = match line.state {
         State::Overdue | State::Due | State::NoRecord if line.round => 4,
-        State::Overdue if line.stakes.are_grave() => 0,
+        State::Overdue | State::Due if line.stakes.are_grave() => 0,
         State::NoRecord if line.stakes.are_grave() => 1,
         State::Overdue => 2,
         State::Due => 3,
@@ -315,7 +336,11 @@ fn order(line: &DueLine) -> (u8, bool, Option<Day>, Reverse<Stakes>, &ItemRef) {
     };
     let day = line.due.map(|due| due.likely);
     // What has no day comes after what has one.
-    (urgency, day.is_none(), day, Reverse(line.stakes), &line.item)
+    // Of what was never recorded, a part that nobody renewed tells more than a look that nobody wrote down, and
+    // an engine that stops dead more than what a look can still find.
+    let unknown = line.state == State::NoRecord;
+    let stakes = if unknown && line.stakes == Stakes::Engine { Stakes::Safety } else { line.stakes };
+    (urgency, day.is_none(), day, unknown && !line.renews, Reverse(stakes), &line.item)
 }
 
 #[cfg(test)]

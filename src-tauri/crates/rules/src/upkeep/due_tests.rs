@@ -278,8 +278,13 @@ fn conditions() -> impl Strategy<Value = Vec<Condition>> {
 
 /// A book of an invented car: for some items the days, counted from 2016, on which they were done.
 fn history(vehicle: &Vehicle, done: &[(u32, i32)]) -> Vec<DueLine> {
+    found_history(vehicle, done, &[])
+}
+
+/// The same with what was found, by item, day and place among what the item's row lists.
+fn found_history(vehicle: &Vehicle, done: &[(u32, i32)], found: &[(u32, i32, usize)]) -> Vec<DueLine> {
     let start = day("2016-01-01");
-    let at = |days: i32| Travelled(km(i64::from(days) * 37));
+    let at_day = |days: i32| Travelled(km(i64::from(days) * 37));
     let readings: Vec<_> = (0..40)
         .map(|month| Reading {
             day: start.plus_days(month * 90),
@@ -292,15 +297,23 @@ fn history(vehicle: &Vehicle, done: &[(u32, i32)]) -> Vec<DueLine> {
         .map(|&(item, days)| Done {
             item: ItemRef::Catalogue(item),
             day: start.plus_days(days),
-            travelled: Some(at(days)),
+            travelled: Some(at_day(days)),
             kind: None,
         })
         .collect();
-    let plan = Plan::new(Catalogue::shipped().unwrap(), vehicle, &[]);
+    let catalogue = Catalogue::shipped().unwrap();
+    let calling = |&(number, days, at): &(u32, i32, usize)| {
+        let listed = &catalogue.item(number)?.due_when;
+        let finding = *listed.get(at.checked_rem(listed.len())?)?;
+        let (item, day) = (ItemRef::Catalogue(number), start.plus_days(days));
+        Some(Found { item, day, travelled: Some(at_day(days)), finding, value: None })
+    };
+    let found: Vec<_> = found.iter().filter_map(calling).collect();
+    let plan = Plan::new(catalogue, vehicle, &[]);
     let pace = Pace::new(vehicle, &track);
     let today = day("2025-11-01");
     let mut lines =
-        due(&Facts { vehicle, plan: &plan, done: &done, found: &[], track: &track, pace: &pace, today });
+        due(&Facts { vehicle, plan: &plan, done: &done, found: &found, track: &track, pace: &pace, today });
     lines.sort_by(|a, b| a.item.cmp(&b.item));
     lines
 }
@@ -311,7 +324,7 @@ proptest! {
     fn a_condition_more_never_makes_anything_later(
         few in conditions(),
         more in conditions(),
-        done in prop::collection::vec((1_u32..28, 0_i32..3_500), 0..40),
+        done in prop::collection::vec((1_u32..70, 0_i32..3_500), 0..60),
         known_from_new: bool,
     ) {
         let driven = |conditions: &[Condition]| Vehicle {
@@ -335,9 +348,26 @@ proptest! {
         }
     }
 
+    /// What is found broken never makes anything later, whatever else is done and found.
+    #[test]
+    fn a_finding_that_calls_for_work_never_makes_anything_later(
+        done in prop::collection::vec((1_u32..70, 0_i32..3_500), 0..60),
+        found in prop::collection::vec((1_u32..70, 0_i32..3_500, 0_usize..8), 0..40),
+    ) {
+        let car = new_car("2016-01-01");
+        let without = history(&car, &done);
+        let with = found_history(&car, &done, &found);
+        for before in &without {
+            let after = with.iter().find(|line| line.item == before.item).unwrap();
+            if let (Some(after), Some(before)) = (after.due, before.due) {
+                prop_assert!(after.likely <= before.likely, "{:?}", after);
+            }
+        }
+    }
+
     /// Whichever comes first: no line is due after its time is up, nor after its distance is.
     #[test]
-    fn no_line_is_due_after_either_limit(done in prop::collection::vec((1_u32..28, 0_i32..3_500), 1..40)) {
+    fn no_line_is_due_after_either_limit(done in prop::collection::vec((1_u32..70, 0_i32..3_500), 1..60)) {
         for line in history(&car(), &done) {
             if let CountedFrom::LastDone { day, .. } | CountedFrom::Other { day, .. } = line.why.counted_from {
                 let by_time = line.why.interval.time().map(|time| day.plus(time));

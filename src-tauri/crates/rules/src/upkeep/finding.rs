@@ -192,6 +192,27 @@ impl Measured {
     }
 }
 
+impl Measured {
+    /// Whether a value goes one way with time or distance, so that it can be said when it reaches its limit.
+    /// A battery is charged and coolant is topped up: what they show today says nothing of later.
+    pub const fn drifts(self) -> bool {
+        !matches!(self, Measured::Charge | Measured::FreezingPoint)
+    }
+
+    /// The least and the most that a gauge can show; what lies outside is mistyped (an assumption of this
+    /// program: wider than any road car has).
+    pub const fn range(self) -> (Milli, Milli) {
+        let (least, most) = match self {
+            Measured::Tread | Measured::Water | Measured::Charge => (0, 20),
+            Measured::Pad => (0, 25),
+            Measured::Disc => (0, 60),
+            Measured::BoilingPoint => (90, 350),
+            Measured::FreezingPoint => (-80, 5),
+        };
+        (Milli(least * 1_000), Milli(most * 1_000))
+    }
+}
+
 impl Gauge {
     /// Whether a value has reached the limit.
     pub fn is_reached(&self, value: Milli) -> bool {

@@ -230,6 +230,13 @@ impl Engines {
     }
 }
 
+impl Action {
+    /// Whether it puts right what was found wrong, which a look or a test does not.
+    pub const fn mends(self) -> bool {
+        !matches!(self, Action::Inspect | Action::Test)
+    }
+}
+
 impl Caution {
     /// Its name in the words.
     pub const fn key(self) -> &'static str {

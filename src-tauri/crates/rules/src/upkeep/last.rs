@@ -12,6 +12,8 @@ pub(super) struct LastDone<'a> {
     pub travelled: Option<Travelled>,
     /// The kind of part or fluid fitted, where someone said so.
     pub kind: Option<&'a str>,
+    /// Whether that put right what was found on the same day.
+    mends: bool,
 }
 
 /// What the book holds for each item of a plan, in the plan's order.
@@ -34,7 +36,7 @@ impl<'a> Last<'a> {
             }
         }
         for found in &mut last.found {
-            found.sort_by_key(|found| (found.day, found.travelled));
+            found.sort_by_key(|found| (found.day, found.travelled, found.finding, found.value));
         }
         last
     }
@@ -44,21 +46,30 @@ impl<'a> Last<'a> {
             return;
         };
         let Done { day, travelled, .. } = *done;
-        self.note(at, LastDone { day, travelled, kind: done.kind.as_deref() });
-        let resets = plan.items()[at].row.map_or(&[][..], |row| &row.resets);
+        let row = plan.items()[at].row;
+        let mends = row.is_none_or(|row| row.action.mends());
+        self.note(at, LastDone { day, travelled, kind: done.kind.as_deref(), mends });
+        let resets = row.map_or(&[][..], |row| &row.resets);
         for &number in resets {
             if let Some(at) = plan.position(&ItemRef::Catalogue(number)) {
-                self.note(at, LastDone { day, travelled, kind: None });
+                self.note(at, LastDone { day, travelled, kind: None, mends: true });
             }
         }
     }
 
+    /// The later one counts; of two on one day, the one farther on, with what either of them tells.
     fn note(&mut self, at: usize, new: LastDone<'a>) {
-        let order = |last: &LastDone<'_>| (last.day, last.travelled, last.kind.is_some());
         let place = &mut self.done[at];
-        if place.is_none_or(|known| order(&new) > order(&known)) {
-            *place = Some(new);
-        }
+        *place = match *place {
+            Some(known) if known.day == new.day => Some(LastDone {
+                day: new.day,
+                travelled: known.travelled.max(new.travelled),
+                kind: known.kind.max(new.kind),
+                mends: known.mends || new.mends,
+            }),
+            Some(known) if known.day > new.day => Some(known),
+            _ => Some(new),
+        };
     }
 
     /// When the item was last done.
@@ -72,8 +83,10 @@ impl<'a> Last<'a> {
             return &[];
         };
         let found = &self.found[at];
-        let done = self.done[at].map(|last| last.day);
-        // What was found on the very day was mended on that day.
-        &found[found.partition_point(|found| done.is_some_and(|done| found.day <= done))..]
+        // What was found on the day of a repair was repaired; what was found at a look is what the look was for.
+        let answered = |found: &&Found| {
+            self.done[at].is_some_and(|last| found.day < last.day || (found.day == last.day && last.mends))
+        };
+        &found[found.partition_point(answered)..]
     }
 }

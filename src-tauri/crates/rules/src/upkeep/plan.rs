@@ -163,7 +163,10 @@ fn planned<'a>(item: &'a Item, vehicle: &Vehicle, settings: &[Setting]) -> Plann
         Setting::Off => planned.standing = Standing::Off,
         Setting::Interval(schedule) => {
             planned.standing = Standing::Active;
-            planned.timing = Timing::Every(schedule);
+            planned.timing = match &item.timing {
+                Timing::After { items, .. } => Timing::After { items: items.clone(), within: schedule.every },
+                Timing::Every(_) | Timing::Unset => Timing::Every(schedule),
+            };
             planned.authority = match item.source {
                 Source::Owner => Authority::Owner,
                 _ => Authority::Handbook,
@@ -220,7 +223,10 @@ fn end_of(range: Range, tightened_by: &[Tightener]) -> Interval {
 /// An item of the owner's own, unless it has no interval yet or was taken out. Switched off, it keeps the
 /// interval that it had.
 fn planned_own<'a>(item: &ItemRef, settings: &[Setting]) -> Option<PlannedItem<'a>> {
-    let last = Some(interval_setting(settings)).filter(|last| *last != Setting::Catalogue)?;
+    // Taken out of the plan, an item of one's own begins anew.
+    let out = settings.iter().rposition(|setting| *setting == Setting::Catalogue);
+    let settings = &settings[out.map_or(0, |out| out + 1)..];
+    let last = interval_setting(settings);
     let schedule = settings.iter().rev().find_map(|setting| match setting {
         Setting::Interval(schedule) => Some(*schedule),
         _ => None,

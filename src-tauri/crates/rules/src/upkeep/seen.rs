@@ -2,10 +2,10 @@
 
 use units::{Day, Distance, HalfMonths};
 
-use super::{CountedFrom, Facts, Finding, Found, Gauge, Interval, Milli, PlannedItem, Timing};
+use super::{CountedFrom, Facts, Finding, Found, Gauge, Interval, Limit, Milli, PlannedItem, Timing};
 use crate::running::Travelled;
 
-/// What was found last, and what it did to the next time.
+/// What was found that counts, and what it did to the next time.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Seen {
     /// When.
@@ -32,6 +32,19 @@ pub enum Effect {
     None,
 }
 
+impl Seen {
+    /// The same without the effect, where another limit comes before the one that was worked out.
+    #[must_use]
+    pub(super) fn if_it_decides(self, first: Option<Limit>) -> Seen {
+        let wears = self.measured.is_some_and(|(_, gauge)| gauge.what.is_wear());
+        let decides = !wears || first == Some(Limit::Distance);
+        match self.effect {
+            Effect::Extrapolated if !decides => Seen { effect: Effect::None, ..self },
+            _ => self,
+        }
+    }
+}
+
 /// The limits by which an item falls due.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) struct Bounds {
@@ -43,7 +56,10 @@ pub(super) struct Bounds {
     pub found: Option<Day>,
 }
 
-/// What was found last moves the limits of an item that is counted from `start` by `interval`.
+/// What was found since an item was done moves the limits of an item that is counted from `start` by `interval`.
+///
+/// What calls for work counts until the work is done; of an item that hurts nobody, until a later look finds it
+/// well. Otherwise the last measurement counts, and after that the last look.
 pub(super) fn see(
     facts: &Facts<'_>,
     planned: &PlannedItem<'_>,
@@ -51,30 +67,44 @@ pub(super) fn see(
     (start, interval): (CountedFrom, Interval),
     bounds: Bounds,
 ) -> (Bounds, Option<Seen>) {
-    let Some((newest, earlier)) = found.split_last() else {
+    let Some(newest) = found.last() else {
         return (bounds, None);
     };
     let gauge = planned.row.and_then(|row| row.gauge);
-    let measured = newest.value.zip(gauge);
-    let seen = |effect| Some(Seen { day: newest.day, finding: newest.finding, measured, effect });
-    if calls_for_work(planned, newest.finding)
-        || measured.is_some_and(|(value, gauge)| gauge.is_reached(value))
-    {
-        return (Bounds { found: Some(newest.day), ..bounds }, seen(Effect::Now));
+    let seen = |found: &Found, effect| {
+        Some(Seen { day: found.day, finding: found.finding, measured: found.value.zip(gauge), effect })
+    };
+    if let Some(calling) = calling(planned, found) {
+        return (Bounds { found: Some(calling.day), ..bounds }, seen(calling, Effect::Now));
     }
-    if let Some((value, gauge)) = measured {
-        let from = earlier.iter().rev().find_map(|found| Some((place(facts, found), found.value?)));
-        let from = from.or_else(|| start.place().map(|place| (place, gauge.fresh)));
-        let limit = from.and_then(|from| reach(from, (place(facts, newest), value), gauge));
-        if let Some(limit) = limit {
-            let bounds = extrapolated(planned, gauge, limit, bounds);
-            return (bounds, seen(Effect::Extrapolated));
-        }
+    let measured = found.iter().rposition(|found| found.value.is_some());
+    if let Some((gauge, at)) = gauge.filter(|gauge| gauge.what.drifts()).zip(measured)
+        && let Some(limit) = reaches_limit(facts, gauge, &found[..=at], (start, interval))
+    {
+        let moved = extrapolated(planned, gauge, limit, bounds);
+        let effect = if moved == bounds { Effect::None } else { Effect::Extrapolated };
+        return (moved, seen(found[at], effect));
     }
     if newest.finding == Finding::WithinLimits && may_hold(planned) {
-        return (held(place(facts, newest), interval, bounds), seen(Effect::Holds));
+        return (held(place(facts, newest), interval, bounds), seen(newest, Effect::Holds));
     }
-    (bounds, seen(Effect::None))
+    (bounds, seen(newest, Effect::None))
+}
+
+/// The last thing found that calls for work and that no later look has taken back.
+pub(super) fn calling<'a>(planned: &PlannedItem<'_>, found: &[&'a Found]) -> Option<&'a Found> {
+    let gauge = planned.row.and_then(|row| row.gauge);
+    // Of several measurements the last one counts, and of those of one day the worst.
+    let last_measured = found.iter().rev().find(|found| found.value.is_some()).map(|found| found.day);
+    let at_its_limit = |at: usize| {
+        let value = found[at].value.filter(|_| Some(found[at].day) == last_measured);
+        value.zip(gauge).is_some_and(|(value, gauge)| gauge.is_reached(value))
+    };
+    let calls = |at: &usize| calls_for_work(planned, found[*at].finding) || at_its_limit(*at);
+    let at = (0..found.len()).rev().find(calls)?;
+    let well_since = |later: &&Found| later.finding == Finding::WithinLimits && later.day > found[at].day;
+    let taken_back = !planned.stakes.are_grave() && found[at + 1..].iter().any(well_since);
+    (!taken_back).then_some(found[at])
 }
 
 /// Whether the finding makes the item due: whatever the catalogue lists and, of an item of the owner's own,
@@ -97,14 +127,42 @@ fn may_hold(planned: &PlannedItem<'_>) -> bool {
 type Place = (Day, Option<Travelled>);
 
 fn place(facts: &Facts<'_>, found: &Found) -> Place {
-    (found.day, found.travelled.or_else(|| facts.track.on(found.day)))
+    (found.day, found.travelled.or_else(|| facts.went(found.day)))
+}
+
+/// Days that must lie between two measurements before a line is drawn through them: over a few days the error
+/// of the gauge is larger than the wear (an assumption of this program).
+const DAYS_APART: i32 = 90;
+
+/// Where the last of the measurements goes on to its limit: from the one before it that lies long enough back
+/// and shows any wear, else from new, else as fast as its interval wears out all that there was when new.
+fn reaches_limit(
+    facts: &Facts<'_>,
+    gauge: Gauge,
+    found: &[&Found],
+    (start, interval): (CountedFrom, Interval),
+) -> Option<Place> {
+    let (newest, earlier) = found.split_last()?;
+    let here = (place(facts, newest), newest.value?);
+    let apart = |found: &&&Found| newest.day.days_since(found.day) >= DAYS_APART;
+    let measured = earlier.iter().rev().filter(apart);
+    let measured = measured.filter_map(|found| Some((place(facts, found), found.value?)));
+    let new = start.place().map(|place| (place, gauge.fresh));
+    measured.chain(new).find_map(|from| reach(from, here, gauge)).or_else(|| {
+        // Worn by as much as lies between new and the limit in one interval.
+        let unknown = start.place().is_none() && gauge.what.is_wear();
+        let (interval, at) = interval.distance().filter(|_| unknown).zip(here.0.1)?;
+        let back = Distance::from_millimetres(-interval.distance().millimetres());
+        let spent = Milli(here.1.0.saturating_add(gauge.fresh.0).saturating_sub(gauge.limit.0));
+        reach(((here.0.0, Some(at.plus(back))), spent), here, gauge)
+    })
 }
 
 /// Where the straight line through two measurements meets the limit: by distance for what wears, where both
 /// distances are known, else by time. `None` when nothing wore between them.
 fn reach((from, then): (Place, Milli), (here, now): (Place, Milli), gauge: Gauge) -> Option<Place> {
-    let gone = i128::from((then.0 - now.0).abs());
-    let left = i128::from((now.0 - gauge.limit.0).abs());
+    let gone = (i128::from(then.0) - i128::from(now.0)).abs();
+    let left = (i128::from(now.0) - i128::from(gauge.limit.0)).abs();
     let wears = (now < then) == (gauge.limit < gauge.fresh);
     if gone == 0 || !wears {
         return None;

@@ -47,6 +47,7 @@ action = "inspect"
 stakes = "safety"
 minutes = 5
 every = { time = "12 months" }
+due_when = ["cracked"]
 source = "common practice"
 
 [[item]]
@@ -328,4 +329,102 @@ fn a_pin_leaves_the_interval_alone() {
     let back = PlanChange { item: item(WIPER), setting: Setting::Pinned(None) };
     assert_eq!(plan(std::slice::from_ref(&set)), Some(pin));
     assert_eq!(plan(&[set, back]), None);
+}
+
+/// A look is what finds the fault, so that its finding stands on the very day; a repair ends it.
+#[test]
+fn what_a_look_finds_on_its_own_day_counts() {
+    let looked = case().done(TREAD_LOOK, 200, None).found(TREAD_LOOK, 200, Finding::Cracked, None);
+    let line = looked.line(TREAD_LOOK, 200).unwrap();
+    assert_eq!(line.first, Some(Limit::Finding));
+    let renewed = case().done(PLUGS, 200, None).found(PLUGS, 200, Finding::Sooty, None);
+    assert_eq!(renewed.line(PLUGS, 200).unwrap().why.seen, None);
+}
+
+#[test]
+fn what_calls_for_work_stands_until_the_work_is_done() {
+    // Where it hurts nobody, a later look may take it back; where it does, only the work.
+    let plugs = case().found(PLUGS, 100, Finding::Sooty, None);
+    let noted = plugs.found(PLUGS, 110, Finding::Dirty, None);
+    assert_eq!(noted.line(PLUGS, 120).unwrap().first, Some(Limit::Finding));
+    let well = noted.found(PLUGS, 115, Finding::WithinLimits, None);
+    assert_eq!(well.line(PLUGS, 120).unwrap().why.seen.unwrap().effect, Effect::Holds);
+    let belt = case().found(TIMING_BELT, 100, Finding::Cracked, None);
+    let looked = belt.found(TIMING_BELT, 110, Finding::WithinLimits, None);
+    assert_eq!(looked.line(TIMING_BELT, 120).unwrap().first, Some(Limit::Finding));
+    let shallow = case().done(TYRES, 0, None).found(TYRES, 200, Finding::WithinLimits, Some(2_800));
+    let noisy = shallow.found(TYRES, 210, Finding::Noisy, None);
+    assert_eq!(noisy.line(TYRES, 220).unwrap().first, Some(Limit::Finding));
+}
+
+#[test]
+fn a_second_measurement_a_week_later_does_not_stop_the_wear() {
+    let worn = case().done(TYRES, 0, None).found(TYRES, 400, Finding::WithinLimits, Some(4_000));
+    assert_eq!(worn.line(TYRES, 400).unwrap().due_at, Some(Travelled(km(50_000))));
+    let again = worn.found(TYRES, 407, Finding::WithinLimits, Some(4_100));
+    let at = again.line(TYRES, 407).unwrap().due_at.unwrap();
+    assert!((Travelled(km(50_000))..Travelled(km(53_000))).contains(&at), "{at:?}");
+}
+
+/// Of the 5 mm between new and the limit 1 mm is left, and the interval takes 50 000 km for all of them.
+#[test]
+fn one_measurement_of_unknown_past_wears_on_as_fast_as_the_interval_goes() {
+    let table = TABLE.replace("every = { time = \"72 months\" }", "every = { distance = \"50000 km\" }");
+    let catalogue = Catalogue::parse(&table).unwrap();
+    let vehicle = crate::testing::car();
+    let track = Track::new(&vehicle, &[read("2024-01-01", 90_000), read("2024-12-31", 100_000)], &[]);
+    let found = [Found {
+        item: item(TYRES),
+        day: day("2024-12-31"),
+        travelled: Some(Travelled(km(100_000))),
+        finding: Finding::WithinLimits,
+        value: Some(Milli(4_000)),
+    }];
+    let lines = due(&Facts {
+        vehicle: &vehicle,
+        plan: &Plan::new(&catalogue, &vehicle, &[]),
+        done: &[],
+        found: &found,
+        track: &track,
+        pace: &Pace::new(&vehicle, &track),
+        today: day("2025-01-01"),
+    });
+    let line = lines.into_iter().find(|line| line.item == item(TYRES)).unwrap();
+    assert_eq!(line.due_at, Some(Travelled(km(110_000))));
+    assert_ne!(line.state, State::NoRecord);
+}
+
+#[test]
+fn a_loose_wheel_calls_without_any_change_of_wheels() {
+    let table = TABLE.replace("key = \"wheel-torque\"", "key = \"wheel-torque\"\ndue_when = [\"loose\"]");
+    let catalogue = Catalogue::parse(&table).unwrap();
+    let vehicle = new_car("2020-01-01");
+    let track = Track::new(&vehicle, &[], &[]);
+    let found = [Found {
+        item: item(WHEEL_TORQUE),
+        day: day("2020-03-01"),
+        travelled: None,
+        finding: Finding::Loose,
+        value: None,
+    }];
+    let facts = Facts {
+        vehicle: &vehicle,
+        plan: &Plan::new(&catalogue, &vehicle, &[]),
+        done: &[],
+        found: &found,
+        track: &track,
+        pace: &Pace::new(&vehicle, &track),
+        today: day("2020-03-01"),
+    };
+    let line = due(&facts).into_iter().find(|line| line.item == item(WHEEL_TORQUE)).unwrap();
+    assert_eq!((line.state, line.first), (State::Due, Some(Limit::Finding)));
+}
+
+#[test]
+fn what_was_done_after_the_last_reading_is_counted_from_where_the_car_likely_was() {
+    let mut unread = case().done(PLUGS, 230, None);
+    unread.done[0].travelled = None;
+    // The last reading is of day 200, and the car goes 100 km a day.
+    let line = unread.line(PLUGS, 240).unwrap();
+    assert_eq!(line.due_at, Some(Travelled(km(23_000 + 50_000))));
 }

@@ -107,12 +107,18 @@ impl Equipment {
         if ruled_out || self.absent & fitting.bit() != 0 { Some(false) } else { None }
     }
 
-    /// The same, after the owner said whether the car has this; `None` takes back what he said.
+    /// The same, after the owner said whether the car has this; `None` takes back what he said. A chain takes
+    /// back a belt that was said before.
     #[must_use]
     pub const fn with(self, fitting: Fitting, has: Option<bool>) -> Equipment {
         let (mut present, mut absent) = (self.present & !fitting.bit(), self.absent & !fitting.bit());
         match has {
-            Some(true) => present |= fitting.bit(),
+            Some(true) => {
+                present |= fitting.bit();
+                if let Some(rival) = fitting.rival() {
+                    present &= !rival.bit();
+                }
+            }
             Some(false) => absent |= fitting.bit(),
             None => {}
         }
@@ -164,6 +170,12 @@ mod tests {
         assert_eq!((chain.has(Fitting::TimingBelt), chain.said(Fitting::TimingBelt)), (Some(false), None));
         let no_belt = Equipment::default().with(Fitting::TimingBelt, Some(false));
         assert_eq!(no_belt.has(Fitting::TimingChain), None);
+        let after_all =
+            Equipment::default().with(Fitting::TimingBelt, Some(true)).with(Fitting::TimingChain, Some(true));
+        assert_eq!(
+            (after_all.has(Fitting::TimingBelt), after_all.has(Fitting::TimingChain)),
+            (Some(false), Some(true))
+        );
     }
 
     #[test]

@@ -20,7 +20,7 @@ item-spark-plugs = Spark plugs
 item-spark-plugs-for = Worn plugs misfire, waste fuel and in time harm the ignition coils and the catalytic converter.
 
 item-glow-plugs = Glow plugs
-item-glow-plugs-for = They warm a cold diesel for its start; failing ones give hard starts and white smoke.
+item-glow-plugs-for = They warm a cold diesel for its start; failing ones give hard starts and white smoke. A seized one shears off in the head: warm engine, little force, and a workshop when it does not turn.
 
 item-fuel-filter = Fuel filter
 item-fuel-filter-for = Keeps dirt away from the pump and the injectors, which cost far more than the filter.
@@ -214,7 +214,7 @@ item-road-tax-for = When it is due, the rules where you live say.
 # Kinds of part and fluid, as an owner would tell them apart.
 
 kind-standard-oil = Standard oil
-kind-long-life-oil = Long-life oil
+kind-long-life-oil = Long-life oil, if the handbook allows
 kind-copper = Copper plugs
 kind-platinum = Platinum plugs
 kind-iridium = Iridium plugs
@@ -227,6 +227,7 @@ kind-agm-battery = AGM battery
 
 # What an inspection found.
 
+finding-at-limit = at its limit
 finding-within-limits = within limits
 finding-worn = worn
 finding-dirty = dirty or clogged

@@ -65,6 +65,34 @@ cli-spend = The next 12 months: { $low } to { $high }, at the prices paid last{ 
    *[other] ; { $unpriced } more without a known price.
 }
 
+# The parts that were fitted, and what the next visit needs.
+cli-no-parts = The book holds no such part.
+# $times: on how many days; $day: the last of them
+cli-part-times = { $times ->
+    [one] fitted once, on { $day }
+   *[other] fitted { $times } times, last on { $day }
+}
+# $span: how long, such as ‘14 months and 21300 km’
+cli-present = in for { $span }
+cli-lasted = the last one lasted { $span }
+# $time: in days or months; $distance: with its unit
+cli-span = { $time } and { $distance }
+cli-days = { $days ->
+    [one] one day
+   *[other] { $days } days
+}
+# $price: with its currency; $day: when; $shop: where
+cli-paid = { $price } on { $day }
+cli-paid-at = { $price } on { $day }, { $shop }
+cli-buy-nothing = The next visit needs nothing that the book knows of.
+cli-buy-unknown = no part in the book yet; the number stands in the handbook
+# $amount: how much or how many, with a point before the decimals
+cli-amount-piece = { $amount } pc
+cli-amount-litre = { $amount } L
+cli-amount-set = { $amount } set
+cli-amount-kilogram = { $amount } kg
+cli-amount-metre = { $amount } m
+
 # What the check found. $place: the hash of the entry or photo.
 cli-fault-entry-changed = Entry { $place } is not what was signed.
 cli-fault-entry-misfiled = Entry { $place } stands in the wrong place.

@@ -67,16 +67,18 @@ refusal-finding = ‘{ $text }’ is no finding; write ‘within-limits’, or o
 refusal-not-measured = Nothing is measured on this item; leave the value empty.
 # $text: what was typed for a measured value
 refusal-measurement = ‘{ $text }’ is no measured value; write up to six digits and three decimals, such as 3.1.
+# $value: what was typed; $unit: its unit; $least, $most: what a gauge shows
+refusal-measurement-range = { $value } { $unit } cannot be; the gauge shows { $least } to { $most } { $unit }.
 # $day: a day that has passed
 refusal-day-past = { $day } has passed; choose today or a later day.
 refusal-item-not-planned = This item has no next time that could be moved; record it once, or give it an interval.
 
 # ---- Papers
 
-refusal-file-empty = The file is empty; choose a JPEG or PNG photo.
-refusal-not-an-image = The file is no JPEG or PNG photo; take a photo of the paper, or save it as one of the two.
+refusal-file-empty = The file is empty; choose a JPEG, PNG or WebP photo.
+refusal-not-an-image = The file is no JPEG, PNG or WebP photo; take a photo of the paper, or save it as a JPEG.
 # $format: the kind of file that it is
-refusal-image-foreign = The file is { $format }, and a paper is kept as a JPEG or PNG photo; take a photo of the paper, or save it as one of the two.
+refusal-image-foreign = The file is { $format }, and a paper comes in as a JPEG, PNG or still WebP photo; take a photo of the paper, or save it as a JPEG.
 # $width, $height: in pixels; $most: in million pixels
 refusal-image-too-large = The picture has { $width } × { $height } pixels, and a photo may have at most { $most } million; save it smaller.
 # $most: in MiB
@@ -86,6 +88,8 @@ refusal-image-unsupported = The picture is of a rare kind that cannot be opened;
 refusal-photo-missing = The photo { $hash } is no longer in the store; bring it back from a backup.
 refusal-photo-damaged = The stored photo { $hash } is damaged; bring it back from a backup, or take the paper in once more.
 refusal-paper-tied = The paper already belongs to a visit; choose one that waits in the tray.
+refusal-paper-in-visit = The paper belongs to a visit; take it off the visit first, then throw it away.
+refusal-paper-not-struck = A paper is not struck out, because without its photo it is no longer readable; throw it away instead.
 
 # ---- The shelf and its books
 

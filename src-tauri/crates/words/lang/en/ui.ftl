@@ -229,6 +229,7 @@ move-free = That costs nothing more.
 move-extra = That adds about { $money }.
 move-percent = That adds about { $percent } % of what a usual job on this car costs.
 move-late = It is late then: it falls due on { $day }.
+move-late-grave = It is late then, and this is one to be early with: it falls due on { $day }, and what it guards against is dear or dangerous.
 move-keep = Keep this day
 pin-says = You chose this day.
 pin-any = Any day
@@ -279,6 +280,19 @@ get-shown = Part number { $number }
 get-by-owner = bought by yourself
 get-last = Last on { $day }, { $where }
 get-last-price = Last on { $day }, { $where }, for { $price }
+# $time: in months or days; $distance: how far the car went in it
+get-lasted = The last one lasted { $time } and { $distance }
+get-lasted-time = The last one lasted { $time }
+# $month: month and year in which the present one was fitted
+get-since = In since { $month }
+used-days = { $days ->
+    [one] one day
+   *[other] { $days } days
+}
+get-copy = Copy the list
+get-copied = The list is copied.
+get-copy-by-hand = This device does not let the list be copied; select it here.
+get-list = The list
 get-unknown = No part in the book yet; the number stands in the handbook.
 tap-to-close = Tap anywhere to close
 tray-for = A photo of the receipt goes here at once. Sort it out later, at the desk.
@@ -297,6 +311,10 @@ tie-none = There is no visit yet to which it could belong.
 tie-to = It belongs to the visit of
 tie-choose = Choose a visit
 tie = Put it there
+throw-away = Throw it away
+throw-away-means = The photo is deleted for good. The book keeps a line that says so.
+throw-away-do = Delete the photo
+throw-away-left = The paper is thrown away, but its photo could not be deleted from the disk yet. ‘Check the books’ in the settings tries again and says why.
 
 # ---- Bay
 
@@ -338,13 +356,13 @@ caution-fuel = Fuel vapour catches fire from a spark you cannot see. Work outdoo
 caution-battery-name = Battery
 caution-battery = Its acid burns eyes and skin and its gas explodes. Wear goggles and gloves, take the negative terminal off first and put it back last, and lay no tool across the poles.
 caution-pressure-name = Springs, airbags and pressure
-caution-pressure = A tensioned spring, an airbag or its belt tensioner, and anything under pressure can kill. Do not open or unbolt them; that is work for a workshop.
+caution-pressure = Coolant and fuel stand under pressure. Never open the cooling system hot, and let the pressure off a fuel line as the handbook says; the high-pressure side of a diesel pierces skin and is work for a workshop, and so are tensioned springs, airbags and refrigerant.
 caution-moving-parts-name = Moving parts
 caution-moving-parts = Take the key away before you reach in. Fans start by themselves, and belts catch sleeves, hair and rings.
 caution-fumes-name = Fumes
 caution-fumes = Never run the engine indoors. Exhaust gas has no smell that warns you, and it kills within minutes in a garage.
-caution-brake-dust-name = Brake dust
-caution-brake-dust = Do not blow brake dust about or breathe it; old linings may hold asbestos. Wear a mask, wipe it off wet, and test the brakes at a walking pace before you drive.
+caution-brake-dust-name = Brakes and their dust
+caution-brake-dust = Do not blow brake dust about or breathe it; old linings may hold asbestos. Wear a mask and wipe it off wet. An electric parking brake has to be put in its service position first. Before the car moves, pump the pedal until it is firm, then test the brakes at a walking pace.
 caution-used-fluids-name = Used oil and fluids
 caution-used-fluids = Used oil, coolant and brake fluid poison water and animals. Catch them, keep them apart and take them to a collection point; keep them off your skin.
 caution-high-voltage-name = High voltage
@@ -423,11 +441,13 @@ line-paper = Paper that belongs to no visit yet
 line-plan-day = { $item }: next time on { $day }
 line-plan-any-day = { $item }: next time on any day
 line-plan-off = { $item }: taken off the plan
-line-plan-handbook = { $item }: every { $interval }, from the handbook
+line-plan-handbook = { $item }: every { $interval }, as you set it
 line-plan-catalogue = { $item }: back to what the catalogue says
 line-newer = Written by a newer version
 line-struck = struck out
 line-struck-why = struck out: { $why }
+line-thrown-away = thrown away
+line-thrown-away-why = thrown away: { $why }
 line-amended = { $count ->
     [one] amended once
    *[other] amended { $count } times
@@ -445,6 +465,7 @@ fact-parts = Parts and fluids
 fact-cost = Cost
 fact-note = Note
 fact-papers = Papers
+paper-gone = The photo was deleted when the paper was thrown away.
 fact-status = Status
 fact-fuel = Fuel
 fact-says = It says
@@ -452,7 +473,7 @@ amend = Put it right
 amend-means = What stands here now stays readable, with the new words beside it.
 amend-do = Put it right
 strike = Strike it out
-strike-means = A line that is struck out no longer counts, and stays readable. Nothing is ever erased.
+strike-means = A line that is struck out no longer counts, and stays readable. No line is ever erased.
 strike-do = Strike it out
 why-may-be-empty = Why (may stay empty)
 versions = { $count ->

@@ -1,0 +1,267 @@
+//! Photos through the door: taken in, tied, and thrown away, after which the bytes are gone and the line says so.
+#![allow(clippy::unwrap_used)]
+
+use std::fs;
+use std::io::Cursor;
+use std::path::{Path, PathBuf};
+
+use door::{
+    Clock, Door, ItemForm, LineContent, LineFilter, LineView, PhotoSize, Refusal, Request, Response,
+    VehicleForm, VisitForm, WrittenView,
+};
+use image::{ImageFormat, Rgb, RgbImage};
+
+struct Shelf {
+    door: Door,
+    book: String,
+    folder: tempfile::TempDir,
+}
+
+fn shelf() -> Shelf {
+    let folder = tempfile::tempdir().unwrap();
+    let door = open(folder.path());
+    let mut shelf = Shelf { door, book: String::new(), folder };
+    shelf.book = shelf.add_car("Thistle");
+    shelf
+}
+
+fn open(folder: &Path) -> Door {
+    Door::open(folder, Clock::Fixed("2026-06-01".parse().unwrap())).unwrap()
+}
+
+/// A photo of its own for every `tint`.
+fn photo(tint: u8, format: ImageFormat) -> Vec<u8> {
+    let paper =
+        RgbImage::from_fn(64, 96, |x, y| Rgb([tint, (x * 3).to_le_bytes()[0], (y * 2).to_le_bytes()[0]]));
+    let mut bytes = Cursor::new(Vec::new());
+    paper.write_to(&mut bytes, format).unwrap();
+    bytes.into_inner()
+}
+
+impl Shelf {
+    fn add_car(&mut self, name: &str) -> String {
+        let vehicle = VehicleForm {
+            name: name.to_owned(),
+            engine: "petrol".to_owned(),
+            unit: "km".to_owned(),
+            ..VehicleForm::default()
+        };
+        self.write(Request::AddVehicle { vehicle }).unwrap().book
+    }
+
+    fn write(&mut self, request: Request) -> Result<WrittenView, Refusal> {
+        match self.door.ask(request)? {
+            Response::Written(written) => Ok(written),
+            other => panic!("{other:?}"),
+        }
+    }
+
+    fn take_in(&mut self, tint: u8) -> String {
+        self.door.take_in(&self.book, &photo(tint, ImageFormat::Png)).unwrap().subject
+    }
+
+    fn throw_away(&mut self, paper: &str) -> Result<WrittenView, Refusal> {
+        let (book, paper) = (self.book.clone(), paper.to_owned());
+        self.write(Request::ThrowAway { book, paper, why: "blurred".to_owned() })
+    }
+
+    fn visit(&mut self, papers: &[&str]) -> String {
+        let visit = VisitForm {
+            items: vec![ItemForm::Catalogue(1)],
+            papers: papers.iter().map(|paper| (*paper).to_owned()).collect(),
+            ..VisitForm::default()
+        };
+        self.write(Request::RecordVisit { book: self.book.clone(), visit, keep: false }).unwrap().subject
+    }
+
+    fn line(&mut self, subject: &str) -> LineView {
+        let (book, subject) = (self.book.clone(), subject.to_owned());
+        match self.door.ask(Request::Line { book, subject }).unwrap() {
+            Response::Line(line) => line,
+            other => panic!("{other:?}"),
+        }
+    }
+
+    fn hash(&mut self, paper: &str) -> String {
+        match self.line(paper).line.says {
+            LineContent::Paper { paper } => paper.hash,
+            other => panic!("{other:?}"),
+        }
+    }
+
+    fn tray(&mut self) -> Vec<String> {
+        let Response::Counter(counter) = self.door.ask(Request::Counter { book: self.book.clone() }).unwrap()
+        else {
+            panic!()
+        };
+        counter.tray.into_iter().map(|paper| paper.subject).collect()
+    }
+
+    /// How many photos the check looked at, and the codes of the faults that it found.
+    fn check(&mut self) -> (usize, Vec<String>) {
+        let Response::Check(check) = self.door.ask(Request::Check).unwrap() else { panic!() };
+        (check.photos, check.faults.into_iter().map(|fault| fault.code).collect())
+    }
+
+    /// Every file of the photo store.
+    fn files(&self) -> Vec<PathBuf> {
+        let mut found = Vec::new();
+        let mut folders = vec![self.folder.path().join("photos")];
+        while let Some(folder) = folders.pop() {
+            for entry in fs::read_dir(folder).unwrap() {
+                let path = entry.unwrap().path();
+                if path.is_dir() { folders.push(path) } else { found.push(path) }
+            }
+        }
+        found
+    }
+
+    /// Where the photo or the thumbnail of this hash lies.
+    fn file(&self, tree: &str, hash: &str) -> PathBuf {
+        self.folder.path().join("photos").join(tree).join(&hash[..2]).join(format!("{hash}.jpg"))
+    }
+}
+
+#[test]
+fn of_a_paper_that_is_thrown_away_the_bytes_go_and_the_line_stays() {
+    let mut shelf = shelf();
+    let (blurred, good) = (shelf.take_in(1), shelf.take_in(2));
+    let hash = shelf.hash(&blurred);
+    assert_eq!(shelf.files().len(), 4);
+    let thrown = shelf.throw_away(&blurred).unwrap();
+    assert_eq!((&thrown.subject, thrown.warnings.len()), (&blurred, 0));
+
+    assert_eq!(shelf.tray(), std::slice::from_ref(&good));
+    let kept = shelf.hash(&good);
+    assert!(shelf.files().iter().all(|file| file.to_string_lossy().contains(&kept)), "{:?}", shelf.files());
+    for size in [PhotoSize::Full, PhotoSize::Thumb] {
+        assert_eq!(shelf.door.photo(&hash, size).unwrap_err().code, "photo-missing");
+        shelf.door.photo(&kept, size).unwrap();
+    }
+    let line = shelf.line(&blurred).line;
+    assert_eq!(line.struck.as_deref(), Some("blurred"));
+    let filter = LineFilter::default();
+    let Response::Lines(lines) = shelf.door.ask(Request::Lines { book: shelf.book.clone(), filter }).unwrap()
+    else {
+        panic!()
+    };
+    assert!(lines.lines.iter().any(|line| line.subject == blurred));
+    assert_eq!(shelf.check(), (1, Vec::new()), "what was thrown away is not missed");
+}
+
+#[test]
+fn what_was_thrown_away_stays_away_and_can_be_taken_in_again() {
+    let mut shelf = shelf();
+    let first = shelf.take_in(1);
+    shelf.throw_away(&first).unwrap();
+    assert_eq!(shelf.throw_away(&first).unwrap_err().code, "struck");
+    let again = shelf.door.take_in(&shelf.book, &photo(1, ImageFormat::Png)).unwrap();
+    assert_eq!(again.warnings.len(), 0, "it is a new paper");
+    assert_ne!(again.subject, first);
+    assert_eq!(shelf.tray(), std::slice::from_ref(&again.subject));
+    assert_eq!(shelf.hash(&again.subject), shelf.hash(&first));
+    // The old line names the same photo, which the new one needs.
+    assert_eq!(shelf.check(), (1, Vec::new()));
+    assert_eq!(shelf.files().len(), 2);
+    assert_eq!(shelf.line(&first).line.struck.as_deref(), Some("blurred"));
+}
+
+#[test]
+fn a_photo_that_another_book_holds_stays_until_both_are_done_with_it() {
+    let mut shelf = shelf();
+    let other = shelf.add_car("Heron");
+    let here = shelf.take_in(1);
+    let there = shelf.door.take_in(&other, &photo(1, ImageFormat::Png)).unwrap().subject;
+    shelf.throw_away(&here).unwrap();
+    assert_eq!((shelf.files().len(), shelf.check()), (2, (1, Vec::new())));
+    shelf.book = other;
+    shelf.throw_away(&there).unwrap();
+    assert!(shelf.files().is_empty());
+}
+
+#[test]
+fn a_paper_of_a_visit_is_taken_off_it_first() {
+    let mut shelf = shelf();
+    let paper = shelf.take_in(1);
+    let visit = shelf.visit(&[&paper]);
+    assert_eq!(shelf.throw_away(&paper).unwrap_err().code, "paper-in-visit");
+    assert_eq!(shelf.check(), (1, Vec::new()));
+    let off = VisitForm { items: vec![ItemForm::Catalogue(1)], ..VisitForm::default() };
+    let (book, why) = (shelf.book.clone(), String::new());
+    shelf.write(Request::AmendVisit { book, subject: visit, visit: off, why, keep: false }).unwrap();
+    shelf.throw_away(&paper).unwrap();
+    assert!(shelf.files().is_empty());
+    // Nor does a visit take a paper whose photo is gone.
+    let visit = shelf.visit(&[]);
+    let tie = Request::TiePaper { book: shelf.book.clone(), paper: paper.clone(), visit };
+    assert_eq!(shelf.write(tie).unwrap_err().code, "struck");
+    let visit =
+        VisitForm { items: vec![ItemForm::Catalogue(1)], papers: vec![paper], ..VisitForm::default() };
+    let record = Request::RecordVisit { book: shelf.book.clone(), visit, keep: false };
+    assert_eq!(shelf.write(record).unwrap_err().field.as_deref(), Some("visit.papers"));
+}
+
+#[test]
+fn only_papers_are_thrown_away_and_they_are_not_struck_out() {
+    let mut shelf = shelf();
+    let paper = shelf.take_in(1);
+    let visit = shelf.visit(&[]);
+    assert_eq!(shelf.throw_away(&visit).unwrap_err().code, "other-kind");
+    assert_eq!(shelf.throw_away(&"0".repeat(32)).unwrap_err().code, "no-such-line");
+    let (book, why) = (shelf.book.clone(), String::new());
+    let strike = Request::StrikeOut { book, subject: paper.clone(), why };
+    assert_eq!(shelf.write(strike).unwrap_err().code, "paper-not-struck");
+    let (book, long) = (shelf.book.clone(), "x".repeat(2001));
+    let refusal = shelf.write(Request::ThrowAway { book, paper: paper.clone(), why: long }).unwrap_err();
+    assert_eq!((refusal.code.as_str(), refusal.field.as_deref()), ("text-too-long", Some("why")));
+    assert_eq!((shelf.tray(), shelf.files().len()), (vec![paper], 2));
+}
+
+#[test]
+fn a_photo_left_by_an_interruption_is_no_fault_and_is_cleared_away() {
+    let mut shelf = shelf();
+    let paper = shelf.take_in(1);
+    let hash = shelf.hash(&paper);
+    let bytes = shelf.door.photo(&hash, PhotoSize::Full).unwrap();
+    shelf.throw_away(&paper).unwrap();
+    // As if the power had failed between the entry and the photo.
+    for tree in ["photos", "thumbs"] {
+        fs::write(shelf.file(tree, &hash), &bytes).unwrap();
+    }
+    assert_eq!(shelf.files().len(), 2);
+    assert_eq!(shelf.check(), (0, Vec::new()));
+    assert!(shelf.files().is_empty());
+}
+
+#[test]
+fn a_photo_that_cannot_be_deleted_is_told_of_and_tried_again() {
+    let mut shelf = shelf();
+    let paper = shelf.take_in(1);
+    let hash = shelf.hash(&paper);
+    let file = shelf.file("photos", &hash);
+    // Where a folder lies, no file can be deleted.
+    fs::remove_file(&file).unwrap();
+    fs::create_dir(&file).unwrap();
+    assert_eq!(shelf.throw_away(&paper).unwrap().warnings, ["photo-left"]);
+    assert_eq!(shelf.line(&paper).line.struck.as_deref(), Some("blurred"));
+    let refusal = shelf.door.ask(Request::Check).unwrap_err();
+    assert!(refusal.values["path"].contains("photos"), "{refusal:?}");
+    fs::remove_dir(&file).unwrap();
+    assert_eq!(shelf.check(), (0, Vec::new()));
+}
+
+#[test]
+fn a_webp_goes_in_as_the_same_paper_and_a_heic_does_not() {
+    let mut shelf = shelf();
+    let paper = shelf.take_in(1);
+    // Both formats are lossless here, so the pixels are the same and the photo is.
+    let known = shelf.door.take_in(&shelf.book, &photo(1, ImageFormat::WebP)).unwrap();
+    assert_eq!((known.subject, known.warnings), (paper, vec!["paper-known".to_owned()]));
+    shelf.door.take_in(&shelf.book, &photo(2, ImageFormat::WebP)).unwrap();
+    assert_eq!(shelf.tray().len(), 2);
+    let refusal = shelf.door.take_in(&shelf.book, b"\0\0\0\x18ftypheic\0\0\0\0").unwrap_err();
+    assert_eq!(
+        (refusal.code.as_str(), refusal.values["format"].as_str()),
+        ("image-foreign", "a HEIC picture")
+    );
+}

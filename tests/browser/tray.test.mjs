@@ -1,0 +1,111 @@
+// The tray, clicked through at phone size against the real core: a WebP photo goes in, is tied or thrown away, and
+// what is thrown away is gone from the disk while its line stays in the book.
+import assert from 'node:assert/strict';
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { after, before, test } from 'node:test';
+import { browser, folder, serve } from './support.mjs';
+
+const shelf = folder();
+let server;
+let chromium;
+let page;
+const complaints = [];
+
+before(async () => {
+  server = await serve(shelf.path);
+  chromium = await browser();
+  page = await chromium.newPage({ viewport: { width: 360, height: 740 } });
+  page.setDefaultTimeout(8000);
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') complaints.push(message.text());
+  });
+  await page.goto(server.address);
+  await page.getByLabel('What you call it').fill('Thistle');
+  await page.getByLabel('Engine', { exact: true }).selectOption('petrol');
+  await page.getByLabel('It shows now').fill('98420');
+  await button('Open its book').click();
+  await page.getByText(/98\D420/).first().waitFor();
+});
+
+after(async () => {
+  await chromium?.close();
+  server?.stop();
+  shelf.remove();
+});
+
+const button = (name) => page.getByRole('button', { name, exact: true });
+const go = (place) => page.evaluate((to) => { location.hash = `#/${to}`; }, place);
+const photos = () => readdirSync(join(shelf.path, 'photos'), { recursive: true }).filter((name) => name.endsWith('.jpg'));
+
+/** Takes a lossy WebP in, of one colour, as the browser itself encodes it. */
+async function takeIn(colour) {
+  const webp = await page.evaluate((fill) => {
+    const canvas = Object.assign(document.createElement('canvas'), { width: 300, height: 400 });
+    const paint = canvas.getContext('2d');
+    paint.fillStyle = fill;
+    paint.fillRect(0, 0, 300, 400);
+    return canvas.toDataURL('image/webp', 0.8).split(',')[1];
+  }, colour);
+  const file = { name: 'receipt.webp', mimeType: 'image/webp', buffer: Buffer.from(webp, 'base64') };
+  await page.locator('input[type=file]').first().setInputFiles(file);
+}
+
+/** Opens the only paper of the tray. */
+async function open() {
+  const thumb = page.getByRole('button', { name: /^Open the paper of/ });
+  const picture = await thumb.locator('img').elementHandle();
+  await page.waitForFunction((img) => img.complete && img.naturalWidth > 0, picture);
+  await thumb.click();
+}
+
+async function throwAway(why) {
+  await button('Throw it away').click();
+  await page.getByText('The photo is deleted for good. The book keeps a line that says so.').waitFor();
+  await page.getByLabel('Why (may stay empty)').fill(why);
+  await button('Delete the photo').click();
+}
+
+test('a WebP photo goes into the tray and is thrown away after one question', async () => {
+  await go('counter');
+  await takeIn('beige');
+  await page.getByText('One paper waits in the tray.').waitFor();
+  assert.equal(photos().length, 2, 'the photo and its thumbnail');
+  await open();
+  await button('Throw it away').click();
+  await button('Cancel').click();
+  await throwAway('blurred');
+  await page.getByText('No papers wait in the tray.').waitFor();
+  assert.deepEqual(photos(), []);
+});
+
+test('the book says that it was thrown away and shows no picture', async () => {
+  await go('book');
+  const line = page.getByRole('listitem').filter({ hasText: /thrown away: .*blurred/ });
+  await line.getByRole('link').click();
+  await page.getByText('The photo was deleted when the paper was thrown away.').locator('visible=true').first().waitFor();
+  assert.equal(await page.locator('main img').count(), 0);
+  assert.equal(await button('Throw it away').count(), 0);
+  assert.equal(await button('Strike it out').count(), 0);
+});
+
+test('nothing is missed by the check', async () => {
+  await go('settings');
+  await button('Check now').click();
+  await page.getByText(/^Everything verified: .* and 0 photos\.$/).waitFor();
+});
+
+test('the same photo is a new paper, and can be thrown away in the book', async () => {
+  await go('counter');
+  await takeIn('beige');
+  await page.getByText('One paper waits in the tray.').waitFor();
+  assert.equal(photos().length, 2);
+  await go('book');
+  await page.getByRole('listitem').filter({ hasText: 'Paper that belongs to no visit yet' }).filter({ hasNotText: 'thrown away' }).getByRole('link').click();
+  await throwAway('');
+  await page.getByText('thrown away', { exact: true }).waitFor();
+  assert.deepEqual(photos(), []);
+});
+
+test('nothing complained', () => assert.deepEqual(complaints, []));
