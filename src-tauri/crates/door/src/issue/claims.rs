@@ -120,10 +120,11 @@ pub(super) fn mark_keys(flags: Flags) -> Vec<&'static str> {
     keys.into_iter().filter(|(flag, _)| flags.contains(*flag)).map(|(_, key)| key).collect()
 }
 
-/// What comes next, by the day on which it falls due; what has no day and no reading can not be said.
+/// What comes next, by the day on which it falls due; what has no day and no reading can not be said, and a
+/// round of the car is nothing that a buyer asks about.
 fn next(due: &[DueLine], unit: DistanceUnit) -> Vec<NextDue> {
-    let mut dated: Vec<_> =
-        due.iter().filter(|line| line.due.is_some() || line.due_shown.is_some()).collect();
+    let due = due.iter().filter(|line| !line.round);
+    let mut dated: Vec<_> = due.filter(|line| line.due.is_some() || line.due_shown.is_some()).collect();
     dated.sort_by_key(|line| line.due.map(|due| due.likely).map_or((1, None), |day| (0, Some(day))));
     let next = dated.into_iter().take(NEXT_MAX).map(|line| NextDue {
         item: item(&line.item),
