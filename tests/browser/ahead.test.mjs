@@ -2,7 +2,7 @@
 // and given back, and a plan that follows what the car has and what was found on it.
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
-import { browser, folder, serve, wellkept } from './support.mjs';
+import { browser, folder, listen, serve, wellkept } from './support.mjs';
 
 const TODAY = '2026-06-01';
 const CAR = 'Pip';
@@ -12,7 +12,7 @@ const shelf = folder();
 let server;
 let chromium;
 let page;
-const complaints = [];
+let complaints;
 
 before(async () => {
   wellkept('--shelf', shelf.path, '--today', TODAY, 'demo');
@@ -20,8 +20,7 @@ before(async () => {
   chromium = await browser();
   page = await chromium.newPage({ viewport: { width: 360, height: 740 }, locale: 'en-GB' });
   page.setDefaultTimeout(8000);
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
+  complaints = listen(page);
   await page.goto(server.address);
   await page.getByLabel('Car in hand').selectOption({ label: CAR });
 });

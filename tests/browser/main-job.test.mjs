@@ -3,13 +3,13 @@
 import assert from 'node:assert/strict';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { browser, folder, serve } from './support.mjs';
+import { browser, folder, listen, serve } from './support.mjs';
 
 const shelf = folder();
 let server;
 let chromium;
 let page;
-const complaints = [];
+let complaints;
 
 before(async () => {
   // A step that does not come is told soon, not after half a minute.
@@ -17,12 +17,8 @@ before(async () => {
   chromium = await browser();
   page = await chromium.newPage({ viewport: { width: 360, height: 740 } });
   page.setDefaultTimeout(8000);
-  page.on('pageerror', (error) => complaints.push(error.message));
   // A refusal comes as 422, which the browser's console calls an error although the page says it in a sentence.
-  const refused = / 422 /;
-  page.on('console', (message) => {
-    if (message.type() === 'error' && !refused.test(message.text())) complaints.push(message.text());
-  });
+  complaints = listen(page, (text) => / 422 /.test(text));
   await page.goto(server.address);
 });
 

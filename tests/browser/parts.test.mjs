@@ -2,7 +2,7 @@
 // a number that fills the screen either way up, and the same from the terminal.
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
-import { browser, folder, serve, wellkept } from './support.mjs';
+import { browser, folder, listen, serve, wellkept } from './support.mjs';
 
 const TODAY = '2026-06-01';
 const CAR = 'Pip';
@@ -14,7 +14,7 @@ let server;
 let chromium;
 let page;
 let needs;
-const complaints = [];
+let complaints;
 
 const rows = () => page.getByRole('main').getByRole('listitem').filter({ has: page.locator('.number') });
 const told = (...command) => wellkept('--shelf', desk.path, '--today', TODAY, '--vehicle', CAR, ...command);
@@ -29,8 +29,7 @@ before(async () => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   page = await context.newPage();
   page.setDefaultTimeout(8000);
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
+  complaints = listen(page);
   await page.goto(server.address);
   await page.getByLabel('Car in hand').selectOption({ label: CAR });
   await page.evaluate(() => { location.hash = '#/counter'; });

@@ -37,3 +37,16 @@ export function browser() {
   const quiet = ['--disable-background-networking', '--disable-component-update', '--disable-sync'];
   return chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: [...args, ...quiet] });
 }
+
+/**
+ * Everything that a page complains of from now on: errors of its scripts, and of its console unless they are
+ * pardoned.
+ */
+export function listen(page, pardoned = () => false) {
+  const complaints = [];
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error' && !pardoned(message.text())) complaints.push(message.text());
+  });
+  return complaints;
+}

@@ -4,23 +4,20 @@ import assert from 'node:assert/strict';
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { browser, folder, serve } from './support.mjs';
+import { browser, folder, listen, serve } from './support.mjs';
 
 const shelf = folder();
 let server;
 let chromium;
 let page;
-const complaints = [];
+let complaints;
 
 before(async () => {
   server = await serve(shelf.path);
   chromium = await browser();
   page = await chromium.newPage({ viewport: { width: 360, height: 740 } });
   page.setDefaultTimeout(8000);
-  page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => {
-    if (message.type() === 'error') complaints.push(message.text());
-  });
+  complaints = listen(page);
   await page.goto(server.address);
   await page.getByLabel('What you call it').fill('Thistle');
   await page.getByLabel('Engine', { exact: true }).selectOption('petrol');

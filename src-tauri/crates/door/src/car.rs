@@ -2,9 +2,9 @@
 
 use std::collections::BTreeMap;
 
-use book::content::{Content, ContentKind, VehicleContent, VisitContent};
+use book::content::{Content, ContentKind, PartContent, VehicleContent, VisitContent};
 use book::{DoneRow, ReadingRow};
-use rules::running::{Instrument, Pace, Reading, Track};
+use rules::running::{Instrument, Pace, Reading, Track, Travelled};
 use rules::upkeep::{Done, DueLine, Facts, Found, ItemRef, Plan, PlanChange, due};
 use rules::vehicle::Vehicle;
 use units::{BookId, Day, Distance, DistanceUnit, SubjectId};
@@ -108,6 +108,18 @@ impl Door {
     }
 }
 
+impl Visit {
+    /// The parts that served this item, as far as someone said so.
+    pub fn parts_for<'a>(&'a self, item: &'a ItemRef) -> impl Iterator<Item = &'a PartContent> {
+        self.content.parts.iter().filter(move |part| part.item.as_ref() == Some(item))
+    }
+
+    /// How far the car had gone, if the odometer was read.
+    pub fn travelled(&self, track: &Track) -> Option<Travelled> {
+        self.content.shown.map(|shown| track.travelled(self.content.day, shown))
+    }
+}
+
 impl Car {
     /// The unit of its instrument.
     pub fn unit(&self) -> DistanceUnit {
@@ -172,14 +184,8 @@ fn done_at(row: &DoneRow, visits: &BTreeMap<SubjectId, &Visit>, track: &Track) -
         item: row.item.clone(),
         day: row.day,
         travelled: row.shown.map(|shown| track.travelled(row.day, shown)),
-        kind: visit.and_then(|visit| kind_fitted(visit, &row.item)),
+        kind: visit.and_then(|visit| visit.parts_for(&row.item).find_map(|part| part.kind.clone())),
     }
-}
-
-/// The kind of part or fluid that a visit fitted for an item.
-fn kind_fitted(visit: &Visit, item: &ItemRef) -> Option<String> {
-    let mut served = visit.content.parts.iter().filter(|part| part.item.as_ref() == Some(item));
-    served.find_map(|part| part.kind.clone())
 }
 
 fn found_at<'a>(visit: &'a Visit, track: &'a Track) -> impl Iterator<Item = Found> + 'a {
@@ -187,7 +193,7 @@ fn found_at<'a>(visit: &'a Visit, track: &'a Track) -> impl Iterator<Item = Foun
     content.found.iter().map(|found| Found {
         item: found.item.clone(),
         day: content.day,
-        travelled: content.shown.map(|shown| track.travelled(content.day, shown)),
+        travelled: visit.travelled(track),
         finding: found.finding,
         value: found.value,
     })

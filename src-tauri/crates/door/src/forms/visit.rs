@@ -2,7 +2,7 @@
 
 use book::content::{By, FoundContent, PartContent, VisitContent};
 use rules::RulesError;
-use rules::upkeep::{Catalogue, Finding, Gauge, Item, ItemRef, Milli};
+use rules::upkeep::{Catalogue, Finding, Gauge, ItemRef, Milli};
 use units::{Day, DistanceUnit, Measure, Quantity, SubjectId};
 
 use super::{LONGEST_NAME, MOST_ROWS, item, line, money, note, past_day, reading_text};
@@ -101,16 +101,9 @@ fn kind(text: &str, item: Option<&ItemRef>, catalogue: &Catalogue) -> Result<Opt
     if key.is_empty() {
         return Ok(None);
     }
-    let row = item.and_then(|item| row(item, catalogue));
+    let row = item.and_then(|item| catalogue.row(item));
     let kind = row.and_then(|row| row.kind(key)).map(|kind| kind.key.clone());
     kind.map(Some).ok_or_else(|| Refusal::new("kind").with("text", key).at("kind"))
-}
-
-fn row<'a>(item: &ItemRef, catalogue: &'a Catalogue) -> Option<&'a Item> {
-    match item {
-        ItemRef::Catalogue(number) => catalogue.item(*number),
-        ItemRef::Own(_) => None,
-    }
 }
 
 fn found(form: &VisitForm, catalogue: &Catalogue) -> Result<Vec<FoundContent>, Refusal> {
@@ -128,7 +121,7 @@ fn one_found(form: &FoundForm, catalogue: &Catalogue) -> Result<FoundContent, Re
     let finding = Finding::from_key(&form.finding)
         .ok_or_else(|| Refusal::new("finding").with("text", &form.finding).at("finding"))?;
     let typed = Some(form.value.trim()).filter(|text| !text.is_empty());
-    let gauge = row(&item, catalogue).and_then(|row| row.gauge);
+    let gauge = catalogue.row(&item).and_then(|row| row.gauge);
     if typed.is_some() && gauge.is_none() {
         return Err(Refusal::new("not-measured").at("value"));
     }

@@ -37,7 +37,7 @@ pub(crate) fn due_view(line: &DueLine, car: &Car, catalogue: &Catalogue) -> DueV
 }
 
 pub(crate) fn workshop(item: &ItemRef, catalogue: &Catalogue) -> bool {
-    matches!(item, ItemRef::Catalogue(number) if catalogue.item(*number).is_some_and(|item| item.workshop))
+    catalogue.row(item).is_some_and(|row| row.workshop)
 }
 
 pub(crate) const fn state_key(state: State) -> StateKey {
@@ -167,11 +167,8 @@ pub(crate) fn tightener_keys(tightened_by: &[Tightener]) -> Vec<String> {
 
 /// What was fitted for an item the last time, or a bare line where the book holds no part for it.
 pub(crate) fn to_get(item: &ItemRef, car: &Car, catalogue: &Catalogue) -> Vec<GetView> {
-    let served = |visit: &&Visit| visit.content.parts.iter().any(|part| part.item.as_ref() == Some(item));
-    let Some(visit) = car.visits.iter().rev().find(served) else {
+    let Some(visit) = last_served(item, car) else {
         // A look or a test needs nothing from the counter.
-        let consumes =
-            matches!(item, ItemRef::Catalogue(number) if catalogue.item(*number).is_some_and(consumes));
         let line = GetView {
             item: item_view(item, catalogue),
             part: None,
@@ -179,19 +176,23 @@ pub(crate) fn to_get(item: &ItemRef, car: &Car, catalogue: &Catalogue) -> Vec<Ge
             day: None,
             lasted: None,
         };
+        let consumes = catalogue.row(item).is_some_and(consumes);
         return consumes.then_some(line).into_iter().collect();
     };
     let lasted = lasted(item, car);
-    let parts = visit.content.parts.iter().filter(|part| part.item.as_ref() == Some(item));
-    parts
-        .map(|part| GetView {
-            item: item_view(item, catalogue),
-            part: Some(part_view(part, catalogue)),
-            workshop: visit.content.by.workshop().to_owned(),
-            day: Some(visit.content.day.to_string()),
-            lasted,
-        })
-        .collect()
+    let get = visit.parts_for(item).map(|part| GetView {
+        item: item_view(item, catalogue),
+        part: Some(part_view(part, catalogue)),
+        workshop: visit.content.by.workshop().to_owned(),
+        day: Some(visit.content.day.to_string()),
+        lasted,
+    });
+    get.collect()
+}
+
+/// The last visit with a part for this item.
+fn last_served<'a>(item: &ItemRef, car: &'a Car) -> Option<&'a Visit> {
+    car.visits.iter().rev().find(|visit| visit.parts_for(item).next().is_some())
 }
 
 fn consumes(item: &upkeep::Item) -> bool {
@@ -201,7 +202,8 @@ fn consumes(item: &upkeep::Item) -> bool {
 
 /// The parts that served an item the last time.
 pub(crate) fn last_parts(item: &ItemRef, car: &Car, catalogue: &Catalogue) -> Vec<crate::PartView> {
-    to_get(item, car, catalogue).into_iter().filter_map(|get| get.part).collect()
+    let parts = last_served(item, car).into_iter().flat_map(|visit| visit.parts_for(item));
+    parts.map(|part| part_view(part, catalogue)).collect()
 }
 
 /// An item of the plan in a list.

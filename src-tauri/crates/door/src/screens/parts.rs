@@ -48,8 +48,7 @@ fn fitted(car: &Car) -> impl Iterator<Item = Fitted<'_>> {
 }
 
 fn moment(visit: &Visit, car: &Car) -> Moment {
-    let day = visit.content.day;
-    Moment { day, travelled: visit.content.shown.map(|shown| car.track.travelled(day, shown)) }
+    Moment { day: visit.content.day, travelled: visit.travelled(&car.track) }
 }
 
 /// Today, with how far the car has likely gone.

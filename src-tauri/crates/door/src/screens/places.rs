@@ -216,10 +216,7 @@ fn job(line: &DueLine, car: &Car, ahead: &Ahead<'_>, catalogue: &Catalogue) -> J
 
 /// The keys of the cautions that come before the first step.
 fn cautions(item: &ItemRef, car: &Car, catalogue: &Catalogue) -> Vec<String> {
-    let ItemRef::Catalogue(number) = item else {
-        return Vec::new();
-    };
-    let cautions = catalogue.item(*number).map(|item| item.cautions_for(car.vehicle.engine));
+    let cautions = catalogue.row(item).map(|row| row.cautions_for(car.vehicle.engine));
     cautions.into_iter().flatten().map(|caution| caution.key().to_owned()).collect()
 }
 

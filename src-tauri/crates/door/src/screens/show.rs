@@ -92,10 +92,7 @@ pub(crate) fn part_view(part: &PartContent, catalogue: &Catalogue) -> PartView {
 
 /// What was found, with its measurement where the catalogue still has the gauge for it.
 pub(crate) fn found_view(found: &FoundContent, catalogue: &Catalogue) -> FoundView {
-    let gauge = match &found.item {
-        ItemRef::Catalogue(number) => catalogue.item(*number).and_then(|item| item.gauge),
-        ItemRef::Own(_) => None,
-    };
+    let gauge = catalogue.row(&found.item).and_then(|row| row.gauge);
     FoundView {
         item: item_view(&found.item, catalogue),
         finding: finding_key(found.finding, found.value.zip(gauge)).to_owned(),

@@ -186,8 +186,7 @@ fn price(visit: &Visit, item: &ItemRef) -> Option<Money> {
     if let Some(cost) = content.cost.filter(|_| content.items.len() == 1) {
         return Some(cost);
     }
-    let served = content.parts.iter().filter(|part| part.item.as_ref() == Some(item));
-    let mut prices = served.filter_map(|part| part.price);
+    let mut prices = visit.parts_for(item).filter_map(|part| part.price);
     let first = prices.next()?;
     let minor = prices
         .filter(|price| price.currency == first.currency)

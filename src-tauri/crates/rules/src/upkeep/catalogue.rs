@@ -3,8 +3,8 @@
 use std::collections::BTreeMap;
 use std::sync::OnceLock;
 
-use super::Item;
 use super::table::{RawTable, wrong};
+use super::{Item, ItemRef};
 use crate::RulesError;
 
 /// What the trade knows of: every item of upkeep, in ascending order of number.
@@ -49,6 +49,14 @@ impl Catalogue {
     pub fn item(&self, number: u32) -> Option<&Item> {
         let at = self.items.binary_search_by_key(&number, |item| item.number).ok()?;
         self.items.get(at)
+    }
+
+    /// The row of an item; `None` for one of the owner's own, and for a number that this version does not know.
+    pub fn row(&self, item: &ItemRef) -> Option<&Item> {
+        match item {
+            ItemRef::Catalogue(number) => self.item(*number),
+            ItemRef::Own(_) => None,
+        }
     }
 
     /// The item with this key.
