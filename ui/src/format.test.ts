@@ -1,7 +1,7 @@
-// Numbers, days, intervals and refusals as they stand on the page.
+// Numbers, days and parts as they stand on the page.
 
 import { describe, expect, it } from 'vitest';
-import { day, daysBetween, dayWithWeekday, decimal, foundText, fromNow, hasWords, interval, itemName, itemNames, money, number, partTitle, quantity, reading, refusalText, volume, workTime } from './format';
+import { day, daysBetween, dayWithWeekday, decimal, foundText, fromNow, hasWords, itemName, itemNames, money, number, partTitle, quantity, reading, volume, workTime } from './format';
 
 const NBSP = '\u00a0';
 
@@ -50,21 +50,6 @@ describe('days', () => {
   });
 });
 
-describe('intervals', () => {
-  const far = { count: 15_000, unit: 'km' as const };
-
-  it('say which of two comes first', () => {
-    expect(interval({ distance: far, months: '12' })).toBe(`15${NBSP}000${NBSP}km or 12 months, whichever comes first`);
-  });
-
-  it('name the one that there is, half months included', () => {
-    expect(interval({ distance: far, months: null })).toBe(`15${NBSP}000${NBSP}km`);
-    expect(interval({ distance: null, months: '1' })).toBe('1 month');
-    expect(interval({ distance: null, months: '4.5' })).toBe('4.5 months');
-    expect(interval({ distance: null, months: null })).toBe('');
-  });
-});
-
 describe('items and parts', () => {
   const oil = { of: 'catalogue' as const, number: 1, key: 'engine-oil' };
 
@@ -79,23 +64,6 @@ describe('items and parts', () => {
     expect(partTitle({ ...part, maker: '', number: '' })).toBe('oil filter');
     expect(quantity(part)).toBe('1 piece');
     expect(quantity({ ...part, quantity: '4.3', measure: 'litre' })).toBe('4.3 litres');
-  });
-});
-
-describe('a refusal', () => {
-  it('is one sentence with its days written out', () => {
-    const values = { reading: '91 234 km', than: '96 300 km', on: '2026-10-12' };
-    const text = refusalText({ code: 'reading-lower', values, can_keep: true });
-    expect(text).toContain('91 234 km');
-    expect(text).toContain(`12${NBSP}Oct${NBSP}2026`);
-  });
-
-  it('quotes what was typed as it was typed', () => {
-    expect(refusalText({ code: 'day-form', values: { text: '2026-02-31' }, can_keep: false })).toContain('2026-02-31');
-  });
-
-  it('of a kind without words still says its code', () => {
-    expect(refusalText({ code: 'from-the-future', values: {}, can_keep: false })).toContain('from-the-future');
   });
 });
 

@@ -1,7 +1,6 @@
-// Dates, readings, money and intervals as they stand on the page. What they say in words comes from Fluent.
+// Dates, readings, money and parts as they stand on the page. What they say in words comes from Fluent.
 
-import type { DatedReading, FoundView, FuelView, IntervalView, ItemView, MoneyView, PartView, Reading, Refusal, UnitKey } from './door/types';
-import { NO_ANSWER } from './door';
+import type { DatedReading, FoundView, FuelView, ItemView, MoneyView, PartView, Reading, UnitKey } from './door/types';
 import { locale, say, sayKey } from './words';
 
 /** Groups of three stand apart by a space at which no line breaks, in every language. */
@@ -10,7 +9,6 @@ const DAY_MS = 86_400_000;
 /** Further away than this, a day is told in months. */
 const MOST_DAYS = 60;
 const MONTH_DAYS = 30.44;
-const ISO_DAY = /^\d{4}-\d{2}-\d{2}$/;
 
 const whole = new Intl.NumberFormat(locale, { useGrouping: 'always', maximumFractionDigits: 0 } as Intl.NumberFormatOptions);
 const dayFormat = new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' });
@@ -118,14 +116,6 @@ export function itemNames(items: ItemView[]): string {
   return items.map(itemName).join(`${NBSP}· `);
 }
 
-/** `15 000 km or 12 months`; nothing when the interval names neither. */
-export function interval({ distance: far, months }: IntervalView): string {
-  const parts = [far && reading(far), months && monthsText(months)].filter((part) => part !== null && part !== '');
-  const [one, two] = parts;
-  if (one && two) return say('interval-both', { distance: one, months: two });
-  return one || two || '';
-}
-
 /** `3.1 mm`. */
 export function measuredValue(value: string, unit: string): string {
   return `${decimal(value)}\u00a0${unit}`;
@@ -158,19 +148,8 @@ export function partTitle({ maker, number: maker_number, name }: PartView): stri
   return [maker, maker_number || name].filter(Boolean).join(' ');
 }
 
-/** A refusal in one sentence, with the days in it written as the reader writes them. */
-export function refusalText({ code, values }: Refusal): string {
-  if (code === NO_ANSWER) return say('no-answer');
-  const worded = Object.entries(values).map(([name, value]) => [name, name !== 'text' && ISO_DAY.test(value) ? day(value) : value]);
-  return sayKey(`refusal-${code}`, Object.fromEntries(worded)) ?? say('refused-unworded', { code });
-}
-
 function tens(minutes: number): number {
   return Math.max(10, Math.round(minutes / 10) * 10);
-}
-
-function monthsText(months: string): string {
-  return say('interval-months', { months: Number(months) });
 }
 
 function spaced(parts: Intl.NumberFormatPart[]): string {

@@ -17,6 +17,11 @@ class Shelf {
     return cars.find(({ book }) => book === this.#chosen) ?? cars[0];
   }
 
+  /** What its instrument counts. */
+  get unit(): string {
+    return this.vehicle?.unit ?? 'km';
+  }
+
   async load(): Promise<void> {
     try {
       this.#chosen ||= kept<string>(LAST_CAR) ?? '';

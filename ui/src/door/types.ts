@@ -951,6 +951,14 @@ export type PlannedVisitView = {
  */
 day: string,
 /**
+ * Where: `home`, `workshop` or `office`. At an office, or an inspection, nothing is done to the car.
+ */
+site: string,
+/**
+ * It is the soonest at which something is done to the car.
+ */
+next: boolean,
+/**
  * What to do together, most pressing first.
  */
 items: Array<VisitItemView>,
@@ -959,7 +967,7 @@ items: Array<VisitItemView>,
  */
 shares: Array<ShareView>,
 /**
- * How long it takes a practised amateur, in minutes, workshop's work left out.
+ * How long it takes a practised amateur at home, in minutes; 0 elsewhere.
  */
 minutes: number,
 /**
@@ -1625,11 +1633,7 @@ pinned: boolean,
 /**
  * It is the next time of this item, and not one after that.
  */
-next: boolean,
-/**
- * It belongs in a workshop.
- */
-workshop: boolean, };
+next: boolean, };
 
 export type VisitLine = {
 /**

@@ -4,6 +4,7 @@
 /** Every message of the ui, and the names of what it takes. */
 export interface Words {
   'window-title': 'place';
+  'skip': never;
   'nav-places': never;
   'nav-aside': never;
   'place-today': never;
@@ -18,6 +19,7 @@ export interface Words {
   'opening': never;
   'try-again': never;
   'no-answer': never;
+  'refused-too-fast-one-day': 'reading' | 'per-day' | 'day';
   'refused-unworded': 'code';
   'way-correct': never;
   'way-keep': never;
@@ -58,6 +60,7 @@ export interface Words {
   'reading-on': 'reading' | 'day';
   'interval-both': 'distance' | 'months';
   'interval-months': 'months';
+  'interval-distance-about': 'printed' | 'about';
   'item-of-newer': 'number';
   'state-overdue': never;
   'state-due': never;
@@ -95,6 +98,7 @@ export interface Words {
   'due-none': never;
   'due-further': 'count';
   'due-unrecorded': 'count';
+  'due-unrecorded-more': 'count' | 'all';
   'due-unrecorded-for': never;
   'due-know': never;
   'round-title': never;
@@ -105,8 +109,9 @@ export interface Words {
   'due-by': 'day';
   'due-by-or': 'day' | 'reading';
   'due-at-about': 'reading' | 'day';
+  'due-chosen': 'day';
   'why-ask': never;
-  'why': 'phase' | 'interval' | 'fitted' | 'kind' | 'source' | 'tightened' | 'conditions' | 'from' | 'seen' | 'between';
+  'why': 'fitted' | 'kind' | 'phase' | 'interval' | 'source' | 'tightened' | 'conditions' | 'from' | 'seen' | 'between';
   'why-seen': 'day' | 'finding' | 'effect' | 'limit';
   'why-between': 'early' | 'late';
   'found-measured': 'finding' | 'what' | 'value';
@@ -118,12 +123,15 @@ export interface Words {
   'from-done-at': 'day' | 'reading';
   'visit-next': never;
   'visit-when': 'day' | 'in';
+  'site-home': never;
+  'site-workshop': never;
+  'site-office': never;
   'visit-together': never;
   'visit-why': never;
   'visit-once': 'count';
   'visit-shares': 'things';
   'visit-share': 'thing' | 'count';
-  'visit-minutes': 'time' | 'workshop';
+  'visit-minutes': 'time';
   'visit-minutes-none': never;
   'visit-costs': 'cost' | 'unpriced';
   'visit-costs-none': never;
@@ -155,6 +163,7 @@ export interface Words {
   'tray-count': 'count';
   'tray-sort': never;
   'pump-reading': never;
+  'pump-digits': never;
   'pump-erase': never;
   'pump-clear': never;
   'fuel-too': never;
@@ -251,13 +260,14 @@ export interface Words {
   'visit-day': never;
   'visit-reading': 'unit';
   'visit-reading-hint': never;
+  'visit-reading-leading': 'digits';
   'visit-by': never;
   'visit-workshop': never;
   'visit-parts': never;
   'visit-found': never;
   'visit-found-for': never;
   'found-not-looked': never;
-  'found-value': 'what' | 'unit';
+  'found-value': 'what' | 'unit' | 'item';
   'found-limit': 'limit';
   'found-more': never;
   'part-number-of': 'number';
@@ -298,7 +308,7 @@ export interface Words {
   'line-plan-day': 'item' | 'day';
   'line-plan-any-day': 'item';
   'line-plan-off': 'item';
-  'line-plan-handbook': 'item' | 'interval';
+  'line-plan-handbook': 'item' | 'monthly' | 'interval';
   'line-plan-catalogue': 'item';
   'line-newer': never;
   'line-struck': never;
@@ -403,7 +413,7 @@ export interface Words {
   'plan-after': 'interval' | 'items' | 'source';
   'plan-pinned': 'day';
   'plan-for': never;
-  'plan-every': 'interval' | 'source';
+  'plan-every': 'monthly' | 'interval' | 'source';
   'plan-first': 'interval';
   'plan-off': never;
   'plan-change': never;

@@ -102,7 +102,8 @@ fn seen(words: &Words, seen: &SeenView) -> String {
 pub fn visit(words: &Words, visit: &PlannedVisitView) -> String {
     let items: Vec<_> = visit.items.iter().map(|one| item(words, &one.item)).collect();
     let cost = visit.cost.as_ref().map(|cost| format!("  {} {}", cost.number, cost.currency));
-    format!("{}  {}{}", visit.day, items.join(", "), cost.unwrap_or_default())
+    let site = words.say(&format!("cli-site-{}", visit.site), &[]);
+    format!("{}  {site}: {}{}", visit.day, items.join(", "), cost.unwrap_or_default())
 }
 
 /// What the next twelve months are likely to cost.

@@ -24,6 +24,8 @@ pub(crate) struct Car {
     pub plan: Plan<'static>,
     pub track: Track,
     pub pace: Pace,
+    /// The track without what was mistyped: what was done counts from here.
+    believed: Track,
     done_facts: Vec<Done>,
     found: Vec<Found>,
 }
@@ -50,13 +52,14 @@ impl Door {
         let facts: Vec<Reading> = readings.iter().map(|row| row.reading).collect();
         let track = Track::new(&vehicle, &facts, &instruments);
         let pace = Pace::new(&vehicle, &track);
+        let believed = track.believed();
         let plan = Plan::new(self.catalogue, &vehicle, &self.plan_changes(book)?);
         let done = self.shelf.done(book)?;
         let visits = self.visits(book)?;
         let by_line: BTreeMap<SubjectId, &Visit> =
             visits.iter().map(|visit| (visit.subject, visit)).collect();
-        let done_facts = done.iter().map(|row| done_at(row, &by_line, &track)).collect();
-        let found = visits.iter().flat_map(|visit| found_at(visit, &track)).collect();
+        let done_facts = done.iter().map(|row| done_at(row, &by_line, &believed)).collect();
+        let found = visits.iter().flat_map(|visit| found_at(visit, &believed)).collect();
         Ok(Car {
             book,
             content,
@@ -68,6 +71,7 @@ impl Door {
             plan,
             track,
             pace,
+            believed,
             done_facts,
             found,
         })
@@ -138,7 +142,7 @@ impl Car {
             plan: &self.plan,
             done: &self.done_facts,
             found: &self.found,
-            track: &self.track,
+            track: &self.believed,
             pace: &self.pace,
             today,
         }
@@ -183,7 +187,7 @@ fn done_at(row: &DoneRow, visits: &BTreeMap<SubjectId, &Visit>, track: &Track) -
     Done {
         item: row.item.clone(),
         day: row.day,
-        travelled: row.shown.map(|shown| track.travelled(row.day, shown)),
+        travelled: row.shown.and_then(|shown| track.counted(row.day, shown)),
         kind: visit.and_then(|visit| visit.parts_for(&row.item).find_map(|part| part.kind.clone())),
     }
 }
@@ -193,7 +197,7 @@ fn found_at<'a>(visit: &'a Visit, track: &'a Track) -> impl Iterator<Item = Foun
     content.found.iter().map(|found| Found {
         item: found.item.clone(),
         day: content.day,
-        travelled: visit.travelled(track),
+        travelled: content.shown.and_then(|shown| track.counted(content.day, shown)),
         finding: found.finding,
         value: found.value,
     })

@@ -4,7 +4,7 @@
 use std::hint::black_box;
 
 use criterion::{Criterion, criterion_group, criterion_main};
-use rules::upkeep::{ASSUMED, Access, ItemRef, Job, Stakes, plan_visits};
+use rules::upkeep::{ASSUMED, Access, ItemRef, Job, Site, Stakes, plan_visits};
 use units::Day;
 
 const CARS: u32 = 10;
@@ -25,6 +25,7 @@ const ACCESS: [Option<Access>; 8] = [
     Some(Access::Cooling),
     Some(Access::Bonnet),
 ];
+const SITES: [Site; 3] = [Site::Home, Site::Home, Site::Workshop];
 const STAKES: [Stakes; 6] =
     [Stakes::Repair, Stakes::Economy, Stakes::Safety, Stakes::Breakdown, Stakes::Engine, Stakes::Comfort];
 
@@ -40,6 +41,7 @@ fn jobs(car: u32, today: Day) -> Vec<Job> {
             turn,
             due: today.plus_days(i32::try_from(mixed * 13 % (life + 30) + turn * life).unwrap() - 30),
             stakes: STAKES[pick % STAKES.len()],
+            site: SITES[pick % SITES.len()],
             access: ACCESS[pick % ACCESS.len()],
             price: PRICES[pick % PRICES.len()],
             life,

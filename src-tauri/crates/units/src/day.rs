@@ -52,6 +52,11 @@ impl Day {
         (date.year(), date.month(), date.day())
     }
 
+    /// Whether this is a Saturday or a Sunday, the sixth and seventh days of the week of ISO 8601.
+    pub fn is_weekend(self) -> bool {
+        self.date().weekday().number_from_monday() > 5
+    }
+
     /// Whole days from `earlier` to this day; negative when this day comes first.
     pub fn days_since(self, earlier: Day) -> i32 {
         self.0 - earlier.0

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { BookLine, CatalogueLine } from '../../door/types';
-import { cleaned, emptyPart, emptyVisit, itemAddress, itemAt, lookedAt, sameItem, servedBy, toggled, visitOf, withFound } from './lib';
+import { cleaned, emptyPart, emptyVisit, itemAddress, itemAt, lookedAt, offered, readingOn, sameItem, servedBy, toggled, visitOf, withFound } from './lib';
 
 const line: BookLine = {
   subject: 's',
@@ -53,6 +53,14 @@ describe('a line of the book', () => {
   });
 });
 
+it('has leading digits in the reading only today, and never in place of what was typed', () => {
+  const today = '2026-11-25';
+  expect(readingOn('2026-11-20', today, '98', '98')).toBe('');
+  expect(readingOn(today, today, '', '98')).toBe('98');
+  expect(readingOn('2026-11-20', today, '98420', '98')).toBe('98420');
+  expect(readingOn(today, today, '97100', '98')).toBe('97100');
+});
+
 it('leaves out part rows in which nothing was written', () => {
   const visit = { ...emptyVisit('EUR'), parts: [emptyPart(), { ...emptyPart(), number: 'Q5' }] };
   expect(cleaned(visit).parts).toHaveLength(1);
@@ -76,7 +84,20 @@ describe('what was found', () => {
 
   it('is asked of what was looked at and of what a look measures on, each once', () => {
     const found = [{ item: { catalogue: 27 }, finding: 'worn', value: '' }];
-    expect(lookedAt([{ catalogue: 15 }, { catalogue: 67 }], found, catalogue)).toEqual([{ catalogue: 15 }, { catalogue: 27 }]);
+    expect(lookedAt([{ catalogue: 15 }, { catalogue: 67 }], found, [{ catalogue: 27 }], catalogue)).toEqual([{ catalogue: 15 }, { catalogue: 27 }]);
+  });
+
+  it('is asked of what the plan leaves out only where it was done, or found already', () => {
+    expect(lookedAt([{ catalogue: 15 }], [], [], catalogue)).toEqual([{ catalogue: 15 }]);
+    expect(lookedAt([{ catalogue: 27 }], [], [], catalogue)).toEqual([{ catalogue: 27 }]);
+    const found = [{ item: { catalogue: 27 }, finding: 'worn', value: '' }];
+    expect(lookedAt([], found, [], catalogue)).toEqual([{ catalogue: 27 }]);
+  });
+
+  it('may be on anything else that the plan has and that can be found on', () => {
+    const planned = [{ catalogue: 15 }, { catalogue: 67 }, { own: 'Roof rail' }];
+    expect(offered(planned, [], catalogue).map(({ number }) => number)).toEqual([15]);
+    expect(offered(planned, [{ catalogue: 15 }], catalogue)).toEqual([]);
   });
 
   it('stands once for each item, and is taken out when it is emptied', () => {

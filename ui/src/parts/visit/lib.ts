@@ -8,6 +8,12 @@ export function emptyVisit(currency: string, day = ''): VisitForm {
   return { day, reading: '', workshop: '', items: [], found: [], parts: [], cost: '', currency, note: '', papers: [] };
 }
 
+/** The reading when the visit moves to another day: digits that nobody typed stand there only today. */
+export function readingOn(day: string, today: string, reading: string, leading: string): string {
+  if (day === today) return reading === '' ? leading : reading;
+  return reading === leading ? '' : reading;
+}
+
 export function emptyPart(): PartForm {
   return { name: '', maker: '', number: '', quantity: '', measure: 'piece', price: '', kind: '' };
 }
@@ -86,18 +92,37 @@ const MEASURED_ON: Readonly<Record<string, readonly string[]>> = {
   'coolant-test': ['coolant'],
 };
 
-/** What a visit for these items may have found something on, each once, besides what was found already. */
-export function lookedAt(items: ItemForm[], found: FoundForm[], catalogue: CatalogueLine[]): ItemForm[] {
+/**
+ * What a visit for these items may have found something on, each once, besides what was found already. A look
+ * measures on what the plan has, and on nothing that the plan leaves out because this car lacks it.
+ */
+export function lookedAt(items: ItemForm[], found: FoundForm[], planned: ItemForm[], catalogue: CatalogueLine[]): ItemForm[] {
   const looked = items.flatMap((item) => {
     const line = inCatalogue(item, catalogue);
     const measured = (line && MEASURED_ON[line.key]) ?? [];
-    const others = catalogue.filter(({ key }) => measured.includes(key)).map(({ number }): ItemForm => ({ catalogue: number }));
+    const others = catalogue.filter(({ key, number }) => measured.includes(key) && isAmong({ catalogue: number }, planned)).map(formOf);
     return line && line.findings.length > 0 ? [item, ...others] : others;
   });
-  return [...looked, ...found.map(({ item }) => item)].reduce<ItemForm[]>(
-    (each, item) => (each.some((other) => sameItem(other, item)) ? each : [...each, item]),
-    [],
-  );
+  return eachOnce([...looked, ...found.map(({ item }) => item)]);
+}
+
+/** On what else something may have been found: what the plan has besides these rows, as far as findings are known. */
+export function offered(planned: ItemForm[], rows: ItemForm[], catalogue: CatalogueLine[]): CatalogueLine[] {
+  const known = catalogue.filter(({ findings }) => findings.length > 0);
+  return known.filter((line) => isAmong(formOf(line), planned) && !isAmong(formOf(line), rows));
+}
+
+/** The items without those that stand there already. */
+export function eachOnce(items: ItemForm[]): ItemForm[] {
+  return items.reduce<ItemForm[]>((each, item) => (isAmong(item, each) ? each : [...each, item]), []);
+}
+
+function isAmong(item: ItemForm, items: ItemForm[]): boolean {
+  return items.some((other) => sameItem(other, item));
+}
+
+function formOf({ number }: CatalogueLine): ItemForm {
+  return { catalogue: number };
 }
 
 /** What was found with this on the item in place of what stood there; an empty finding takes it out. */

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { BayView, JobView } from '../../door/types';
-import { cautionsFor, chosenJobs, freshDraft, groupJobs, offeredParts, pastDraft, stepAfterChoosing, visitToRecord } from './lib';
+import { cautionsFor, chosenJobs, freshDraft, groupJobs, offeredParts, pastDraft, resumed, stepAfterChoosing, visitToRecord } from './lib';
 
 const oil: JobView = {
   item: { of: 'catalogue', number: 1, key: 'engine-oil' },
@@ -64,6 +64,28 @@ describe('the visit', () => {
     const draft = { ...freshDraft(view), visit: { ...freshDraft(view).visit, workshop: 'Garage Plover' } };
     expect(visitToRecord(draft).workshop).toBe('');
     expect(visitToRecord({ ...draft, by: 'workshop' }).workshop).toBe('Garage Plover');
+  });
+});
+
+describe('the reading', () => {
+  const draft = freshDraft(view);
+
+  it('begins with the leading digits, which alone are no reading', () => {
+    expect(draft.visit.reading).toBe('98');
+    expect(visitToRecord(draft).reading).toBe('');
+    expect(visitToRecord({ ...draft, visit: { ...draft.visit, reading: '98420' } }).reading).toBe('98420');
+    expect(visitToRecord({ ...draft, visit: { ...draft.visit, reading: '984' } }).reading).toBe('984');
+  });
+
+  it('of a draft from another day loses digits that nobody typed', () => {
+    const tomorrow = { ...view, today: '2026-11-26' };
+    expect(resumed(draft, tomorrow).visit.reading).toBe('');
+    expect(resumed({ ...draft, visit: { ...draft.visit, reading: '98420' } }, tomorrow).visit.reading).toBe('98420');
+    expect(resumed(draft, view)).toEqual(draft);
+  });
+
+  it('of a job of the past is empty', () => {
+    expect(pastDraft(view, { catalogue: 12 }).visit.reading).toBe('');
   });
 });
 

@@ -1,7 +1,7 @@
 // The bay: which cautions come before the chosen jobs, and what the visit form starts with.
 
 import type { BayView, ItemForm, JobView, PartForm, VisitForm } from '../../door/types';
-import { cleaned, emptyVisit, itemForm, partAgain, sameItem } from '../../parts/visit/lib';
+import { cleaned, emptyVisit, itemForm, partAgain, readingOn, sameItem } from '../../parts/visit/lib';
 
 /** Where a person is in the bay: choosing, reading the cautions, writing the visit. */
 export type Step = 'choose' | 'cautions' | 'visit';
@@ -12,6 +12,8 @@ export interface BayDraft {
   /** `owner` or `workshop`: whoever does the work. */
   by: string;
   visit: VisitForm;
+  /** The digits that stood in the reading from the start. */
+  leading?: string;
   /** It lies in the past, and its day is what is asked for. */
   past?: boolean;
 }
@@ -31,8 +33,15 @@ const GRAVEST_FIRST = [
   'used-fluids',
 ];
 
-export function freshDraft({ currency, today }: BayView): BayDraft {
-  return { step: 'choose', by: 'owner', visit: emptyVisit(currency, today) };
+/** A visit of today, whose reading begins with digits that will not have changed since the last one. */
+export function freshDraft({ currency, today, leading }: BayView): BayDraft {
+  return { step: 'choose', by: 'owner', visit: { ...emptyVisit(currency, today), reading: leading }, leading };
+}
+
+/** A draft that was kept on the device; leading digits are those of its own day and no other. */
+export function resumed(draft: BayDraft, { today }: BayView): BayDraft {
+  const { visit, leading = '' } = draft;
+  return { ...draft, visit: { ...visit, reading: readingOn(visit.day, today, visit.reading, leading) } };
 }
 
 /** Straight to the form of a job that was done at some time before the book begins. */
@@ -81,7 +90,11 @@ export function offeredParts(parts: PartForm[], jobs: JobView[]): PartForm[] {
   return parts.length > 0 ? parts : jobs.flatMap((job) => job.parts.map(partAgain));
 }
 
-/** What goes to the door: who did it is said by the workshop's name alone. */
-export function visitToRecord({ by, visit }: BayDraft): VisitForm {
-  return cleaned(by === 'workshop' ? visit : { ...visit, workshop: '' });
+/**
+ * What goes to the door: who did it is said by the workshop's name alone, and leading digits to which nobody added any
+ * are no reading.
+ */
+export function visitToRecord({ by, visit, leading = '' }: BayDraft): VisitForm {
+  const read = visit.reading === leading ? { ...visit, reading: '' } : visit;
+  return cleaned(by === 'workshop' ? read : { ...read, workshop: '' });
 }

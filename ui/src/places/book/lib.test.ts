@@ -64,9 +64,11 @@ describe('a line', () => {
       { kind: 'plan', item, to: 'catalogue', day: null, then: null, first: null },
       { kind: 'newer' },
     ];
-    const said = kinds.map(saysText);
+    const said = kinds.map((says) => saysText(says, 'km'));
     expect(new Set(said).size).toBe(kinds.length);
     expect(said.every((text) => text.length > 0)).toBe(true);
+    const monthly = { kind: 'plan' as const, item, to: 'handbook', day: null, then: { distance: null, months: '1' }, first: null };
+    expect(saysText(monthly, 'km')).toBe('Roof rail: every month, as you set it');
   });
 
   it('counts papers and names the cost', () => {

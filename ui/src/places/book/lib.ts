@@ -1,7 +1,8 @@
 // The book: what a line says in one breath, how it is filtered, and how a reading is taken back into a form.
 
 import type { BookLine, FoundView, ItemView, LineContent, LineFilter, ReadingForm } from '../../door/types';
-import { day, foundText, interval, itemName, itemNames, money, reading, volume } from '../../format';
+import { day, foundText, itemName, itemNames, money, reading, volume } from '../../format';
+import { interval, isMonthly } from '../../intervals';
 import { say, sayKey } from '../../words';
 
 /** The filter as the fields hold it: text, empty where nothing is asked for. */
@@ -28,8 +29,8 @@ export function itemOptions(items: ItemView[]): { value: string; label: string }
     .sort((a, b) => a.label.localeCompare(b.label));
 }
 
-/** What a line says, on one line. */
-export function saysText(says: LineContent): string {
+/** What a line says, on one line; `unit` is the one that the car counts. */
+export function saysText(says: LineContent, unit: string): string {
   switch (says.kind) {
     case 'vehicle':
       return say('line-vehicle', { name: says.vehicle.name });
@@ -42,7 +43,7 @@ export function saysText(says: LineContent): string {
     case 'paper':
       return say('line-paper');
     case 'plan':
-      return planText(says);
+      return planText(says, unit);
     case 'newer':
       return say('line-newer');
   }
@@ -98,11 +99,13 @@ export function foundLine(found: FoundView): string {
   return `${itemName(found.item)}: ${foundText(found)}`;
 }
 
-function planText(says: Extract<LineContent, { kind: 'plan' }>): string {
+function planText(says: Extract<LineContent, { kind: 'plan' }>, unit: string): string {
   const item = itemName(says.item);
   if (says.to === 'day' && says.day !== null) return say('line-plan-day', { item, day: day(says.day) });
   if (says.to === 'any-day') return say('line-plan-any-day', { item });
   if (says.to === 'off') return say('line-plan-off', { item });
-  if (says.to === 'handbook' && says.then) return say('line-plan-handbook', { item, interval: interval(says.then) });
+  if (says.to === 'handbook' && says.then) {
+    return say('line-plan-handbook', { item, interval: interval(says.then, unit), monthly: isMonthly(says.then) ? 'yes' : 'no' });
+  }
   return say('line-plan-catalogue', { item });
 }

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { PumpView } from '../../door/types';
-import { digitsOf, erase, freshDraft, groupBefore, readingForm, shown, startDraft, tap, worthKeeping } from './lib';
+import { digitsOf, erase, freshDraft, groupBefore, isStray, isUntouched, readingForm, shown, startDraft, tap, worthKeeping } from './lib';
 
 const view: PumpView = {
   vehicle: { book: 'b', name: 'Heron', make_model: '', engine: 'petrol', unit: 'km', reading: null },
@@ -27,6 +27,22 @@ describe('the pad', () => {
 
   it('reads the digits out of what was pasted', () => {
     expect(digitsOf('98\u00a0420 km')).toBe('98420');
+  });
+});
+
+describe('what was typed', () => {
+  it('is a reading with its groups and its unit', () => {
+    for (const text of ['', '98420', '98\u00a0420 km', '98,420', '98.420 mi', "1'098'420", ' 98 420 ']) expect(isStray(text), text).toBe(false);
+  });
+
+  it('is no reading with letters, a sign or tenths', () => {
+    for (const text of ['abc', '98a', '-98', '98420.5', '98,42']) expect(isStray(text), text).toBe(true);
+  });
+
+  it('adds nothing while only digits stand there that were given', () => {
+    expect(isUntouched(freshDraft(view), view)).toBe(true);
+    expect(isUntouched({ ...freshDraft(view), digits: '' }, view)).toBe(true);
+    expect(isUntouched({ ...freshDraft(view), digits: '984' }, view)).toBe(false);
   });
 });
 

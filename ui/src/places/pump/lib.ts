@@ -32,6 +32,11 @@ export function startDraft(view: PumpView, kept: PumpDraft | undefined): PumpDra
   return worth ? { ...fresh, ...kept, fuel: { ...fresh.fuel, ...kept.fuel } } : fresh;
 }
 
+/** Whether nobody has added a digit to those that stood there. */
+export function isUntouched({ digits }: PumpDraft, { leading }: PumpView): boolean {
+  return leading.startsWith(digits);
+}
+
 /** Whether there is something to lose. */
 export function worthKeeping(draft: PumpDraft, { leading }: PumpView): boolean {
   return draft.digits !== leading || draft.fuel.volume !== '' || draft.fuel.total !== '';
@@ -48,6 +53,12 @@ export function erase(digits: string): string {
 /** Only the digits of what was typed or pasted: '98 420 km' is 98420. */
 export function digitsOf(text: string): string {
   return text.replace(/\D/g, '').slice(0, MOST_DIGITS);
+}
+
+/** Whether something other than a reading was typed or pasted: more than digits, their groups and the unit. */
+export function isStray(text: string): boolean {
+  const bare = text.trim().replace(/\s*(km|mi)$/i, '');
+  return !/^(\d*|\d{1,3}([\s.,'’]\d{3})+)$/.test(bare);
 }
 
 /** Splits the digits into what stood there already, what was typed, and the places that are still empty. */

@@ -38,9 +38,9 @@ it('starts empty where no interval is set', () => {
 });
 
 it('says what tightened it, what it follows, or that it waits', () => {
-  expect(planText({ ...line, tightened_by: ['dust', 'turbo'] })).toMatch(/Shortened for dust and a turbocharged engine\.$/);
-  expect(planText({ ...line, first: null, after: [{ of: 'own', name: 'Wheel change' }] })).toMatch(/^Once, within .* after Wheel change, by common practice\.$/);
-  expect(planText({ ...line, interval: null, first: null })).toBe('No interval yet.');
+  expect(planText({ ...line, tightened_by: ['dust', 'turbo'] }, 'km')).toMatch(/Shortened for dust and a turbocharged engine\.$/);
+  expect(planText({ ...line, first: null, after: [{ of: 'own', name: 'Wheel change' }] }, 'km')).toMatch(/^Once, within .* after Wheel change, by common practice\.$/);
+  expect(planText({ ...line, interval: null, first: null }, 'km')).toBe('No interval yet.');
 });
 
 it('lays the plan out by name, and finds in it without regard to case', () => {
@@ -56,7 +56,13 @@ it('tells what the car has, lacks and may have', () => {
   expect(fittedParts(fitted)).toEqual({ has: ['Turbocharger or supercharger'], lacks: ['Timing belt'], unknown: ['All-wheel drive'] });
 });
 
+it('says every month, and a distance in the unit of the car as well', () => {
+  expect(planText({ ...line, first: null, interval: { distance: null, months: '1' } }, 'km')).toBe('Every month, by common practice.');
+  const text = planText(line, 'km').replaceAll('\u00a0', ' ');
+  expect(text).toBe('The first time after 1 000 mi (about 1 610 km). Every 15 000 km or 12 months, whichever comes first, by common practice.');
+});
+
 it('says the interval, or that the item is off', () => {
-  expect(planText(line)).toContain('12');
-  expect(planText({ ...line, off: true })).not.toContain('12');
+  expect(planText(line, 'km')).toContain('12');
+  expect(planText({ ...line, off: true }, 'km')).not.toContain('12');
 });

@@ -1,7 +1,8 @@
 // The sheet: what a plan line says, and the form in which a handbook's interval is taken.
 
 import type { FittedLine, IntervalForm, IntervalView, PlanForm, PlanLine } from '../../door/types';
-import { hasWords, interval, itemName } from '../../format';
+import { hasWords, itemName } from '../../format';
+import { interval, isMonthly } from '../../intervals';
 import { either, say, sayKey } from '../../words';
 import { conditionsText, sourceText } from '../today/due';
 
@@ -25,20 +26,21 @@ export function planChange({ then, first, differs }: HandbookForm): PlanForm {
   return differs ? { to: 'handbook', then, first } : { to: 'handbook', then };
 }
 
-/** The interval that holds, whose it is, and what tightened it. */
-export function planText(line: PlanLine): string {
+/** The interval that holds, whose it is, and what tightened it; `unit` is the one that the car counts. */
+export function planText(line: PlanLine, unit: string): string {
   if (line.off) return say('plan-off');
   if (line.interval === null) return say('plan-unset');
-  return [firstText(line), everyText(line, line.interval), tightenedText(line)].filter((text) => text !== '').join(' ');
+  return [firstText(line, unit), everyText(line, line.interval, unit), tightenedText(line)].filter((text) => text !== '').join(' ');
 }
 
-function everyText({ after, source, source_name }: PlanLine, every: IntervalView): string {
-  const words = { interval: interval(every), source: sourceText(source, source_name) };
-  return after.length > 0 ? say('plan-after', { ...words, items: either(after.map(itemName)) }) : say('plan-every', words);
+function everyText({ after, source, source_name }: PlanLine, every: IntervalView, unit: string): string {
+  const words = { interval: interval(every, unit), source: sourceText(source, source_name) };
+  if (after.length > 0) return say('plan-after', { ...words, items: either(after.map(itemName)) });
+  return say('plan-every', { ...words, monthly: isMonthly(every) ? 'yes' : 'no' });
 }
 
-function firstText({ first }: PlanLine): string {
-  return first === null ? '' : say('plan-first', { interval: interval(first) });
+function firstText({ first }: PlanLine, unit: string): string {
+  return first === null ? '' : say('plan-first', { interval: interval(first, unit) });
 }
 
 function tightenedText({ tightened_by }: PlanLine): string {

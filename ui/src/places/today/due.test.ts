@@ -1,8 +1,8 @@
 // When a thing is due, in words, and the one sentence that says why.
 
 import { describe, expect, it } from 'vitest';
-import type { DueView, WhyView } from '../../door/types';
-import { groupDue, mayFallText, movedText, whenText, whyText } from './due';
+import type { DueView, PlannedVisitView, WhyView } from '../../door/types';
+import { chosenDay, groupDue, hasNoPlace, keyOf, mayFallText, movedText, whenText, whyText } from './due';
 
 const why: WhyView = {
   interval: { distance: { count: 10_000, unit: 'km' }, months: '12' },
@@ -26,7 +26,7 @@ const due: DueView = {
   weight: 5,
   round: false,
 };
-const said = (view: WhyView, between: DueView['between'] = null) => plain(whyText({ why: view, between }));
+const said = (view: WhyView, between: DueView['between'] = null) => plain(whyText({ why: view, between }, 'km'));
 const plain = (text: string) => text.replaceAll('\u00a0', ' ');
 
 describe('why', () => {
@@ -54,7 +54,15 @@ describe('why', () => {
   it('names the kind that is fitted and what calls for the work', () => {
     const item = { of: 'own' as const, name: 'Wheel change' };
     const after = said({ ...why, phase: 'after', kind: 'iridium', from: { from: 'other', item, day: '2026-11-20' }, tightened_by: [] });
-    expect(after).toMatch(/^Once, within 10 000 km or 12 months.* \(Iridium plugs\), by common practice; counted from Wheel change on 20 Nov 2026\.$/);
+    expect(after).toMatch(/^Iridium plugs: once, within 10 000 km or 12 months.*, by common practice; counted from Wheel change on 20 Nov 2026\.$/);
+    expect(said({ ...why, kind: 'iridium' })).toMatch(/^Iridium plugs: every 10 000 km or 12 months, whichever comes first, by common practice/);
+  });
+
+  it('says every month, and a distance in the unit of the car as well', () => {
+    const monthly = { distance: null, months: '1' };
+    expect(said({ ...why, interval: monthly })).toMatch(/^Every month, by common practice/);
+    expect(said({ ...why, interval: monthly, phase: 'first' })).toMatch(/^The first time after 1 month,/);
+    expect(said({ ...why, interval: { distance: { count: 6_000, unit: 'mi' }, months: null } })).toMatch(/^Every 6 000 mi \(about 9 700 km\), by/);
   });
 
   it('names what was found, and between which days it may fall', () => {
@@ -72,25 +80,35 @@ describe('why', () => {
 });
 
 describe('when', () => {
+  const when = (rest: Partial<DueView>, paced = true) => plain(whenText({ ...due, ...rest }, paced));
+
   it('names first what comes first', () => {
-    expect(plain(whenText(due))).toBe('by 3 Nov 2026, or at 96 000 km if that comes sooner');
-    expect(plain(whenText({ ...due, first: 'distance' }))).toBe('at 96 000 km, about 3 Nov 2026');
-    expect(plain(whenText({ ...due, reading: null }))).toBe('by 3 Nov 2026');
-    expect(plain(whenText({ ...due, day: null }))).toBe('at 96 000 km');
+    expect(when({ first: 'distance' })).toBe('at 96 000 km, about 3 Nov 2026');
+    expect(when({ reading: null })).toBe('by 3 Nov 2026');
+    expect(when({ day: null })).toBe('at 96 000 km');
+  });
+
+  it('names a reading beside the day only where it may come sooner', () => {
+    const both = 'by 3 Nov 2026, or at 96 000 km if that comes sooner';
+    expect(when({ between: { early: '2026-09-20', late: '2026-11-03' } })).toBe(both);
+    expect(when({ between: { early: '2026-11-03', late: '2026-11-03' } })).toBe('by 3 Nov 2026');
+    expect(when({ first: 'finding', between: { early: '2026-09-20', late: '2026-11-03' } })).toBe('by 3 Nov 2026');
+    expect(when({ between: { early: '2026-11-03', late: '2026-11-03' } }, false)).toBe(both);
+    expect(when({ reading: null }, false)).toBe('by 3 Nov 2026');
   });
 
   it('says since what an overdue item is overdue', () => {
-    expect(plain(whenText({ ...due, state: 'overdue' }))).toBe('since 3 Nov 2026');
-    expect(plain(whenText({ ...due, state: 'overdue', first: 'distance' }))).toBe('since 96 000 km');
+    expect(when({ state: 'overdue' })).toBe('since 3 Nov 2026');
+    expect(when({ state: 'overdue', first: 'distance' })).toBe('since 96 000 km');
   });
 
   it('does not say again that something is due today', () => {
-    expect(whenText({ ...due, state: 'due' })).toBe('');
-    expect(plain(whenText({ ...due, state: 'due', first: 'distance' }))).toBe('at 96 000 km');
+    expect(when({ state: 'due' })).toBe('');
+    expect(when({ state: 'due', first: 'distance' })).toBe('at 96 000 km');
   });
 
   it('says nothing where there is no record', () => {
-    expect(whenText({ ...due, state: 'no-record', day: null, reading: null, first: null })).toBe('');
+    expect(when({ state: 'no-record', day: null, reading: null, first: null })).toBe('');
     expect(mayFallText({ ...due, day: null })).toBe('');
   });
 
@@ -121,15 +139,40 @@ describe('the lists', () => {
 
   it('hold every line once', () => {
     const all = [{ ...due, state: 'overdue' as const }, due, round, unknown(6), unknown(2)];
-    const groups = groupDue(all);
+    const groups = groupDue(all, []);
     expect(Object.values(groups).flat()).toHaveLength(all.length);
     expect(groups.round).toEqual([round]);
     expect(groups.pressing.map(({ state, weight }) => [state, weight])).toEqual([['overdue', 5], ['no-record', 6]]);
   });
 
   it('ask for a few grave things at once and fold the others', () => {
-    const groups = groupDue(Array.from({ length: 20 }, () => unknown(6)));
+    const groups = groupDue(Array.from({ length: 20 }, () => unknown(6)), []);
     expect(groups.pressing.length).toBeLessThan(6);
     expect(groups.pressing.length + groups.unrecorded.length).toBe(20);
   });
+
+  const visit = (pinned: boolean, next: boolean): PlannedVisitView => {
+    const items = [{ item: due.item, due: '2026-11-03', pinned, next }];
+    return { day: '2026-12-12', site: 'home', next: true, items, shares: [], minutes: 30, cost: null, unpriced: 1 };
+  };
+
+  it('hold what nobody recorded as ahead once a day was chosen for it', () => {
+    const groups = groupDue([unknown(6)], [visit(true, true)]);
+    expect(groups).toEqual({ pressing: [], round: [], ahead: [unknown(6)], unrecorded: [] });
+    expect(hasNoPlace(unknown(6), [visit(true, true)])).toBe(false);
+    expect(hasNoPlace(unknown(6), [visit(true, false)])).toBe(true);
+    expect(hasNoPlace(due, [])).toBe(false);
+  });
+
+  it('name the day that was chosen, and no day that the plan proposes', () => {
+    expect(chosenDay(due.item, [visit(true, true)])).toBe('2026-12-12');
+    expect(chosenDay(due.item, [visit(false, true), visit(true, false)])).toBeUndefined();
+    expect(chosenDay({ of: 'own', name: 'Roof rail' }, [visit(true, true)])).toBeUndefined();
+  });
+});
+
+it('keeps the row of an item by the item, and further times of it by their place', () => {
+  const row = { item: due.item, due: '2026-11-03', pinned: false, next: true };
+  expect(keyOf(row, 0)).toBe(keyOf(row, 3));
+  expect(keyOf({ ...row, next: false }, 0)).not.toBe(keyOf({ ...row, next: false }, 1));
 });

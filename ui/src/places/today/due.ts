@@ -1,19 +1,25 @@
 // What a due line says: when it falls, and the one sentence that answers 'why?'.
 
-import type { DueView, MovedView, SeenView, WhyView } from '../../door/types';
-import { day, foundText, interval, itemName, measuredValue, money, reading } from '../../format';
+import type { DueView, ItemView, MovedView, PlannedVisitView, SeenView, VisitItemView, WhyView } from '../../door/types';
+import { day, foundText, itemName, measuredValue, money, reading } from '../../format';
+import { interval, isMonthly } from '../../intervals';
+import { itemAddress, sameView } from '../../parts/visit/lib';
 import { list, say, sayKey } from '../../words';
 
-/** When an item falls: by its day or its reading, the one that comes first named first. */
-export function whenText({ state, day: date, reading: at, first }: DueView): string {
+/**
+ * When an item falls: by its day or its reading, the one that comes first named first. `paced`: it is known how fast
+ * the car goes, so that a reading which could come sooner widens the span of days.
+ */
+export function whenText({ state, day: date, reading: at, first, between }: DueView, paced: boolean): string {
   if (state === 'overdue') {
     if (first === 'distance' && at) return say('due-was-at', { reading: reading(at) });
     return date === null ? '' : say('due-was-on', { day: day(date) });
   }
   if (state === 'due') return first === 'distance' && at ? say('due-at', { reading: reading(at) }) : '';
   if (date === null) return at ? say('due-at', { reading: reading(at) }) : '';
-  if (!at) return say('due-by', { day: day(date) });
-  return say(first === 'distance' ? 'due-at-about' : 'due-by-or', { day: day(date), reading: reading(at) });
+  if (at && first === 'distance') return say('due-at-about', { day: day(date), reading: reading(at) });
+  const comesSooner = first === 'time' && (!paced || (between !== null && between.early < date));
+  return at && comesSooner ? say('due-by-or', { day: day(date), reading: reading(at) }) : say('due-by', { day: day(date) });
 }
 
 /** From when to when a thing may fall; its one day where no doubt is left. */
@@ -24,11 +30,14 @@ export function mayFallText({ day: date, between, state }: DueView): string {
   return say('road-from-to', { first: day(between.early), last: day(between.late) });
 }
 
-/** Why: which interval, whose, tightened by what, counted from what, what was found, between which days. */
-export function whyText({ why, between }: Pick<DueView, 'why' | 'between'>): string {
+/**
+ * Why: which interval, whose, tightened by what, counted from what, what was found, between which days. `unit` is the
+ * one that the car counts.
+ */
+export function whyText({ why, between }: Pick<DueView, 'why' | 'between'>, unit: string): string {
   return say('why', {
-    phase: why.phase,
-    interval: interval(why.interval),
+    phase: why.phase === 'every' && isMonthly(why.interval) ? 'monthly' : why.phase,
+    interval: interval(why.interval, unit),
     fitted: why.kind === null ? 'no' : 'yes',
     kind: why.kind === null ? '' : (sayKey(`kind-${why.kind}`) ?? why.kind),
     source: sourceText(why.source, why.source_name),
@@ -80,17 +89,35 @@ const GRAVE = 5;
 /** Of a car whose past nobody knows, so many grave questions are asked at once. */
 const GRAVE_IN_SIGHT = 4;
 
-export function groupDue(due: DueView[]): DueGroups {
+/** What nobody recorded is ahead once the owner has chosen a day for it, as on the road. */
+export function groupDue(due: DueView[], visits: PlannedVisitView[]): DueGroups {
   const round = due.filter((line) => line.round);
   const planned = due.filter((line) => !line.round);
-  const unrecorded = planned.filter(({ state }) => state === 'no-record');
+  const unrecorded = planned.filter((line) => hasNoPlace(line, visits));
   const grave = unrecorded.filter(({ weight }) => weight >= GRAVE).slice(0, GRAVE_IN_SIGHT);
-  return {
-    pressing: planned.filter((line) => grave.includes(line) || (line.state !== 'no-record' && line.state !== 'ahead')),
-    round,
-    ahead: planned.filter(({ state }) => state === 'ahead'),
-    unrecorded: unrecorded.filter((line) => !grave.includes(line)),
-  };
+  const ahead = planned.filter((line) => line.state === 'ahead' || (line.state === 'no-record' && !unrecorded.includes(line)));
+  const folded = unrecorded.filter((line) => !grave.includes(line));
+  return { pressing: planned.filter((line) => !ahead.includes(line) && !folded.includes(line)), round, ahead, unrecorded: folded };
+}
+
+/** Whether nobody recorded a thing and nobody chose a day for it, so that it hangs nowhere on the road. */
+export function hasNoPlace({ state, item }: DueView, visits: PlannedVisitView[]): boolean {
+  return state === 'no-record' && !visits.some((visit) => isNextIn(visit, item));
+}
+
+/** Whether a visit sees to the next time of an item. */
+export function isNextIn({ items }: PlannedVisitView, item: ItemView): boolean {
+  return items.some((planned) => planned.next && sameView(planned.item, item));
+}
+
+/** By which a row of a visit stays the row of its item when others come or go; only the next time is one of a kind. */
+export function keyOf({ item, next }: VisitItemView, index: number): string {
+  return next ? itemAddress(item) : `${index} ${itemAddress(item)}`;
+}
+
+/** The day that the owner chose for the next time of an item. */
+export function chosenDay(item: ItemView, visits: PlannedVisitView[]): string | undefined {
+  return visits.find(({ items }) => items.some((planned) => planned.pinned && planned.next && sameView(planned.item, item)))?.day;
 }
 
 /** What it adds to have a job on another day than the plan proposes. */

@@ -30,8 +30,8 @@ function due(name: string, state: StateKey, day: string | null): DueView {
 }
 
 function visit(day: string, ...names: string[]): PlannedVisitView {
-  const items = names.map((name) => ({ item: { of: 'own' as const, name }, due: day, pinned: false, next: true, workshop: false }));
-  return { day, items, shares: [], minutes: 30, cost: null, unpriced: names.length };
+  const items = names.map((name) => ({ item: { of: 'own' as const, name }, due: day, pinned: false, next: true }));
+  return { day, site: 'home', next: false, items, shares: [], minutes: 30, cost: null, unpriced: names.length };
 }
 
 const plan = [

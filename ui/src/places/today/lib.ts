@@ -3,7 +3,7 @@
 
 import type { DueView, ItemView, PlannedVisitView, StateKey, TodayView } from '../../door/types';
 import { daysBetween } from '../../format';
-import { sameView } from '../../parts/visit/lib';
+import { hasNoPlace, isNextIn } from './due';
 import { dateTicks, distanceTicks, horizonDays, layScale, position, WORDY_WIDTH, type Scale, type Tick } from './scale';
 import { bottom, dropWords } from './words';
 
@@ -46,7 +46,7 @@ export interface Road {
   depth: number;
   /** Items that are due beyond the end of the strip. */
   further: number;
-  /** Items that nobody ever recorded. */
+  /** Items that nobody ever recorded, and for which nobody chose a day. */
   unrecorded: number;
 }
 
@@ -77,7 +77,7 @@ export function layRoad(
     distances: estimate === null ? [] : distanceTicks(estimate, scale),
     depth: Math.max(0, ...stops.map(bottom)),
     further: beyond(planned, within),
-    unrecorded: planned.filter(({ state }) => state === 'no-record').length,
+    unrecorded: planned.filter((line) => hasNoPlace(line, visits)).length,
   };
 }
 
@@ -87,21 +87,17 @@ function visitsOn(due: DueView[], visits: PlannedVisitView[], today: string): Hu
     state: visitState(daysBetween(today, visit.day)),
     visits: [visit],
     items: visit.items.map(({ item }) => item),
-    due: due.filter((line) => isNextIn(visit, line)),
+    due: due.filter((line) => isNextIn(visit, line.item)),
   }));
 }
 
 /** What is overdue hangs at the day on which it fell due, also when a visit ahead will see to it. */
 function byThemselves(due: DueView[], visits: PlannedVisitView[]): Hung[] {
-  const alone = due.filter((line) => line.state === 'overdue' || !visits.some((visit) => isNextIn(visit, line)));
+  const alone = due.filter((line) => line.state === 'overdue' || !visits.some((visit) => isNextIn(visit, line.item)));
   return alone.flatMap((line) => {
     const { day, state, item } = line;
     return day === null ? [] : [{ day, state, visits: [], items: [item], due: [line] }];
   });
-}
-
-function isNextIn({ items }: PlannedVisitView, { item }: DueView): boolean {
-  return items.some((planned) => planned.next && sameView(planned.item, item));
 }
 
 function visitState(days: number): StateKey {

@@ -76,10 +76,10 @@ fn something_is_overdue_due_soon_ahead_and_without_record() {
 fn the_next_visit_is_near_and_a_day_is_agreed() {
     let [petrol, diesel] = told("2026-11-25".parse().unwrap()).try_into().unwrap();
     for car in [&petrol, &diesel] {
-        let next = car.visits.first().unwrap();
+        let next = car.visits.iter().find(|visit| visit.next).unwrap();
         let ahead = next.day.parse::<Day>().unwrap().days_since(car.today.parse().unwrap());
         assert!((1..=30).contains(&ahead), "{}", next.day);
-        assert!((3..=6).contains(&next.items.len()), "{:?}", next.items);
+        assert!((2..=6).contains(&next.items.len()), "{:?}", next.items);
         assert!(next.cost.is_some() && next.unpriced * 2 < next.items.len());
         assert!(car.visits.len() >= 3 && car.tray == 1);
     }

@@ -10,11 +10,15 @@ use super::{ItemView, MoneyView, PartView, UsedView, VehicleLine};
 pub struct PlannedVisitView {
     /// The day that costs least.
     pub day: String,
+    /// Where: `home`, `workshop` or `office`. At an office, or an inspection, nothing is done to the car.
+    pub site: String,
+    /// It is the soonest at which something is done to the car.
+    pub next: bool,
     /// What to do together, most pressing first.
     pub items: Vec<VisitItemView>,
     /// What has to be opened up, drained or lifted for more than one of them.
     pub shares: Vec<ShareView>,
-    /// How long it takes a practised amateur, in minutes, workshop's work left out.
+    /// How long it takes a practised amateur at home, in minutes; 0 elsewhere.
     pub minutes: u32,
     /// What the parts and the work cost the last time; nothing when no price is known.
     pub cost: Option<MoneyView>,
@@ -42,8 +46,6 @@ pub struct VisitItemView {
     pub pinned: bool,
     /// It is the next time of this item, and not one after that.
     pub next: bool,
-    /// It belongs in a workshop.
-    pub workshop: bool,
 }
 
 /// What keeping the car up is likely to cost in the next twelve months.

@@ -7,7 +7,7 @@ use rules::upkeep::{
 };
 
 use super::parts::lasted;
-use units::Day;
+use units::{Day, Distance};
 
 use super::show::{bare_item, item_view, part_view, reading_of, unit_key};
 use crate::car::{Car, Visit};
@@ -113,11 +113,17 @@ fn counted_from(line: &DueLine, car: &Car, catalogue: &Catalogue) -> Option<Coun
             let row = car.done.iter().rev().find(|row| row.day == day && does(row, &line.item, catalogue))?;
             Some(CountedFrom::Done {
                 day: day.to_string(),
-                reading: row.shown.map(|shown| reading_of(shown, car.unit())),
+                reading: shown_by_this_instrument(row, car).map(|shown| reading_of(shown, car.unit())),
                 visit: row.visit.to_string(),
             })
         }
     }
+}
+
+/// What the instrument showed when something was done, if it is the one now in the car: the number of an earlier one
+/// would say nothing beside those of this one.
+fn shown_by_this_instrument(row: &DoneRow, car: &Car) -> Option<Distance> {
+    row.shown.filter(|shown| car.track.shown(car.track.travelled(row.day, *shown)) == *shown)
 }
 
 /// Whether a row of what was done is the item itself, or one that counts for it.

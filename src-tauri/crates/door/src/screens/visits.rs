@@ -3,12 +3,12 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use rules::upkeep::{
-    ASSUMED, Access, Catalogue, DueLine, ItemRef, Job, PlannedVisit, Spend, USUAL, VisitPlan, cost_of_moving,
-    jobs, plan_visits, spend, usual_price,
+    ASSUMED, Access, Catalogue, DueLine, ItemRef, Job, PlannedVisit, Site, Spend, USUAL, VisitPlan,
+    cost_of_moving, jobs, plan_visits, spend, usual_price,
 };
 use units::{Currency, Day, Money};
 
-use super::due::{to_get, weight, workshop};
+use super::due::{to_get, weight};
 use super::places::vehicle_line;
 use super::show::{item_view, money_view};
 use crate::car::{Car, Visit};
@@ -56,12 +56,17 @@ impl<'a> Ahead<'a> {
     }
 
     fn next(&self) -> impl Iterator<Item = &Job> {
-        self.plan.visits.first().into_iter().flat_map(|visit| self.jobs_of(visit))
+        self.next_visit().into_iter().flat_map(|visit| self.jobs_of(visit))
+    }
+
+    /// The soonest visit at which something is done to the car.
+    fn next_visit(&self) -> Option<&PlannedVisit> {
+        self.plan.visits.iter().find(|visit| visit.site != Site::Office)
     }
 
     /// What to get for the next visit.
     pub fn get(&self) -> Vec<GetView> {
-        let next = self.plan.visits.first().map(|visit| self.worth_naming(visit)).unwrap_or_default();
+        let next = self.next_visit().map(|visit| self.worth_naming(visit)).unwrap_or_default();
         next.into_iter().flat_map(|job| to_get(&job.item, self.car, self.catalogue)).collect()
     }
 
@@ -88,9 +93,11 @@ impl<'a> Ahead<'a> {
         let cost = self.prices.currency.filter(|_| !known.is_empty());
         PlannedVisitView {
             day: visit.day.to_string(),
+            site: visit.site.key().to_owned(),
+            next: self.next_visit() == Some(visit),
             items: jobs.iter().map(|job| self.item(job)).collect(),
             shares: shares(&jobs),
-            minutes: jobs.iter().map(|job| self.minutes(job)).sum(),
+            minutes: jobs.iter().map(|job| self.minutes_at_home(job)).sum(),
             cost: cost.map(|currency| money_view(Money { minor, currency })),
             unpriced: jobs.len() - known.len(),
         }
@@ -114,13 +121,12 @@ impl<'a> Ahead<'a> {
             due: job.due.to_string(),
             pinned: job.pinned.is_some(),
             next: job.turn == 0,
-            workshop: workshop(&job.item, self.catalogue),
         }
     }
 
-    fn minutes(&self, job: &Job) -> u32 {
+    fn minutes_at_home(&self, job: &Job) -> u32 {
         let row = self.car.plan.item(&job.item).and_then(|planned| planned.row);
-        row.filter(|row| !row.workshop).map_or(0, |row| u32::from(row.minutes))
+        row.filter(|_| job.site == Site::Home).map_or(0, |row| u32::from(row.minutes))
     }
 
     /// What it would add to have an item done on this day; `None` when the item is not planned.

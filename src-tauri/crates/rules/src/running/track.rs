@@ -2,6 +2,7 @@
 
 use units::{Day, Distance, DistanceUnit};
 
+use super::trust::believed;
 use super::{Instrument, OdometerStatus, Reading};
 use crate::vehicle::Vehicle;
 
@@ -40,6 +41,8 @@ pub struct Track {
     instruments: Vec<Instrument>,
     steps: Vec<Step>,
     points: Vec<Point>,
+    /// Readings that are left out of the points because they cannot be right.
+    doubted: Vec<Point>,
 }
 
 /// A day on which what must be added to the shown reading changed.
@@ -94,7 +97,8 @@ impl Track {
         readings.sort_by_key(|reading| (reading.day, reading.status));
         instruments.sort_by_key(|instrument| instrument.day);
         let steps = steps(&rollovers(&readings, &instruments, unit), &instruments);
-        let mut track = Track { unit, new_on, readings, instruments, steps, points: Vec::new() };
+        let mut track =
+            Track { unit, new_on, readings, instruments, steps, points: Vec::new(), doubted: Vec::new() };
         track.points = track.place_points();
         track
     }
@@ -110,6 +114,21 @@ impl Track {
         }
         points.sort_by_key(|point| (point.day, point.travelled));
         points
+    }
+
+    /// The same track without the recent readings that cannot be right.
+    #[must_use]
+    pub fn believed(&self) -> Track {
+        let believed = believed(&self.points);
+        let doubted = self.points.iter().copied().filter(|point| !believed.contains(point)).collect();
+        Track { points: believed, doubted, ..self.clone() }
+    }
+
+    /// How far the car had gone when the instrument of that day showed this; `None` where that was a reading that
+    /// this track left out.
+    pub fn counted(&self, day: Day, shown: Distance) -> Option<Travelled> {
+        let doubted = self.doubted.iter().any(|point| (point.day, point.shown) == (day, shown));
+        (!doubted).then(|| self.travelled(day, shown))
     }
 
     /// Every reading that counts, in order of day and, within a day, of distance.

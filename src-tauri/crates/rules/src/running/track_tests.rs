@@ -15,6 +15,21 @@ fn travelled(track: &Track) -> Vec<i64> {
 }
 
 #[test]
+fn what_was_read_wrongly_counts_for_nothing_that_was_done() {
+    let start = day("2026-01-05");
+    let on = |days: i32, count| Reading { day: start.plus_days(days), ..read("2026-01-05", count) };
+    let mut readings: Vec<_> = (0..20).map(|week| on(week * 7, 40_000 + i64::from(week) * 280)).collect();
+    // A digit too many a day after the eleventh week.
+    readings.push(on(78, 433_120));
+    let track = Track::new(&car(), &readings, &[]);
+    let believed = track.believed();
+    assert_eq!((track.points().len(), believed.points().len()), (21, 20));
+    assert_eq!(believed.counted(start.plus_days(78), km(433_120)), None);
+    assert_eq!(believed.counted(start.plus_days(77), km(43_080)), Some(Travelled(km(43_080))));
+    assert_eq!(believed.on(start.plus_days(78)), Some(Travelled(km(43_120))));
+}
+
+#[test]
 fn without_a_new_instrument_the_car_has_gone_what_is_shown() {
     let track = Track::new(&car(), &[read("2021-05-01", 52_000), read("2020-05-01", 40_000)], &[]);
     assert_eq!(travelled(&track), [40_000, 52_000]);

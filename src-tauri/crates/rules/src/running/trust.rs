@@ -57,6 +57,12 @@ pub(super) fn trusted(points: &[Point]) -> Vec<Point> {
     follow(&chains).map(|index| points[index]).collect()
 }
 
+/// All readings in order of day, save the recent ones that are not to be believed.
+pub(super) fn believed(points: &[Point]) -> Vec<Point> {
+    let old = points.len() - recent(points).len();
+    points[..old].iter().copied().chain(trusted(points)).collect()
+}
+
 fn recent(points: &[Point]) -> &[Point] {
     let Some(last) = points.last() else { return points };
     let old = points.partition_point(|point| last.day.days_since(point.day) > DAYS);

@@ -6,7 +6,7 @@ use units::{Day, Distance, HalfMonths};
 
 use super::visits::HORIZON_MONTHS;
 use super::{
-    Access, CountedFrom, DueLine, Effect, Facts, Interval, ItemRef, Job, Phase, Pin, PlannedItem, Timing,
+    CountedFrom, DueLine, Effect, Facts, Interval, Item, ItemRef, Job, Phase, Pin, PlannedItem, Site, Timing,
 };
 use crate::running::DaySpan;
 
@@ -28,18 +28,13 @@ pub struct Spend {
 ///
 /// The later times of an item are counted from the day on which it is likely due or pinned, one interval apart; by
 /// distance an interval is as long as the car takes for it. An item without a record has no due day and is
-/// not planned, unless the owner pinned it: whether it was done is to be found out first. A round of the car
-/// is no visit, and neither is a day for papers. `price` gives what
-/// an item cost the last time, in minor units of one currency.
+/// not planned, unless the owner pinned it: whether it was done is to be found out first. A round of the car is no visit. `price` gives what an item cost the last time, in minor units of one currency.
 pub fn jobs(facts: &Facts<'_>, lines: &[DueLine], price: impl Fn(&ItemRef) -> Option<i64>) -> Vec<Job> {
     let end = facts.today.plus(HalfMonths::months(HORIZON_MONTHS));
     let mut jobs = Vec::new();
     for line in lines.iter().filter(|line| !line.round) {
         let planned = facts.plan.item(&line.item);
-        let access = planned.and_then(|planned| planned.row).and_then(|row| row.access);
-        if access == Some(Access::Papers) {
-            continue;
-        }
+        let row = planned.and_then(|planned| planned.row);
         let pin = planned.and_then(|planned| pin(planned, line, facts.today));
         let Some(due) = line.due.map(|due| due.likely).or(pin) else {
             continue;
@@ -49,7 +44,8 @@ pub fn jobs(facts: &Facts<'_>, lines: &[DueLine], price: impl Fn(&ItemRef) -> Op
             turn,
             due,
             stakes: line.stakes,
-            access,
+            site: row.map_or(Site::Home, Item::site),
+            access: row.and_then(|row| row.access),
             price: price(&line.item),
             life,
             pinned: pin.filter(|_| turn == 0),

@@ -5,7 +5,7 @@ use std::str::FromStr;
 
 use units::HalfMonths;
 
-use super::{Finding, Gauge, Range, Schedule};
+use super::{Finding, Gauge, Range, Schedule, Site};
 use crate::RulesError;
 use crate::vehicle::{Condition, EngineKind, Equipment, Fitting, Vehicle};
 
@@ -327,6 +327,15 @@ impl Item {
             Timing::After { .. } | Timing::Unset => false,
         };
         every && self.minutes <= 10
+    }
+
+    /// Where it is done: papers at an office, and in a workshop what belongs there.
+    pub fn site(&self) -> Site {
+        match (self.access, self.workshop) {
+            (Some(Access::Papers), _) => Site::Office,
+            (_, true) => Site::Workshop,
+            (_, false) => Site::Home,
+        }
     }
 
     /// The kind of part or fluid with this key.

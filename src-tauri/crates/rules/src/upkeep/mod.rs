@@ -25,6 +25,6 @@ pub use plan::{Authority, Pin, Plan, PlanChange, PlannedItem, Setting, Standing}
 pub use seen::{Effect, Seen};
 pub use state::{Limit, SOON_DAYS, SOON_DISTANCE, State};
 pub use visits::{
-    ASSUMED, HORIZON_MONTHS, Job, Lateness, PlannedVisit, USUAL, VisitCost, VisitCosts, VisitPlan,
+    ASSUMED, HORIZON_MONTHS, Job, Lateness, PlannedVisit, Site, USUAL, VisitCost, VisitCosts, VisitPlan,
     cost_of_moving, plan_visits, usual_price,
 };

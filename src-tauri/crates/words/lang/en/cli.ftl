@@ -58,6 +58,10 @@ cli-kind = { $kind } fitted
 cli-seen = found { $finding } on { $day }
 
 # The visits ahead.
+# Where a visit is made.
+cli-site-home = at home
+cli-site-workshop = workshop
+cli-site-office = papers
 cli-no-visits = Nothing falls due in the next 24 months, as far as the book tells.
 # $low, $high: money; $unpriced: how many times something without a known price is due
 cli-spend = The next 12 months: { $low } to { $high }, at the prices paid last{ $unpriced ->

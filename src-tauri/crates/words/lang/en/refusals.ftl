@@ -21,15 +21,15 @@ refusal-reading-higher = { $reading } is higher than the { $than } read later, o
 # $reading: the new one; $per-day: how far the car would have gone each day; $from, $to: between which days
 refusal-reading-too-fast = With { $reading } the car would have gone { $per-day } a day from { $from } to { $to }; correct it, or keep it if it is right.
 refusal-status = ‘{ $text }’ is no status of a reading; it is actual, exceeds-limits or not-actual.
-refusal-yearly = ‘{ $text }’ is no distance a year; write a whole number between 1 and 1000000, or leave it empty.
+refusal-yearly = ‘{ $text }’ is no distance a year; write a whole number between 1 and 1{"\u00A0"}000{"\u00A0"}000, or leave it empty.
 refusal-instrument-order = The old instrument’s last reading is lower than the { $than } of { $on }; write what it showed last.
 
 # ---- Fuel, quantities, money
 
-refusal-volume = ‘{ $text }’ is no volume; write a number above 0 and up to 1000 with at most three decimals.
+refusal-volume = ‘{ $text }’ is no volume; write a number above 0 and up to 1{"\u00A0"}000 with at most three decimals.
 refusal-volume-unit = ‘{ $text }’ is no unit of volume; it is litre, us-gallon or imperial-gallon.
 refusal-fill = ‘{ $text }’ is no kind of fill; it is full, part or missed.
-refusal-quantity = ‘{ $text }’ is no quantity; write a number above 0 and below 1000000 with at most three decimals.
+refusal-quantity = ‘{ $text }’ is no quantity; write a number above 0 and below 1{"\u00A0"}000{"\u00A0"}000 with at most three decimals.
 refusal-measure = ‘{ $text }’ is no measure; it is piece, litre, set, kilogram or metre.
 # $decimals: how many the currency has
 refusal-money = ‘{ $text }’ is no amount in { $currency }; write a number, with at most { $decimals } decimals and nothing between the thousands.
@@ -56,7 +56,7 @@ refusal-own-item-name = The name of an item of your own has 1 to { $most } chara
 refusal-too-many = There are more than { $most } rows; split the visit in two.
 refusal-part-empty = A part needs a name or a number; write one of the two, or remove the line.
 refusal-interval-empty = The interval is empty; write a distance, a time or both.
-refusal-interval-distance = ‘{ $text }’ is no distance of an interval; write a whole number between 1 and 1000000.
+refusal-interval-distance = ‘{ $text }’ is no distance of an interval; write a whole number between 1 and 1{"\u00A0"}000{"\u00A0"}000.
 refusal-interval-months = ‘{ $text }’ is no time of an interval; write months between 0.5 and 600, in steps of a half.
 # $text: the key of a fitting
 refusal-fitting = ‘{ $text }’ is nothing that the sheet asks about; choose one of the fittings that it lists.

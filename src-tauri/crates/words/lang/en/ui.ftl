@@ -5,6 +5,7 @@
 
 # $place: where the reader stands
 window-title = { $place } – Wellkept
+skip = Skip to the content
 nav-places = Places
 nav-aside = Car and settings
 place-today = Today
@@ -19,6 +20,9 @@ car-choose = Car in hand
 opening = Opening the book …
 try-again = Try again
 no-answer = Wellkept’s core does not answer; open the address that the program printed, or start the program again.
+# The sentence `refusal-reading-too-fast` where both of its days are one. $reading: the new one; $per-day: how far the
+# car would have gone on that $day
+refused-too-fast-one-day = With { $reading } the car would have gone { $per-day } on { $day } alone; correct it, or keep it if it is right.
 # $code: the name of the refusal
 refused-unworded = This was refused ({ $code }); nothing was written and nothing is lost.
 way-correct = Correct it
@@ -77,6 +81,8 @@ interval-months = { $months ->
     [one] { $months } month
    *[other] { $months } months
 }
+# $printed: as it is printed, with its unit; $about: the same, rounded, in the unit that the car counts
+interval-distance-about = { $printed } (about { $about })
 # $number: the item's number in the catalogue
 item-of-newer = Item { $number } of a newer catalogue
 
@@ -145,6 +151,11 @@ due-unrecorded = { $count ->
     [one] One without a record
    *[other] { $count } without a record
 }
+# $count: how many besides those in sight; $all: how many together
+due-unrecorded-more = { $count ->
+    [one] One more without a record, { $all } in all
+   *[other] { $count } more without a record, { $all } in all
+}
 due-unrecorded-for = What nobody recorded has no date. A receipt or a stamp may tell.
 due-know = Do you know when?
 round-title = A look round the car
@@ -155,16 +166,24 @@ due-at = at { $reading }
 due-by = by { $day }
 due-by-or = by { $day }, or at { $reading } if that comes sooner
 due-at-about = at { $reading }, about { $day }
+due-chosen = you chose { $day }
 why-ask = why?
-# $phase: first, every or after; $fitted: yes or no, with the $kind that is fitted; $source: whose interval;
-# $tightened: yes or no, by $conditions; $from: counted from what; $seen and $between: the rest of the sentence
-why = { $phase ->
-    [first] The first time after { $interval }
-    [after] Once, within { $interval }
-   *[every] Every { $interval }
-}{ $fitted ->
-    [yes] {" "}({ $kind })
-   *[no] {""}
+# $fitted: yes or no, with the $kind that is fitted; $phase: first, after, monthly (one month and nothing else) or every;
+# $source: whose interval; $tightened: yes or no, by $conditions; $from: counted from what; $seen and $between: the rest
+# of the sentence
+why = { $fitted ->
+    [yes] { $kind }: { $phase ->
+        [first] the first time after { $interval }
+        [after] once, within { $interval }
+        [monthly] every month
+       *[every] every { $interval }
+    }
+   *[no] { $phase ->
+        [first] The first time after { $interval }
+        [after] Once, within { $interval }
+        [monthly] Every month
+       *[every] Every { $interval }
+    }
 }, { $source }{ $tightened ->
     [yes] , shortened for { $conditions }
    *[no] {""}
@@ -195,6 +214,10 @@ from-done-at = last done on { $day } at { $reading }
 visit-next = The next visit
 # $day: with its weekday; $in: in how many days
 visit-when = { $day }, { $in }
+# Where a visit is made.
+site-home = At home
+site-workshop = In a workshop
+site-office = Papers
 visit-together = What to do together
 visit-why = Why these together
 visit-once = { $count ->
@@ -205,13 +228,9 @@ visit-once = { $count ->
 visit-shares = Needed once for several of these: { $things }.
 # $thing: what is opened up, drained or lifted; $count: for how many items, two at least
 visit-share = { $thing } for { $count }
-# $time: hours and minutes; $workshop: how many of the jobs belong in a workshop
-visit-minutes = About { $time } for someone practised{ $workshop ->
-    [0] .
-    [one] , not counting the one job for a workshop.
-   *[other] , not counting the { $workshop } jobs for a workshop.
-}
-visit-minutes-none = All of it belongs in a workshop.
+# $time: hours and minutes
+visit-minutes = About { $time } for someone practised.
+visit-minutes-none = It belongs in a workshop.
 visit-costs = About { $cost } at the prices paid last{ $unpriced ->
     [0] .
    *[other] ; { $unpriced } without a price.
@@ -233,7 +252,7 @@ move-late-grave = It is late then, and this is one to be early with: it falls du
 move-keep = Keep this day
 pin-says = You chose this day.
 pin-any = Any day
-visits-later = The visits after that
+visits-later = Other visits ahead
 visit-jobs = { $count ->
     [one] one job
    *[other] { $count } jobs
@@ -260,6 +279,7 @@ tray-sort = Sort them out
 # ---- Pump
 
 pump-reading = The instrument shows
+pump-digits = Only digits go here; write what the instrument shows, such as 98420.
 pump-erase = Erase
 pump-clear = Clear
 fuel-too = Fuel as well
@@ -379,14 +399,16 @@ visit-day = Day
 # $unit: km or mi
 visit-reading = Reading in { $unit }
 visit-reading-hint = Leave it empty when nobody wrote it down.
+# $digits: those at the head of the reading
+visit-reading-leading = { $digits } stands there already; type the rest, or leave it so when nobody read it.
 visit-by = Done by
 visit-workshop = Name of the workshop
 visit-parts = Parts and fluids
 visit-found = What did you find?
 visit-found-for = Leave it empty where you did not look. A measured value lets the plan reckon when the limit comes.
 found-not-looked = not looked at
-# $what: what is measured; $unit
-found-value = { $what } in { $unit }
+# $what: what is measured; $unit; $item: on which item
+found-value = { $what } in { $unit } ({ $item })
 # $limit: with its unit
 found-limit = At { $limit } it is time.
 found-more = Something found on another item
@@ -441,7 +463,11 @@ line-paper = Paper that belongs to no visit yet
 line-plan-day = { $item }: next time on { $day }
 line-plan-any-day = { $item }: next time on any day
 line-plan-off = { $item }: taken off the plan
-line-plan-handbook = { $item }: every { $interval }, as you set it
+# $monthly: yes where it is one month and nothing else
+line-plan-handbook = { $item }: { $monthly ->
+    [yes] every month
+   *[no] every { $interval }
+}, as you set it
 line-plan-catalogue = { $item }: back to what the catalogue says
 line-newer = Written by a newer version
 line-struck = struck out
@@ -450,6 +476,7 @@ line-thrown-away = thrown away
 line-thrown-away-why = thrown away: { $why }
 line-amended = { $count ->
     [one] amended once
+    [2] amended twice
    *[other] amended { $count } times
 }
 line-papers = { $count ->
@@ -569,8 +596,11 @@ plan-tightened = Shortened for { $conditions }.
 plan-after = Once, within { $interval } after { $items }, { $source }.
 plan-pinned = The next time on { $day }, as you chose.
 plan-for = What your handbook says always wins. Set its intervals here, and switch off what your car does not have.
-# $interval; $source: whose it is
-plan-every = Every { $interval }, { $source }.
+# $monthly: yes where it is one month and nothing else; $interval; $source: whose it is
+plan-every = { $monthly ->
+    [yes] Every month
+   *[no] Every { $interval }
+}, { $source }.
 plan-first = The first time after { $interval }.
 plan-off = Switched off
 plan-change = change

@@ -2,14 +2,13 @@
 
 use std::collections::BTreeMap;
 
-use units::Day;
-
 use super::task::{FORBIDDEN, Task};
-use super::{PlannedVisit, VisitCost, VisitCosts};
+use super::{VisitCost, VisitCosts};
 use crate::upkeep::Access;
 
-/// The cheapest visits on these days, which are in order and suffice for all jobs.
-pub(super) fn visits_on(days: &[i32], tasks: &[Task], costs: &VisitCosts, today: Day) -> Vec<PlannedVisit> {
+/// By day, the jobs that are best done on it, in the order in which they fall due. The days are in order and
+/// suffice for all jobs.
+pub(super) fn share_out(days: &[i32], tasks: &[Task], costs: &VisitCosts) -> BTreeMap<i32, Vec<usize>> {
     let mut groups: BTreeMap<_, Vec<usize>> = BTreeMap::new();
     for (place, task) in tasks.iter().enumerate() {
         groups.entry(task.access).or_default().push(place);
@@ -23,7 +22,19 @@ pub(super) fn visits_on(days: &[i32], tasks: &[Task], costs: &VisitCosts, today:
             visits.entry(best_day(task, &opened)).or_default().push(place);
         }
     }
-    visits.into_iter().map(|(day, places)| visit(day, places, tasks, costs, today)).collect()
+    for places in visits.values_mut() {
+        places.sort_by_key(|place| (tasks[*place].due, *place));
+    }
+    visits
+}
+
+/// By day, the jobs that fall due or are pinned on it.
+pub(super) fn each_on_its_day(tasks: &[Task]) -> BTreeMap<i32, Vec<usize>> {
+    let mut visits: BTreeMap<i32, Vec<usize>> = BTreeMap::new();
+    for (place, task) in tasks.iter().enumerate() {
+        visits.entry(task.own_day()).or_default().push(place);
+    }
+    visits
 }
 
 /// The pin, or else the cheapest of these days, the first of several that cost the same.
@@ -70,13 +81,13 @@ fn between(group: &[&Task], last: Option<i32>, next: Option<i32>) -> i64 {
     tasks.map(|task| weight(task, last).min(weight(task, next))).sum()
 }
 
-fn visit(day: i32, mut jobs: Vec<usize>, tasks: &[Task], costs: &VisitCosts, today: Day) -> PlannedVisit {
-    jobs.sort_by_key(|place| (tasks[*place].due, *place));
+/// What a visit with these jobs costs.
+pub(super) fn cost_of_visit(day: i32, jobs: &[usize], tasks: &[Task], costs: &VisitCosts) -> VisitCost {
     let mut opened: Vec<Access> = jobs.iter().filter_map(|place| tasks[*place].access).collect();
     opened.sort_unstable();
     opened.dedup();
     let openings = opened.into_iter().map(|access| i64::from(costs.opening(access))).sum();
     let there = VisitCost { visits: costs.visit.into(), openings, ..VisitCost::default() };
     let work: VisitCost = jobs.iter().map(|place| tasks[*place].cost(day)).sum();
-    PlannedVisit { day: today.plus_days(day), jobs, cost: there + work }
+    there + work
 }

@@ -11,13 +11,10 @@ pub(super) struct Calendar {
 }
 
 impl Calendar {
-    /// The days on which something falls due, is pinned, or is allowed for the first or the last time.
-    ///
-    /// No others are needed: between two of them the cost of a visit is linear in its day, whatever is done at
-    /// it, so that one of the two is at least as good.
+    /// The own days of the jobs.
     pub(super) fn new(tasks: &[Task]) -> Calendar {
         let pin = |day: i32| tasks.iter().any(|task| task.pin == Some(day));
-        let mut days: Vec<_> = tasks.iter().flat_map(Task::turning_days).collect();
+        let mut days: Vec<_> = tasks.iter().map(Task::own_day).collect();
         days.sort_unstable();
         days.dedup();
         let pinned = days.iter().map(|day| pin(*day)).collect();

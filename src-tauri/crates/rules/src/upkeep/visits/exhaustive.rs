@@ -5,15 +5,26 @@ use std::collections::BTreeSet;
 
 use units::Day;
 
-use super::{Job, usual_price};
+use super::{Job, Site, usual_price};
 use crate::upkeep::{Access, Stakes};
+
+/// Whether a site is open: the planner's "today" of these tests is a Monday.
+fn is_open(site: Site, day: i32) -> bool {
+    site == Site::Home || day.rem_euclid(7) < 5
+}
+
+/// When a job counts as due: on the last open day, and today at the earliest.
+fn due_on(job: &Job, today: Day) -> i32 {
+    let due = job.due.days_since(today).max(0);
+    (0..=due).rev().find(|day| is_open(job.site, *day)).unwrap()
+}
 
 /// What doing a job on a day costs beyond the visit, straight from the model; `None` if it must not be done then.
 fn cost_on(job: &Job, usual: Option<i64>, today: Day, day: i32) -> Option<i64> {
-    let due = job.due.days_since(today).max(0);
+    let due = due_on(job, today);
     let life = i32::try_from(job.life).unwrap();
     match job.pinned {
-        Some(pin) if pin.days_since(today).max(0) != day => return None,
+        Some(pin) if pin_on(pin, today) != day => return None,
         None if due - day > life / 2 || day - due > (life - 1) / 2 => return None,
         _ => {}
     }
@@ -41,11 +52,27 @@ pub(super) fn visit_on(jobs: &[&Job], usual: Option<i64>, today: Day, day: i32) 
     work.map(|work| 1_000_000 + openings.sum::<i64>() + work)
 }
 
-/// The least cost over every way of sharing out the jobs among visits on these days.
-pub(super) fn exhaustive(jobs: &[Job], today: Day, days: &[i32]) -> i64 {
-    let usual = usual_price(jobs);
+/// The least cost over every way of sharing out the jobs among visits on these days, given the jobs of one site, as
+/// far as they are open or pinned.
+pub(super) fn exhaustive(jobs: &[Job], today: Day, days: impl Fn(&[&Job]) -> Vec<i32>) -> i64 {
+    let at = |site: Site| -> i64 {
+        let here: Vec<_> = jobs.iter().filter(|job| job.site == site).collect();
+        let pinned =
+            |day: i32| here.iter().any(|job| job.pinned.is_some_and(|pin| pin_on(pin, today) == day));
+        let days: Vec<_> =
+            days(&here).into_iter().filter(|day| is_open(site, *day) || pinned(*day)).collect();
+        cheapest(&here, usual_price(jobs), today, &days)
+    };
+    at(Site::Home) + at(Site::Workshop)
+}
+
+fn pin_on(pin: Day, today: Day) -> i32 {
+    pin.days_since(today).max(0)
+}
+
+fn cheapest(jobs: &[&Job], usual: Option<i64>, today: Day, days: &[i32]) -> i64 {
     let chosen = |set: usize| -> Vec<&Job> {
-        jobs.iter().enumerate().filter(|(place, _)| set >> place & 1 == 1).map(|(_, job)| job).collect()
+        jobs.iter().enumerate().filter(|(place, _)| set >> place & 1 == 1).map(|(_, job)| *job).collect()
     };
     let alone = |set: usize| {
         let jobs = chosen(set);
@@ -62,17 +89,7 @@ pub(super) fn exhaustive(jobs: &[Job], today: Day, days: &[i32]) -> i64 {
     best[sets - 1].unwrap()
 }
 
-/// Every day on which something falls due, is pinned, or is allowed for the first or the last time.
-pub(super) fn turning_days(jobs: &[Job], today: Day) -> Vec<i32> {
-    let days = |job: &Job| {
-        let due = job.due.days_since(today).max(0);
-        let life = i32::try_from(job.life).unwrap();
-        [
-            due,
-            (due - life / 2).max(0),
-            due + (life - 1) / 2,
-            job.pinned.map_or(0, |pin| pin.days_since(today).max(0)),
-        ]
-    };
-    jobs.iter().flat_map(days).collect()
+/// Every day on which something falls due or is pinned.
+pub(super) fn own_days(jobs: &[&Job], today: Day) -> Vec<i32> {
+    jobs.iter().map(|job| job.pinned.map_or(due_on(job, today), |pin| pin_on(pin, today))).collect()
 }

@@ -4,18 +4,22 @@
 //! however many jobs share it; a job done before its day throws away that share of its life, times its price; a
 //! job done after its day costs by the day, the more the worse it is to ignore. What is overdue is counted from
 //! today: the lateness up to now is spent whatever is done. A pinned job is done on its pin and nowhere else, or
-//! today if the pin is past. The weights are assumptions of this program, see [`ASSUMED`].
+//! today if the pin is past. What the owner does and what a workshop does are never one visit, and share nothing;
+//! a workshop is open from Monday to Friday, so that what falls due there on a weekend counts as due on the
+//! Friday. Papers are not gathered: each has its own day, and nothing is saved by going early. The weights are assumptions of this program, see [`ASSUMED`].
 //!
 //! **What is never done.** No job that is not pinned is done more than half of its life before or after its day.
 //! That keeps two turns of an item apart, whose days lie one life from each other.
 //!
-//! **What is optimal.** Under these weights the plan is the cheapest of all: over every way of sharing out the
-//! jobs among visits and over every day on which a visit can be made, not only those that keep the order of the
-//! due days. Days further than the jobs given are not looked at, and every turn keeps its own day: that a turn
-//! done early also brings the next one forward is what the share of its price stands for. The problem is the
-//! joint replenishment problem, which is NP-hard; no bound on the work is known that would suit every case.
-//! Therefore at most 32 partial plans are compared at a time. [`VisitPlan::proven`] tells whether that
-//! was enough. Measured on 200 lists of random jobs of each size, against the same search without that limit:
+//! **What is optimal.** A visit stands on a day on which one of its jobs falls due or is pinned: any other day
+//! makes some of them late or early and none of them in time, and can be better only where the rule above keeps
+//! a job from either. Under these weights the plan is the cheapest of all with such visits: over every way of
+//! sharing out the jobs among them, not only those that keep the order of the due days. Days further than the
+//! jobs given are not looked at, and every turn keeps its own day: that a turn done early also brings the next
+//! one forward is what the share of its price stands for. The problem is the joint replenishment problem, which
+//! is NP-hard; no bound on the work is known that would suit every case. Therefore only so many partial plans
+//! are compared at a time. [`VisitPlan::proven`] tells whether that was enough. Measured on 200 lists of
+//! random jobs of each size, all at one site, against the same search without that limit:
 //!
 //! | jobs | best plan found | proven | dearer than the best, mean | worst |
 //! | --- | --- | --- | --- | --- |
@@ -31,6 +35,7 @@
 mod assign;
 mod calendar;
 mod group;
+mod site;
 mod sweep;
 mod task;
 mod way;
@@ -39,7 +44,8 @@ mod weights;
 use units::Day;
 
 use super::{Access, ItemRef, Stakes};
-use assign::visits_on;
+use assign::{cost_of_visit, each_on_its_day, share_out};
+pub use site::Site;
 use sweep::{Found, best_days};
 use task::Task;
 pub use weights::{ASSUMED, Lateness, USUAL, VisitCost, VisitCosts, usual_price};
@@ -62,6 +68,8 @@ pub struct Job {
     pub due: Day,
     /// What ignoring it costs.
     pub stakes: Stakes,
+    /// Where it is done.
+    pub site: Site,
     /// What must be opened up for it.
     pub access: Option<Access>,
     /// What it costs with parts and fluids, in minor units of any one currency, if that is known.
@@ -72,9 +80,11 @@ pub struct Job {
     pub pinned: Option<Day>,
 }
 
-/// Work done on one day.
+/// Work done on one day at one place.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct PlannedVisit {
+    /// Where.
+    pub site: Site,
     /// When.
     pub day: Day,
     /// Which jobs, by their places in the list given, in the order in which they fall due.
@@ -86,7 +96,7 @@ pub struct PlannedVisit {
 /// When to do what.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct VisitPlan {
-    /// The visits, first to last. Every job is in one of them.
+    /// The visits, first to last, those of one day in the order of [`Site`]. Every job is in one of them.
     pub visits: Vec<PlannedVisit>,
     /// What they cost together.
     pub cost: VisitCost,
@@ -116,11 +126,30 @@ pub fn cost_of_moving(jobs: &[Job], costs: &VisitCosts, today: Day, which: usize
 
 fn plan_within(jobs: &[Job], costs: &VisitCosts, today: Day, most_ways: usize) -> VisitPlan {
     let usual = usual_price(jobs);
-    let tasks: Vec<_> = jobs.iter().map(|job| Task::new(job, costs, usual, today)).collect();
-    let Found { days, proven } = best_days(&tasks, costs, most_ways);
-    let visits = visits_on(&days, &tasks, costs, today);
-    let cost = visits.iter().map(|visit| visit.cost).sum();
-    VisitPlan { visits, cost, proven }
+    let mut plan = VisitPlan { visits: Vec::new(), cost: VisitCost::default(), proven: true };
+    for site in Site::ALL {
+        let open = site.open_days(today);
+        let here: Vec<_> = (0..jobs.len()).filter(|place| jobs[*place].site == site).collect();
+        let tasks: Vec<_> =
+            here.iter().map(|place| Task::new(&jobs[*place], costs, usual, today, open)).collect();
+        let shared = match site {
+            Site::Home | Site::Workshop => {
+                let Found { days, proven } = best_days(&tasks, costs, most_ways);
+                plan.proven &= proven;
+                share_out(&days, &tasks, costs)
+            }
+            Site::Office => each_on_its_day(&tasks),
+        };
+        plan.visits.extend(shared.into_iter().map(|(day, together)| PlannedVisit {
+            site,
+            day: today.plus_days(day),
+            cost: cost_of_visit(day, &together, &tasks, costs),
+            jobs: together.into_iter().map(|place| here[place]).collect(),
+        }));
+    }
+    plan.visits.sort_by_key(|visit| (visit.day, visit.site));
+    plan.cost = plan.visits.iter().map(|visit| visit.cost).sum();
+    plan
 }
 
 #[cfg(test)]

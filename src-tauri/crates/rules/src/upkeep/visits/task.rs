@@ -2,6 +2,7 @@
 
 use units::Day;
 
+use super::site::OpenDays;
 use super::weights::weigh;
 use super::{Job, VisitCost, VisitCosts};
 use crate::upkeep::Access;
@@ -13,14 +14,12 @@ pub(super) const FORBIDDEN: i64 = 1_000_000_000_000_000;
 /// A job with its slopes. Days count from today, which is day 0.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Task {
-    /// When it falls due; what is overdue falls due today, since earlier lateness is spent already.
+    /// When it falls due: an open day. What is overdue falls due today, since earlier lateness is spent already.
     pub due: i32,
-    /// When it is soonest done: with half of its life left.
+    /// When it is soonest done: with half of its life left, on an open day.
     earliest: i32,
-    /// When it is latest done: half a life after its day, less than that where two turns would meet.
+    /// When it is latest done, on an open day: half a life after its day, less than that where two turns would meet.
     latest: i32,
-    /// Whether it could pay to wait until then, rather than make a visit for this job alone.
-    waits: bool,
     /// The one day on which it is done, if the owner chose one; a day gone by stands for today.
     pub pin: Option<i32>,
     /// What must be opened up for it.
@@ -34,21 +33,18 @@ pub(super) struct Task {
 }
 
 impl Task {
-    pub(super) fn new(job: &Job, costs: &VisitCosts, usual: Option<i64>, today: Day) -> Task {
+    pub(super) fn new(job: &Job, costs: &VisitCosts, usual: Option<i64>, today: Day, open: OpenDays) -> Task {
         let life = i32::try_from(job.life).unwrap_or(i32::MAX).max(1);
         let overdue = job.due < today;
-        let due = job.due.days_since(today).max(0);
+        let due = open.by(job.due.days_since(today).max(0));
         let whole = weigh(job.price, usual);
         let late =
             if overdue && job.stakes.are_grave() { costs.late.safety } else { costs.late.a_day(job.stakes) };
         let wait = (life - 1) / 2;
-        let opening = job.access.map_or(0, |access| costs.opening(access));
-        let alone = i64::from(costs.visit) + i64::from(opening);
         Task {
             due,
-            earliest: due.saturating_sub(life / 2).max(0),
-            latest: due.saturating_add(wait),
-            waits: i64::from(late) * i64::from(wait) < alone,
+            earliest: open.after(due.saturating_sub(life / 2).max(0)).min(due),
+            latest: open.by(due.saturating_add(wait)).max(due),
             pin: job.pinned.map(|pin| pin.days_since(today).max(0)),
             access: job.access,
             early: whole / i64::from(life),
@@ -57,10 +53,9 @@ impl Task {
         }
     }
 
-    /// The days where its cost bends, as far as the best plan may have use for them.
-    pub(super) fn turning_days(&self) -> [i32; 3] {
-        let latest = if self.waits { self.latest } else { self.due };
-        self.pin.map_or([self.earliest, self.due, latest], |pin| [pin; 3])
+    /// The day that is its own: the pin, or else the due day.
+    pub(super) fn own_day(&self) -> i32 {
+        self.pin.unwrap_or(self.due)
     }
 
     /// What doing it on `day` throws away or costs in lateness, wherever it is allowed.
