@@ -24,7 +24,7 @@ pub(crate) struct Car {
     pub plan: Plan<'static>,
     pub track: Track,
     pub pace: Pace,
-    /// The track without what was mistyped: what was done counts from here.
+    /// The track without what was mistyped: what is due is counted on this one.
     believed: Track,
     done_facts: Vec<Done>,
     found: Vec<Found>,
@@ -58,8 +58,8 @@ impl Door {
         let visits = self.visits(book)?;
         let by_line: BTreeMap<SubjectId, &Visit> =
             visits.iter().map(|visit| (visit.subject, visit)).collect();
-        let done_facts = done.iter().map(|row| done_at(row, &by_line, &believed)).collect();
-        let found = visits.iter().flat_map(|visit| found_at(visit, &believed)).collect();
+        let done_facts = done.iter().map(|row| done_at(row, &by_line, &track)).collect();
+        let found = visits.iter().flat_map(|visit| found_at(visit, &track)).collect();
         Ok(Car {
             book,
             content,

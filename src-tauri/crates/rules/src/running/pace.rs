@@ -3,7 +3,6 @@
 use units::{Day, Distance};
 
 use super::habit::Habit;
-use super::trust::trusted;
 use super::{Point, Track, Travelled};
 use crate::vehicle::Vehicle;
 
@@ -68,10 +67,10 @@ impl DaySpan {
 impl Pace {
     /// The pace of this car.
     pub fn new(vehicle: &Vehicle, track: &Track) -> Pace {
-        let trusted = trusted(track.points());
+        let trusted = track.trusted();
         let last = trusted.last().copied();
         let doubtful = track.points().last().copied().filter(|&point| Some(point) != last);
-        Pace { last, doubtful, habit: Habit::new(&trusted, vehicle.yearly) }
+        Pace { last, doubtful, habit: Habit::new(trusted, vehicle.yearly) }
     }
 
     /// The last reading that is believed, from which everything is counted.

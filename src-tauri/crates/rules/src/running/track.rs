@@ -2,7 +2,7 @@
 
 use units::{Day, Distance, DistanceUnit};
 
-use super::trust::believed;
+use super::trust::{Trust, trust};
 use super::{Instrument, OdometerStatus, Reading};
 use crate::vehicle::Vehicle;
 
@@ -41,8 +41,8 @@ pub struct Track {
     instruments: Vec<Instrument>,
     steps: Vec<Step>,
     points: Vec<Point>,
-    /// Readings that are left out of the points because they cannot be right.
-    doubted: Vec<Point>,
+    /// Which of the recent points are to be believed.
+    trust: Trust,
 }
 
 /// A day on which what must be added to the shown reading changed.
@@ -97,9 +97,10 @@ impl Track {
         readings.sort_by_key(|reading| (reading.day, reading.status));
         instruments.sort_by_key(|instrument| instrument.day);
         let steps = steps(&rollovers(&readings, &instruments, unit), &instruments);
-        let mut track =
-            Track { unit, new_on, readings, instruments, steps, points: Vec::new(), doubted: Vec::new() };
+        let (points, unsorted) = (Vec::new(), Trust::default());
+        let mut track = Track { unit, new_on, readings, instruments, steps, points, trust: unsorted };
         track.points = track.place_points();
+        track.trust = trust(&track.points);
         track
     }
 
@@ -119,16 +120,21 @@ impl Track {
     /// The same track without the recent readings that cannot be right.
     #[must_use]
     pub fn believed(&self) -> Track {
-        let believed = believed(&self.points);
-        let doubted = self.points.iter().copied().filter(|point| !believed.contains(point)).collect();
-        Track { points: believed, doubted, ..self.clone() }
+        let old = self.points.len() - self.trust.believed.len() - self.trust.doubted.len();
+        let points = self.points[..old].iter().chain(&self.trust.believed).copied().collect();
+        Track { points, ..self.clone() }
     }
 
-    /// How far the car had gone when the instrument of that day showed this; `None` where that was a reading that
-    /// this track left out.
+    /// How far the car had gone when the instrument of that day showed this; `None` where that was a recent reading
+    /// that cannot be right.
     pub fn counted(&self, day: Day, shown: Distance) -> Option<Travelled> {
-        let doubted = self.doubted.iter().any(|point| (point.day, point.shown) == (day, shown));
+        let doubted = self.trust.doubted.iter().any(|point| (point.day, point.shown) == (day, shown));
         (!doubted).then(|| self.travelled(day, shown))
+    }
+
+    /// The recent readings that are to be believed, in order of day.
+    pub(super) fn trusted(&self) -> &[Point] {
+        &self.trust.believed
     }
 
     /// Every reading that counts, in order of day and, within a day, of distance.

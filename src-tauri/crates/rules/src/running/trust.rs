@@ -28,7 +28,14 @@ const TRIPS: f64 = 600e6;
 /// Standard deviation of the rate from one time of the year to another, as a share of it.
 const SEASONS: f64 = 0.5;
 
-/// The recent readings that are to be believed, in order of day.
+/// The recent readings, sorted by whether they are to be believed; each list in order of day.
+#[derive(Debug, Clone, Default)]
+pub(super) struct Trust {
+    pub believed: Vec<Point>,
+    pub doubted: Vec<Point>,
+}
+
+/// Which of the recent readings are to be believed.
 ///
 /// An odometer never runs back, so that what it showed is a chain of steps forward. Of all such chains this
 /// is the cheapest one, where each reading left out has a price, and so has each step by how far it is off what
@@ -38,7 +45,7 @@ const SEASONS: f64 = 0.5;
 /// the one with the newer readings counts.
 ///
 /// What far off means is an assumption of this program, held against the simulated drivers of its tests.
-pub(super) fn trusted(points: &[Point]) -> Vec<Point> {
+pub(super) fn trust(points: &[Point]) -> Trust {
     let points = recent(points);
     let usual = Usual::of(points);
     let mut chains: Vec<Chain> = Vec::with_capacity(points.len());
@@ -54,13 +61,13 @@ pub(super) fn trusted(points: &[Point]) -> Vec<Point> {
         let alone = Chain { before: None, cost: doubts(index) };
         chains.push(links.fold(alone, |best, link| if link.cost <= best.cost { link } else { best }));
     }
-    follow(&chains).map(|index| points[index]).collect()
-}
-
-/// All readings in order of day, save the recent ones that are not to be believed.
-pub(super) fn believed(points: &[Point]) -> Vec<Point> {
-    let old = points.len() - recent(points).len();
-    points[..old].iter().copied().chain(trusted(points)).collect()
+    let mut chain = follow(&chains).peekable();
+    let mut trust = Trust::default();
+    for (index, point) in points.iter().enumerate() {
+        let believed = chain.next_if_eq(&index).is_some();
+        if believed { trust.believed.push(*point) } else { trust.doubted.push(*point) }
+    }
+    trust
 }
 
 fn recent(points: &[Point]) -> &[Point] {

@@ -21,7 +21,7 @@ fn readings(count: i32, instead: &[(i32, i64)]) -> Vec<Point> {
 
 /// Which of the readings are left out.
 fn left_out(points: &[Point]) -> Vec<usize> {
-    let trusted = trusted(points);
+    let trusted = trust(points).believed;
     (0..points.len()).filter(|&index| !trusted.contains(&points[index])).collect()
 }
 
@@ -81,6 +81,6 @@ fn the_greater_part_is_believed_when_readings_fall_for_good() {
     let after = |number: i32| (number, i64::from(number - 16) * 14 * 40);
     let fallen: Vec<_> = (16..40).map(after).collect();
     assert_eq!(left_out(&readings(19, &fallen)), [16, 17, 18]);
-    let trusted = trusted(&readings(40, &fallen));
+    let trusted = trust(&readings(40, &fallen)).believed;
     assert_eq!(trusted.last(), readings(40, &fallen).last(), "in time the new ones are more");
 }
