@@ -6,8 +6,7 @@ use super::task::{FORBIDDEN, Task};
 use super::{VisitCost, VisitCosts};
 use crate::upkeep::Access;
 
-/// By day, the jobs that are best done on it, in the order in which they fall due. The days are in order and
-/// suffice for all jobs.
+/// By day, the jobs that are best done on it. The days are in order and suffice for all jobs.
 pub(super) fn share_out(days: &[i32], tasks: &[Task], costs: &VisitCosts) -> BTreeMap<i32, Vec<usize>> {
     let mut groups: BTreeMap<_, Vec<usize>> = BTreeMap::new();
     for (place, task) in tasks.iter().enumerate() {
@@ -21,9 +20,6 @@ pub(super) fn share_out(days: &[i32], tasks: &[Task], costs: &VisitCosts) -> BTr
         for (place, task) in places.into_iter().zip(group) {
             visits.entry(best_day(task, &opened)).or_default().push(place);
         }
-    }
-    for places in visits.values_mut() {
-        places.sort_by_key(|place| (tasks[*place].due, *place));
     }
     visits
 }
