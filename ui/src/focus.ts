@@ -19,6 +19,12 @@ export async function focusOn(item: ItemView, ...headings: string[]): Promise<vo
   target.focus();
 }
 
+/** Takes the focus to a button that is drawn again once its form has closed. */
+export async function focusBack(opener: () => HTMLElement | undefined): Promise<void> {
+  await tick();
+  opener()?.focus();
+}
+
 function firstOf(ids: string[]): HTMLElement | null {
   return ids.map((id) => document.getElementById(id)).find((element) => element !== null) ?? null;
 }
