@@ -3,6 +3,9 @@
 //! - [`vehicle`]: what a car is, its identification number, and how it is driven.
 //! - [`running`]: odometer readings, what they add up to, and how fast the car goes.
 //! - [`parts`]: the parts that were fitted, by their numbers, and how long they last.
+//! - [`fuel`]: what the car uses, whether work changed it, and when it changes by itself.
+//! - [`measured`]: values read off the engine's computer or a meter, their limits, and their drift.
+//! - [`costs`]: what the car costs, a month, a year, and a kilometre or mile.
 //! - [`upkeep`]: the catalogue of what needs doing, the plan for one car, and what is due.
 //!
 //! This room knows only `units`. What it knows of the trade stands in plain tables under `data/`, each value
@@ -11,9 +14,13 @@
 //! It must never read a clock, a file or a setting, ask a database, or print: today is handed in, and the
 //! same arguments always give the same answer. Its types say nothing about how they are stored or sent.
 
+pub mod costs;
 mod error;
+pub mod fuel;
+pub mod measured;
 pub mod parts;
 pub mod running;
+mod statistics;
 pub mod upkeep;
 pub mod vehicle;
 

@@ -8,18 +8,24 @@
 //! This room knows no other room. It must never read a clock, a file or a setting.
 
 pub mod cbor;
+mod consumption;
 mod day;
 mod distance;
+mod energy;
 mod hash;
 mod id;
 mod money;
+mod price;
 mod volume;
 
+pub use consumption::{Amount, Consumption, ConsumptionUnit};
 pub use day::{Day, HalfMonths};
 pub use distance::{Distance, DistanceUnit};
+pub use energy::Energy;
 pub use hash::{Hash, WriterKey};
 pub use id::{BookId, EntryId, SubjectId};
 pub use money::{Currency, Money};
+pub use price::UnitPrice;
 pub use volume::{Measure, Quantity, Volume, VolumeUnit};
 
 /// Why a text or a number is no quantity.

@@ -46,6 +46,11 @@ pub struct Quantity {
 }
 
 impl VolumeUnit {
+    /// Picolitres in one of this unit.
+    pub const fn picolitres(self) -> i64 {
+        self.thousandth() * 1_000
+    }
+
     /// Picolitres in a thousandth of this unit.
     const fn thousandth(self) -> i64 {
         match self {
