@@ -4,6 +4,7 @@
 //! only: on a fresh machine it is the first thing to be compiled, and everything else is fetched by it.
 
 mod android;
+mod models;
 mod node;
 mod pictures;
 mod python;
@@ -26,6 +27,7 @@ usage: cargo xtask COMMAND
 
   run             build the window and open it with the demo, or serve it where there is no display
   test            everything that CI runs; --only STEP for one step, --from STEP to start there, --list to see them
+  models          install the networks that find and read text on a photo, under target/models
   setup           install the system packages that building and testing need
   tidy            sizes, heads and forbidden words of the source files
   walls           what each room depends on, against what it may know
@@ -68,6 +70,7 @@ fn dispatch(args: &[&str]) -> Result<(), Problem> {
             let range = steps::Range::parse(options, test::STEPS).map_err(Problem::Usage)?;
             Ok(steps::walk(test::STEPS, &range)?)
         }
+        ["models"] => Ok(models::models()?),
         ["setup"] => Ok(setup::everything()?),
         ["tidy"] => Ok(tidy::tidy()?),
         ["walls"] => Ok(walls::walls()?),

@@ -1,7 +1,7 @@
 //! `cargo xtask pictures`: the README's pictures, taken of the built program with the demo in it.
 
 use crate::shell::{Failure, Run, command, say, target};
-use crate::{node, setup, workspace};
+use crate::{models, node, setup, workspace};
 
 const SCRIPT: &str = "tests/browser/pictures.mjs";
 
@@ -12,5 +12,9 @@ pub fn pictures() -> Result<(), Failure> {
     workspace::faces()?;
     node::install("tests")?;
     say("pictures: filling a demo and going through its places");
-    command("node").arg(SCRIPT).env("WELLKEPT", target("debug/wellkept")).run()
+    command("node")
+        .arg(SCRIPT)
+        .env("WELLKEPT", target("debug/wellkept"))
+        .env(models::VARIABLE, models::folder())
+        .run()
 }

@@ -2,6 +2,7 @@
 
 use std::fs;
 
+use crate::models;
 use crate::shell::{Failure, Run, command, root, say, target};
 
 const REQUIREMENTS: &str = "tests/references/requirements.txt";
@@ -24,5 +25,6 @@ pub fn references() -> Result<(), Failure> {
     command(&python)
         .args(["-m", "pytest", "-q", "-p", "no:cacheprovider", "tests/references"])
         .env("WELLKEPT", target("debug/wellkept"))
+        .env(models::VARIABLE, models::folder())
         .run()
 }

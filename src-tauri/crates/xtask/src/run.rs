@@ -4,7 +4,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use crate::shell::{Failure, Run, command, say, target};
-use crate::{node, setup, workspace};
+use crate::{models, node, setup, workspace};
 
 /// The car of the invented household whose card is printed.
 const DEMO_CAR: &str = "Pip";
@@ -12,6 +12,7 @@ const DEMO_CAR: &str = "Pip";
 /// Installs what is missing, builds what is stale, fills the demo once, and opens it.
 pub fn run() -> Result<(), Failure> {
     setup::window()?;
+    models::models_if_possible();
     node::build()?;
     say(
         "window and terminal: building without optimisation, which is ready sooner (the first time: some minutes)",
@@ -47,7 +48,8 @@ fn has_display() -> bool {
 
 fn open(shelf: &Path) -> Result<(), Failure> {
     say("opening the window");
-    command(target("debug/wellkept-window")).arg("--shelf").arg(shelf).run()
+    let mut window = command(target("debug/wellkept-window"));
+    window.arg("--shelf").arg(shelf).env(models::VARIABLE, models::folder()).run()
 }
 
 fn serve(shelf: &Path) -> Result<(), Failure> {
@@ -63,6 +65,6 @@ fn serve(shelf: &Path) -> Result<(), Failure> {
 
 fn wellkept(shelf: &Path) -> std::process::Command {
     let mut wellkept = command(target("debug/wellkept"));
-    wellkept.arg("--shelf").arg(shelf);
+    wellkept.arg("--shelf").arg(shelf).env(models::VARIABLE, models::folder());
     wellkept
 }

@@ -5,7 +5,7 @@ use std::process::Command;
 use crate::shell::{Failure, Run, cargo, command, root, target};
 use crate::steps::{End, Step};
 use crate::tools::Tool;
-use crate::{android, node, python, setup, tidy, walls, workspace};
+use crate::{android, models, node, python, setup, tidy, walls, workspace};
 
 const CARGO_DENY: Tool = Tool { name: "cargo-deny", version: "0.20.2" };
 const TAURI_DRIVER: Tool = Tool { name: "tauri-driver", version: "2.1.0" };
@@ -23,6 +23,7 @@ pub const STEPS: &[Step] = &[
         work: || done(viewer()),
     },
     Step { name: "clippy", says: "clippy, warnings denied", work: || done(workspace::clippy()) },
+    Step { name: "models", says: "networks that find and read text", work: || done(models::models()) },
     Step {
         name: "rust",
         says: "unit and integration tests, types not stale",
@@ -86,5 +87,6 @@ fn node_test(mut node: Command, folder: &str) -> Result<(), Failure> {
         .current_dir(root().join("tests"))
         .env("WELLKEPT", target("debug/wellkept"))
         .env("WELLKEPT_WINDOW", target("debug/wellkept-window"))
+        .env(models::VARIABLE, models::folder())
         .run()
 }

@@ -1,7 +1,7 @@
 //! The Rust workspace: one build with the same features for every step, so that nothing is compiled twice.
 
-use crate::node;
 use crate::shell::{Failure, Run, cargo, say};
+use crate::{models, node};
 
 /// The window serves the built ui from inside itself, in tests as in use.
 const FEATURES: [&str; 3] = ["--locked", "--features", "window/custom-protocol"];
@@ -24,7 +24,7 @@ pub fn clippy() -> Result<(), Failure> {
 /// Unit and integration tests of every room.
 pub fn tests() -> Result<(), Failure> {
     node::build()?;
-    cargo().args(["test", "--workspace"]).args(FEATURES).run()
+    cargo().args(["test", "--workspace"]).args(FEATURES).env(models::VARIABLE, models::folder()).run()
 }
 
 /// Builds the programs that the tests from outside drive. Together with the tests, so that the features agree.
