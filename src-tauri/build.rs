@@ -1,7 +1,14 @@
 //! Makes each of the window's own commands a permission, which `capabilities/main.json` then grants.
 
 fn main() {
-    let manifest = tauri_build::AppManifest::new().commands(&["ask", "take_in", "save_card"]);
+    let manifest = tauri_build::AppManifest::new().commands(&[
+        "ask",
+        "take_in",
+        "read_paper",
+        "stop_reading",
+        "straighten",
+        "save_card",
+    ]);
     if let Err(refusal) = tauri_build::try_build(tauri_build::Attributes::new().app_manifest(manifest)) {
         println!("cargo::error={refusal:#}");
     }

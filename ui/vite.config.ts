@@ -15,7 +15,7 @@ export default defineConfig({
     strictPort: true,
     // The words and the icon stand outside the ui, beside the crates that share them.
     fs: { allow: ['..'] },
-    proxy: { '/ask': door, '/paper': door, '/photo': door, '/card.pdf': door },
+    proxy: { '/ask': door, '/paper': door, '/read': door, '/straighten': door, '/photo': door, '/card.pdf': door },
   },
   test: { include: ['src/**/*.test.ts'], environment: 'node', setupFiles: ['src/test-reader.ts'] },
 });

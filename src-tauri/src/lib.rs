@@ -6,9 +6,10 @@
 #![expect(clippy::needless_pass_by_value, reason = "the framework hands a command its arguments by value")]
 
 use std::path::PathBuf;
+use std::sync::atomic::{AtomicU64, Ordering};
 use std::sync::{Mutex, PoisonError};
 
-use door::{CardOptions, Clock, Door, PhotoSize, Refusal, Request, Response};
+use door::{CardOptions, Clock, Door, PaperReader, PhotoSize, Refusal, Request, Response};
 use tauri::http::{Response as Answer, StatusCode, header};
 use tauri::ipc::{InvokeBody, Request as Call};
 use tauri::{AppHandle, Manager, State};
@@ -27,6 +28,21 @@ impl Opened {
     }
 }
 
+/// The number of the paper being read: whoever reads under an earlier one stops.
+#[derive(Default)]
+struct Turn(AtomicU64);
+
+impl Turn {
+    /// Stops whatever is being read, and gives the number for what comes next.
+    fn next(&self) -> u64 {
+        self.0.fetch_add(1, Ordering::Relaxed) + 1
+    }
+
+    fn is_over(&self, number: u64) -> bool {
+        self.0.load(Ordering::Relaxed) != number
+    }
+}
+
 /// Answers a request of the ui.
 #[tauri::command(async)]
 fn ask(opened: State<'_, Opened>, request: Request) -> Result<Response, Refusal> {
@@ -41,8 +57,41 @@ fn take_in(opened: State<'_, Opened>, call: Call<'_>) -> Result<Response, Refusa
         InvokeBody::Raw(bytes) => bytes.as_slice(),
         InvokeBody::Json(_) => &[],
     };
-    let prepared = door::prepare_photo(bytes)?;
-    opened.with(|door| door.file(book, &prepared)).map(Response::Written)
+    let intake = door::prepare_paper(bytes)?;
+    opened.with(|door| door.file(book, &intake)).map(Response::Filed)
+}
+
+/// Reads a paper, until another is to be read or [`stop_reading`] is called.
+#[tauri::command(async)]
+fn read_paper(
+    opened: State<'_, Opened>,
+    reader: State<'_, PaperReader>,
+    turn: State<'_, Turn>,
+    book: &str,
+    paper: &str,
+) -> Result<Response, Refusal> {
+    let number = turn.next();
+    let wanted = opened.with(|door| door.to_read(book, paper))?;
+    reader.read(&wanted, &|| turn.is_over(number)).map(|receipt| Response::Receipt(Box::new(receipt)))
+}
+
+/// Gives up the paper that is being read, if there is one.
+#[tauri::command(async)]
+fn stop_reading(turn: State<'_, Turn>) {
+    turn.next();
+}
+
+/// Straightens a paper between the corners given, or puts the photo back as it was taken.
+#[tauri::command(async)]
+fn straighten(
+    opened: State<'_, Opened>,
+    book: &str,
+    paper: &str,
+    corners: Option<[[f64; 2]; 4]>,
+) -> Result<Response, Refusal> {
+    let whole = opened.with(|door| door.whole_photo(book, paper))?;
+    let straight = corners.map(|corners| door::straighten_photo(&whole, corners)).transpose()?;
+    opened.with(|door| door.put_straight(book, paper, straight.as_ref())).map(Response::Written)
 }
 
 /// Writes the card as PDF into the documents, and answers the path.
@@ -97,7 +146,14 @@ fn photo(opened: &Opened, path: &str) -> Answer<Vec<u8>> {
 #[cfg_attr(mobile, tauri::mobile_entry_point)]
 pub fn run() {
     let built = tauri::Builder::default()
-        .invoke_handler(tauri::generate_handler![ask, take_in, save_card])
+        .invoke_handler(tauri::generate_handler![
+            ask,
+            take_in,
+            read_paper,
+            stop_reading,
+            straighten,
+            save_card
+        ])
         .register_asynchronous_uri_scheme_protocol("photo", |context, request, responder| {
             let app = context.app_handle().clone();
             tauri::async_runtime::spawn_blocking(move || {
@@ -107,6 +163,10 @@ pub fn run() {
         .setup(|app| {
             let opened = Door::open(&shelf(app.handle()), Clock::Device);
             app.manage(Opened(Mutex::new(opened)));
+            app.manage(Turn::default());
+            // The models come with the program where the system unpacks its resources, or lie beside it.
+            let shipped = app.path().resource_dir().ok().map(|folder| folder.join("models"));
+            app.manage(PaperReader::new(shipped.filter(|folder| folder.is_dir()).as_deref()));
             Ok(())
         })
         .run(tauri::generate_context!());

@@ -99,7 +99,7 @@ test('the same photo is a new paper, and can be thrown away in the book', async 
   await page.getByText('One paper waits in the tray.').waitFor();
   assert.equal(photos().length, 2);
   await go('book');
-  await page.getByRole('listitem').filter({ hasText: 'Paper that belongs to no visit yet' }).filter({ hasNotText: 'thrown away' }).getByRole('link').click();
+  await page.getByRole('listitem').filter({ hasText: 'Paper that belongs to no line yet' }).filter({ hasNotText: 'thrown away' }).getByRole('link').click();
   await throwAway('');
   await page.getByText('thrown away', { exact: true }).waitFor();
   assert.deepEqual(photos(), []);

@@ -38,12 +38,29 @@ describe('in a browser', () => {
   });
 
   it('a photo goes in as its bytes and comes out at an address of its own', async () => {
-    const written = { answer: 'written', book: 'b', subject: 's', warnings: [] };
-    const { fetched, photo, takeIn } = await openDoor(async () => Response.json(written));
+    const filed = { answer: 'filed', papers: ['p'], warnings: [] };
+    const { fetched, photo, takeIn } = await openDoor(async () => Response.json(filed));
     const bytes = new Blob(['photo']);
-    expect(await takeIn('b 1', bytes, new AbortController().signal)).toEqual(written);
+    expect(await takeIn('b 1', bytes)).toEqual(filed);
     expect(fetched.mock.calls[0]).toEqual(['/paper?book=b+1', expect.objectContaining({ body: bytes })]);
     expect(photo('abc', 'thumb')).toBe('/photo/abc/thumb');
+  });
+
+  it('a paper is read by the server, which hears when nobody waits any more', async () => {
+    const stopping = new AbortController();
+    const { fetched, readPaper } = await openDoor(async () => Response.json({ answer: 'receipt' }));
+    await readPaper('b', 'p 1', stopping.signal);
+    expect(fetched.mock.calls[0]).toEqual(['/read?book=b&paper=p+1', { method: 'POST', signal: stopping.signal }]);
+  });
+
+  it('corners go in as shares, and none put the photo back', async () => {
+    const { fetched, straighten } = await openDoor(async () => Response.json({ answer: 'written' }));
+    await straighten('b', 'p', [[0, 0], [1, 0], [1, 1], [0, 0.5]]);
+    await straighten('b', 'p', null);
+    expect(fetched.mock.calls.map(([address, { body }]) => [address, body])).toEqual([
+      ['/straighten?book=b&paper=p', '[[0,0],[1,0],[1,1],[0,0.5]]'],
+      ['/straighten?book=b&paper=p', 'null'],
+    ]);
   });
 
   it('the card is fetched from an address that says what it shows', async () => {
@@ -69,10 +86,20 @@ describe('in the window', () => {
   });
 
   it('a photo goes in as raw bytes, with its book beside it', async () => {
-    const { invoked, photo, takeIn } = await openDoor(async () => ({ answer: 'written', book: 'b', subject: 's', warnings: [] }));
-    await takeIn('b', new Blob(['photo']), new AbortController().signal);
+    const { invoked, photo, takeIn } = await openDoor(async () => ({ answer: 'filed', papers: ['p'], warnings: [] }));
+    await takeIn('b', new Blob(['photo']));
     expect(invoked.mock.calls[0]).toEqual(['take_in', new TextEncoder().encode('photo'), { headers: { book: 'b' } }]);
     expect(photo('abc', 'full')).toBe('photo://localhost/abc/full');
+  });
+
+  it('a paper that is read is no longer waited for when it is stopped', async () => {
+    const stopping = new AbortController();
+    const { invoked, readPaper } = await openDoor(() => new Promise(() => {}));
+    const reading = readPaper('b', 'p', stopping.signal);
+    stopping.abort();
+    await expect(reading).rejects.toMatchObject({ name: 'AbortError' });
+    expect(invoked.mock.calls.map(([command]) => command)).toEqual(['read_paper', 'stop_reading']);
+    expect(invoked.mock.calls[0]?.[1]).toEqual({ book: 'b', paper: 'p' });
   });
 
   it('the card is written by the window, not fetched', async () => {

@@ -38,6 +38,8 @@ export class Refused extends Error {
 
 /** The code of the ui's own refusal: the core did not answer. */
 export const NO_ANSWER = 'no-answer';
+/** Another of its own: a folder was put where a file goes. */
+export const NOT_A_FILE = 'not-a-file';
 
 /** The refusal inside whatever was thrown; a core that does not answer is a refusal too. */
 export function refusalOf(thrown: unknown): Refusal {
@@ -53,12 +55,37 @@ export async function ask<R extends Request>(request: R): Promise<Answer<R['ask'
   return answer as Answer<R['ask']>;
 }
 
-/** Hands in the bytes of a photo, which become a paper in the tray. Throws `Refused`. */
-export async function takeIn(book: string, photo: Blob, signal: AbortSignal): Promise<Answer<'tie-paper'>> {
+/** The answer of this name. */
+type Named<N extends Response['answer']> = Extract<Response, { answer: N }>;
+
+/** Hands in the bytes of a photo or a PDF, which become papers in the tray. Throws `Refused`. */
+export async function takeIn(book: string, file: Blob): Promise<Named<'filed'>> {
   const answer = inWindow
-    ? await fromWindow<Response>(invoke('take_in', new Uint8Array(await photo.arrayBuffer()), { headers: { book } }))
-    : await fromServer(fetch(`/paper?${new URLSearchParams({ book })}`, { method: 'POST', body: photo, signal }));
-  return answer as Answer<'tie-paper'>;
+    ? await fromWindow<Response>(invoke('take_in', new Uint8Array(await file.arrayBuffer()), { headers: { book } }))
+    : await fromServer(fetch(`/paper?${new URLSearchParams({ book })}`, { method: 'POST', body: file }));
+  return answer as Named<'filed'>;
+}
+
+/**
+ * Reads a paper, until `signal` is aborted. Throws `Refused`, or the signal's reason.
+ */
+export async function readPaper(book: string, paper: string, signal: AbortSignal): Promise<Named<'receipt'>> {
+  const answer = inWindow
+    ? await Promise.race([fromWindow<Response>(invoke('read_paper', { book, paper })), stopped(signal)])
+    : await fromServer(fetch(`/read?${new URLSearchParams({ book, paper })}`, { method: 'POST', signal }));
+  return answer as Named<'receipt'>;
+}
+
+/** Four corners, each in shares of the photo's width and height, clockwise from the paper's upper left. */
+export type Corners = [upperLeft: Corner, upperRight: Corner, lowerRight: Corner, lowerLeft: Corner];
+export type Corner = [x: number, y: number];
+
+/** Straightens a paper between its corners, or puts the photo back as it was taken. Throws `Refused`. */
+export async function straighten(book: string, paper: string, corners: Corners | null): Promise<Named<'written'>> {
+  const answer = inWindow
+    ? await fromWindow<Response>(invoke('straighten', { book, paper, corners }))
+    : await fromServer(fetch(`/straighten?${new URLSearchParams({ book, paper })}`, inJson(corners)));
+  return answer as Named<'written'>;
 }
 
 /** The address of a photo. */
@@ -85,8 +112,23 @@ function askWindow(request: Request): Promise<Response> {
 }
 
 function askServer(request: Request): Promise<Response> {
-  const headers = { 'content-type': 'application/json' };
-  return fromServer(fetch('/ask', { method: 'POST', headers, body: JSON.stringify(request) }));
+  return fromServer(fetch('/ask', inJson(request)));
+}
+
+function inJson(body: unknown): RequestInit {
+  return { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) };
+}
+
+/** Settles once `signal` is aborted, and has the window give the reading up then. */
+function stopped(signal: AbortSignal): Promise<never> {
+  return new Promise((_, reject) => {
+    const stop = () => {
+      void invoke('stop_reading');
+      reject(signal.reason as Error);
+    };
+    if (signal.aborted) stop();
+    else signal.addEventListener('abort', stop, { once: true });
+  });
 }
 
 async function fromWindow<T>(reply: Promise<T>): Promise<T> {

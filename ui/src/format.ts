@@ -1,7 +1,7 @@
 // Dates, readings, money and parts as they stand on the page. What they say in words comes from Fluent.
 
-import type { DatedReading, FoundView, FuelView, ItemView, MoneyView, PartView, Reading, UnitKey } from './door/types';
-import { locale, say, sayKey } from './words';
+import type { DatedReading, FoundView, FuelView, ItemView, MoneyView, NumberForm, PartView, Reading, UnitKey, WarningView } from './door/types';
+import { list, locale, say, sayKey } from './words';
 
 /** Groups of three stand apart by a space at which no line breaks, in every language. */
 const NBSP = '\u00a0';
@@ -134,7 +134,7 @@ export function measuredName(what: string): string {
 }
 
 /** `4.3 litres`, `2 pieces`. */
-export function quantity({ quantity: amount, measure }: PartView): string {
+export function quantity({ quantity: amount, measure }: Pick<PartView, 'quantity' | 'measure'>): string {
   return sayKey(`amount-${measure}`, { amount: Number(amount) }) ?? `${decimal(amount)} ${measure}`;
 }
 
@@ -146,6 +146,18 @@ export function volume({ volume: amount, volume_unit: unit }: FuelView): string 
 /** The maker and his number, or the name where there is no number. */
 export function partTitle({ maker, number: maker_number, name }: PartView): string {
   return [maker, maker_number || name].filter(Boolean).join(' ');
+}
+
+/** 'Also as Merle M 7 and Quarrel 20118'; nothing when no other number is known. */
+export function numbersText(same: NumberForm[]): string {
+  const numbers = same.map(({ maker, number: given }) => [maker, given].filter(Boolean).join(' '));
+  return numbers.length === 0 ? '' : say('also-as', { numbers: list(numbers) });
+}
+
+/** Why a part should not be bought again; nothing when nothing warns of it. */
+export function warningText(warning: WarningView | null): string {
+  if (warning === null) return '';
+  return say('warning', { mark: warning.mark, ask: warning.instead === '' ? 'no' : 'yes', instead: warning.instead });
 }
 
 function tens(minutes: number): number {

@@ -1,6 +1,6 @@
 // Refusals in one sentence: days, distances and amounts in it stand as everywhere else on the page.
 
-import { NO_ANSWER } from './door';
+import { NO_ANSWER, NOT_A_FILE } from './door';
 import type { Refusal } from './door/types';
 import { day, decimal, distance } from './format';
 import { say, sayKey } from './words';
@@ -17,6 +17,7 @@ const AMOUNTS: readonly string[] = ['most', 'least', 'value', 'length', 'width',
 /** A refusal in one sentence. */
 export function refusalText({ code, values }: Refusal): string {
   if (code === NO_ANSWER) return say('no-answer');
+  if (code === NOT_A_FILE) return say('take-folder');
   const worded = Object.fromEntries(Object.entries(values).map(([name, value]) => [name, valueText(name, value)]));
   if (code === 'reading-too-fast' && values.from === values.to) return onOneDay(worded);
   return sayKey(`refusal-${code}`, worded) ?? say('refused-unworded', { code });

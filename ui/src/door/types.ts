@@ -1,6 +1,24 @@
 // Written by `cargo xtask types` from the door's Rust types; not to be edited.
 // Longer than 400 lines because it holds every type that crosses the door.
 
+export type AmountView = {
+/**
+ * The amount, as a form takes it.
+ */
+value: string,
+/**
+ * Its currency.
+ */
+currency: string,
+/**
+ * As in [`FieldView`].
+ */
+sure: string,
+/**
+ * Where it stands.
+ */
+area: [number, number, number, number], };
+
 export type BayView = {
 /**
  * The vehicle.
@@ -60,6 +78,36 @@ amended: number,
  * It was struck out, for this reason.
  */
 struck: string | null, };
+
+export type BoughtForm = {
+/**
+ * The day; today when empty.
+ */
+day: string,
+/**
+ * The shop; may be empty.
+ */
+shop: string,
+/**
+ * What was bought; at least one.
+ */
+parts: Array<PartForm>,
+/**
+ * What it cost in all; may be empty.
+ */
+cost: string,
+/**
+ * The currency of the cost and of all prices.
+ */
+currency: string,
+/**
+ * Anything else worth keeping, at most 2 000 characters.
+ */
+note: string,
+/**
+ * The lines of the papers that belong to it.
+ */
+papers: Array<string>, };
 
 export type CardOptions = {
 /**
@@ -197,6 +245,24 @@ photos: number,
  */
 faults: Array<FaultView>, };
 
+export type CheckedView = {
+/**
+ * `lines`, `net-and-tax`, `paid` or `fuel`.
+ */
+kind: string,
+/**
+ * What the other figures come to.
+ */
+worked_out: MoneyView,
+/**
+ * What is printed.
+ */
+printed: MoneyView,
+/**
+ * Both agree, within what rounding explains.
+ */
+agrees: boolean, };
+
 export type CountedFrom = { "from": "done",
 /**
  * The day.
@@ -233,13 +299,21 @@ vehicle: VehicleLine,
  */
 get: Array<GetView>,
 /**
- * The papers that belong to no visit yet, newest first.
+ * What waits at home, what was bought last first.
+ */
+stock: Array<StockView>,
+/**
+ * The papers that belong to no line yet, newest first.
  */
 tray: Array<PaperView>,
 /**
- * The visits to which a paper may be tied, newest first, at most 20.
+ * The lines to which a paper may be tied, newest first, at most 20.
  */
-visits: Array<VisitLine>, };
+lines: Array<TieLine>,
+/**
+ * Photos can be read on this device.
+ */
+reads: boolean, };
 
 export type DatedReading = {
 /**
@@ -250,6 +324,24 @@ day: string,
  * The reading.
  */
 reading: Reading, };
+
+export type DayReadView = {
+/**
+ * The likelier reading.
+ */
+value: string,
+/**
+ * The other one, where day and month can change places and nothing says which is which.
+ */
+or: string | null,
+/**
+ * As in [`FieldView`].
+ */
+sure: string,
+/**
+ * Where it stands.
+ */
+area: [number, number, number, number], };
 
 export type DrivenForm = {
 /**
@@ -347,6 +439,68 @@ code: string,
  */
 place: string, };
 
+export type FieldView = {
+/**
+ * The value, as a form takes it.
+ */
+value: string,
+/**
+ * `sure`: two things printed apart agree; `likely`: its place or label says so; `doubtful`: a guess.
+ */
+sure: string,
+/**
+ * Where it stands.
+ */
+area: [number, number, number, number], };
+
+export type FieldsView = {
+/**
+ * The shop.
+ */
+shop: FieldView | null,
+/**
+ * The day of the sale.
+ */
+day: DayReadView | null,
+/**
+ * The currency of every amount.
+ */
+currency: FieldView | null,
+/**
+ * What there was to pay.
+ */
+total: AmountView | null,
+/**
+ * The taxes, one a rate.
+ */
+tax: Array<AmountView>,
+/**
+ * What was bought.
+ */
+lines: Array<ReceiptLineView>,
+/**
+ * All part numbers.
+ */
+numbers: Array<FieldView>,
+/**
+ * The fill, on a pump receipt.
+ */
+fuel: FuelReadView | null,
+/**
+ * The odometer reading.
+ */
+odometer: OdometerReadView | null, };
+
+export type FiledView = {
+/**
+ * Their lines: one for a photo, one a page for a document.
+ */
+papers: Array<string>,
+/**
+ * `paper-known` for each that the book had already.
+ */
+warnings: Array<string>, };
+
 export type FirstKey = "time" | "distance" | "finding";
 
 export type FittedLine = {
@@ -409,6 +563,32 @@ currency: string,
  */
 fill: string, };
 
+export type FuelReadView = {
+/**
+ * How much; empty when it was not found.
+ */
+volume: string,
+/**
+ * `litre`, `us-gallon` or `imperial-gallon`; empty when no volume was found.
+ */
+unit: string,
+/**
+ * The price of one litre or gallon, with its three decimals; empty when it was not found.
+ */
+price: string,
+/**
+ * What the fuel cost; empty when it was not found.
+ */
+total: string,
+/**
+ * As in [`FieldView`]: as sure as the least sure of the three.
+ */
+sure: string,
+/**
+ * Where they stand.
+ */
+area: [number, number, number, number], };
+
 export type FuelView = {
 /**
  * How much, in its unit, with three decimals.
@@ -436,6 +616,22 @@ item: ItemView,
  * What was fitted the last time; nothing when the book holds no part for it.
  */
 part: PartView | null,
+/**
+ * How much of it is at home; empty when there is none.
+ */
+at_home: string,
+/**
+ * How much of it is still to be bought; empty when what is at home suffices, or nothing is known of it.
+ */
+to_buy: string,
+/**
+ * Other numbers for the same part.
+ */
+same: Array<NumberForm>,
+/**
+ * What warns of it.
+ */
+warning: WarningView | null,
 /**
  * Where it was bought or fitted, by the visit's workshop; empty when the owner did it.
  */
@@ -545,7 +741,11 @@ status: string,
 /**
  * The fuel taken at it.
  */
-fuel: FuelView | null, } | { "kind": "instrument",
+fuel: FuelView | null,
+/**
+ * Its papers.
+ */
+papers: Array<PaperView>, } | { "kind": "instrument",
 /**
  * What the old one showed last.
  */
@@ -581,7 +781,31 @@ papers: Array<PaperView>,
 /**
  * What was found.
  */
-found: Array<FoundView>, } | { "kind": "paper",
+found: Array<FoundView>, } | { "kind": "bought",
+/**
+ * Where; may be empty.
+ */
+shop: string,
+/**
+ * What.
+ */
+parts: Array<PartView>,
+/**
+ * What it cost.
+ */
+cost: MoneyView | null,
+/**
+ * The note.
+ */
+note: string,
+/**
+ * Its papers.
+ */
+papers: Array<PaperView>, } | { "kind": "part-note",
+/**
+ * What is noted.
+ */
+note: PartNoteForm, } | { "kind": "paper",
 /**
  * The paper.
  */
@@ -713,6 +937,34 @@ late: boolean,
  */
 weight: number, };
 
+export type NumberForm = {
+/**
+ * Who makes it; may be empty.
+ */
+maker: string,
+/**
+ * The number.
+ */
+number: string, };
+
+export type OdometerReadView = {
+/**
+ * The reading in whole units.
+ */
+value: number,
+/**
+ * `km` or `mi`.
+ */
+unit: string,
+/**
+ * As in [`FieldView`].
+ */
+sure: string,
+/**
+ * Where it stands.
+ */
+area: [number, number, number, number], };
+
 export type PaidView = {
 /**
  * What all of it cost.
@@ -755,7 +1007,15 @@ height: number,
 /**
  * The day on which it was filed.
  */
-filed: string, };
+filed: string,
+/**
+ * The SHA-256 of the photo before it was straightened; nothing where it is as it was taken.
+ */
+whole: string | null,
+/**
+ * Which page of its document it is, from 1; nothing where it is a photo.
+ */
+page: number | null, };
 
 export type PartForm = {
 /**
@@ -805,6 +1065,14 @@ maker: string,
  */
 numbers: Array<string>,
 /**
+ * Other numbers for the same part.
+ */
+same: Array<NumberForm>,
+/**
+ * What warns of it.
+ */
+warning: WarningView | null,
+/**
  * The key of its kind, where someone said which; empty otherwise.
  */
 kind: string,
@@ -846,6 +1114,32 @@ lasted: UsedView | null,
  * nobody said which item it served.
  */
 present: UsedView | null, };
+
+export type PartNoteForm = {
+/**
+ * Its number.
+ */
+number: string,
+/**
+ * Who makes it; may be empty.
+ */
+maker: string,
+/**
+ * The same part under other numbers.
+ */
+same: Array<NumberForm>,
+/**
+ * `wrong`, `superseded`, or empty when nothing warns of it.
+ */
+mark: string,
+/**
+ * The number to ask for in its place; may be empty.
+ */
+instead: string,
+/**
+ * Anything else worth keeping, at most 2 000 characters.
+ */
+note: string, };
 
 export type PartView = {
 /**
@@ -1035,7 +1329,11 @@ status: string,
 /**
  * Fuel taken at this reading.
  */
-fuel?: FuelForm, };
+fuel?: FuelForm,
+/**
+ * The lines of the papers that belong to it.
+ */
+papers: Array<string>, };
 
 export type ReadingLine = {
 /**
@@ -1064,6 +1362,50 @@ export type RebuiltView = {
  * Entries folded.
  */
 entries: number, };
+
+export type ReceiptLineView = {
+/**
+ * How it is described.
+ */
+text: string,
+/**
+ * How many or how much; empty when it is not printed.
+ */
+quantity: string,
+/**
+ * `piece`, `litre`, `set`, `kilogram` or `metre`; empty when no quantity is printed.
+ */
+measure: string,
+/**
+ * The price of the line.
+ */
+price: string,
+/**
+ * The number of the part; empty when none was found.
+ */
+number: string,
+/**
+ * As in [`FieldView`].
+ */
+sure: string,
+/**
+ * Where it stands.
+ */
+area: [number, number, number, number], };
+
+export type ReceiptView = {
+/**
+ * The rows of text, from top to bottom.
+ */
+rows: Array<RowView>,
+/**
+ * What they mean.
+ */
+fields: FieldsView,
+/**
+ * The sums that could be checked.
+ */
+checks: Array<CheckedView>, };
 
 export type Refusal = {
 /**
@@ -1263,7 +1605,23 @@ subject: string,
 /**
  * Why, in the owner's words; may be empty.
  */
-why: string, } | { "ask": "tie-paper",
+why: string, } | { "ask": "write-bought",
+/**
+ * The vehicle's book.
+ */
+book: string,
+/**
+ * What was bought.
+ */
+bought: BoughtForm, } | { "ask": "note-part",
+/**
+ * The vehicle's book.
+ */
+book: string,
+/**
+ * The note.
+ */
+note: PartNoteForm, } | { "ask": "tie-paper",
 /**
  * The vehicle's book.
  */
@@ -1273,9 +1631,9 @@ book: string,
  */
 paper: string,
 /**
- * The visit's line.
+ * The line to which it belongs.
  */
-visit: string, } | { "ask": "throw-away",
+line: string, } | { "ask": "throw-away",
 /**
  * The vehicle's book.
  */
@@ -1305,7 +1663,21 @@ change: PlanForm, } | { "ask": "set-viewer-address",
  */
 address: string | null, } | { "ask": "demo" };
 
-export type Response = { "answer": "shelf" } & ShelfView | { "answer": "today" } & TodayView | { "answer": "visits" } & VisitsView | { "answer": "moved" } & MovedView | { "answer": "pump" } & PumpView | { "answer": "counter" } & CounterView | { "answer": "parts" } & PartsView | { "answer": "bay" } & BayView | { "answer": "lines" } & LinesView | { "answer": "line" } & LineView | { "answer": "sheet" } & SheetView | { "answer": "card" } & CardView | { "answer": "vin" } & VinView | { "answer": "card-read" } & CardReadView | { "answer": "check" } & CheckView | { "answer": "rebuilt" } & RebuiltView | { "answer": "written" } & WrittenView;
+export type Response = { "answer": "shelf" } & ShelfView | { "answer": "today" } & TodayView | { "answer": "visits" } & VisitsView | { "answer": "moved" } & MovedView | { "answer": "pump" } & PumpView | { "answer": "counter" } & CounterView | { "answer": "parts" } & PartsView | { "answer": "bay" } & BayView | { "answer": "lines" } & LinesView | { "answer": "line" } & LineView | { "answer": "sheet" } & SheetView | { "answer": "card" } & CardView | { "answer": "vin" } & VinView | { "answer": "card-read" } & CardReadView | { "answer": "check" } & CheckView | { "answer": "rebuilt" } & RebuiltView | { "answer": "filed" } & FiledView | { "answer": "receipt" } & ReceiptView | { "answer": "written" } & WrittenView;
+
+export type RowView = {
+/**
+ * All of it.
+ */
+text: string,
+/**
+ * How sure its letters are, from 0 to 1: no proof.
+ */
+sure: number,
+/**
+ * Its stretches from left to right.
+ */
+stretches: Array<StretchView>, };
 
 export type SeenView = {
 /**
@@ -1416,6 +1788,64 @@ high: MoneyView,
 unpriced: number, };
 
 export type StateKey = "overdue" | "due" | "soon" | "ahead" | "no-record";
+
+export type StockView = {
+/**
+ * The line of the last purchase.
+ */
+line: string,
+/**
+ * As it was bought last, with how much is left of it.
+ */
+part: PartView,
+/**
+ * When.
+ */
+day: string,
+/**
+ * Where; may be empty.
+ */
+shop: string, };
+
+export type StretchView = {
+/**
+ * What was read.
+ */
+text: string,
+/**
+ * How sure its letters are, from 0 to 1.
+ */
+sure: number,
+/**
+ * Where it stands.
+ */
+area: [number, number, number, number], };
+
+export type TieLine = {
+/**
+ * Its line.
+ */
+subject: string,
+/**
+ * `visit`, `fill` or `bought`.
+ */
+kind: string,
+/**
+ * The day.
+ */
+day: string,
+/**
+ * What was done; empty where it is no visit.
+ */
+items: Array<ItemView>,
+/**
+ * The workshop or the shop; empty when nobody said, or the owner did it.
+ */
+place: string,
+/**
+ * What it cost.
+ */
+cost: MoneyView | null, };
 
 export type TodayView = {
 /**
@@ -1635,24 +2065,6 @@ pinned: boolean,
  */
 next: boolean, };
 
-export type VisitLine = {
-/**
- * Its line.
- */
-subject: string,
-/**
- * The day.
- */
-day: string,
-/**
- * What was done.
- */
-items: Array<ItemView>,
-/**
- * By whom; empty when the owner did it.
- */
-workshop: string, };
-
 export type VisitsView = {
 /**
  * The vehicle.
@@ -1670,6 +2082,16 @@ visits: Array<PlannedVisitView>,
  * The next twelve months in money; nothing when no price is known.
  */
 spend: SpendView | null, };
+
+export type WarningView = {
+/**
+ * `wrong` or `superseded`.
+ */
+mark: string,
+/**
+ * The number to ask for in its place; may be empty.
+ */
+instead: string, };
 
 export type WhyView = {
 /**

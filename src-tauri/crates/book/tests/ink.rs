@@ -73,7 +73,7 @@ fn a_line_is_amended_by_its_own_kind_and_struck_out_once() {
 #[test]
 fn papers_wait_in_the_tray_until_a_visit_takes_them() {
     let (mut shelf, book) = every_kind();
-    assert_eq!(shelf.papers(book).unwrap().len(), 2);
+    assert_eq!(shelf.papers(book).unwrap().len(), 3);
     let tray = shelf.tray(book).unwrap();
     assert_eq!(tray.len(), 1);
     let content = Content::Visit(visit("2023-06-01", 101_000, vec![tray[0].subject]));

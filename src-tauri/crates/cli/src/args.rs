@@ -49,11 +49,22 @@ pub enum Command {
     },
     /// Write a visit, from these options or as JSON from standard input
     Visit(VisitArgs),
-    /// Take a photo into the tray
+    /// Take photos or documents into the tray
     Paper {
-        /// JPEG, PNG or WebP files
+        /// JPEG, PNG, WebP or PDF files
         #[arg(required = true)]
         files: Vec<PathBuf>,
+        /// The line to which they belong, by its id: a visit, a reading, or what was bought
+        #[arg(long, value_name = "ID")]
+        visit: Option<String>,
+    },
+    /// Read what a receipt says, without writing anything
+    Read {
+        /// A JPEG, PNG, WebP or PDF file
+        file: PathBuf,
+        /// The folder with the models of the reader
+        #[arg(long, value_name = "DIR")]
+        models: Option<PathBuf>,
     },
     /// List the parts that were fitted, and how long they last
     Parts {

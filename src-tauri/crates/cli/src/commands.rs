@@ -5,8 +5,8 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use door::{
-    CardOptions, CardReadView, Door, FoundForm, ItemForm, PartForm, ReadingForm, Refusal, Request, Response,
-    ShelfView, VisitForm, WrittenView,
+    CardOptions, CardReadView, Clock, Door, FoundForm, ItemForm, PaperReader, PartForm, ReadingForm, Refusal,
+    Request, Response, ShelfView, ToRead, VisitForm, WrittenView,
 };
 use words::{Arg, Words};
 
@@ -33,7 +33,7 @@ impl Terminal<'_> {
             Command::Visits => self.visits(),
             Command::Reading { value, on, keep } => self.reading(value, on, *keep),
             Command::Visit(visit) => self.visit(visit),
-            Command::Paper { files } => self.papers(files).map(|written| self.answer(&written, |_| ())),
+            Command::Paper { files, visit } => self.paper(files, visit.as_deref()),
             Command::Parts { item } => self.parts(item.as_deref()),
             Command::Buy => self.buy(),
             Command::Card { out, viewer, hide_vin, size: Size::A5 } => {
@@ -43,7 +43,7 @@ impl Terminal<'_> {
             Command::Check => return self.check(),
             Command::Rebuild => self.rebuild(),
             Command::Ask => self.ask_lines(),
-            Command::Vin { .. } | Command::Serve { .. } => Ok(()),
+            Command::Vin { .. } | Command::Read { .. } | Command::Serve { .. } => Ok(()),
         }?;
         Ok(ExitCode::SUCCESS)
     }
@@ -189,7 +189,7 @@ impl Terminal<'_> {
     fn visit(&mut self, args: &VisitArgs) -> Result<(), Refusal> {
         let book = self.book()?;
         let mut visit = if args.stdin { visit_from(std::io::stdin())? } else { self.visit_form(args)? };
-        visit.papers.extend(self.papers(&args.paper)?.into_iter().map(|paper| paper.subject));
+        visit.papers.extend(self.papers(&args.paper)?);
         let day = if visit.day.is_empty() { self.today() } else { visit.day.clone() };
         let written = self.written(Request::RecordVisit { book, visit, keep: args.keep })?;
         self.answer(&written, |terminal| terminal.say("cli-visit-written", &[("day", day.into())]));
@@ -216,18 +216,32 @@ impl Terminal<'_> {
         })
     }
 
-    /// Takes papers into the tray. In words each is told at once, because a later one may be refused; JSON is
-    /// left to the command, whose answer is one document.
-    fn papers(&mut self, files: &[PathBuf]) -> Result<Vec<WrittenView>, Refusal> {
+    fn paper(&mut self, files: &[PathBuf], line: Option<&str>) -> Result<(), Refusal> {
+        let papers = self.papers(files)?;
+        if let Some(line) = line {
+            let book = self.book()?;
+            for paper in &papers {
+                let (book, paper, line) = (book.clone(), paper.clone(), line.to_owned());
+                self.written(Request::TiePaper { book, paper, line })?;
+            }
+        }
+        self.answer(&papers, |_| ());
+        Ok(())
+    }
+
+    /// Takes papers into the tray and answers their lines. In words each is told at once, because a later one may
+    /// be refused; JSON is left to the command, whose answer is one document.
+    fn papers(&mut self, files: &[PathBuf]) -> Result<Vec<String>, Refusal> {
         let book = self.book()?;
-        let take_in = |file: &PathBuf| {
-            let written = self.door.take_in(&book, &read_file(file)?)?;
+        let mut papers = Vec::new();
+        for path in files {
+            let taken = self.door.take_in(&book, &read_file(path)?)?;
             if !self.args.json {
                 self.say("cli-paper-written", &[]);
             }
-            Ok(written)
-        };
-        files.iter().map(take_in).collect()
+            papers.extend(taken.papers);
+        }
+        Ok(papers)
     }
 
     fn card(&mut self, out: &Path, viewer: Option<String>, hide_vin: bool) -> Result<(), Refusal> {
@@ -387,4 +401,19 @@ fn print_json<T: serde::Serialize>(answer: &T) {
     if let Ok(text) = serde_json::to_string(answer) {
         print_line(&text);
     }
+}
+
+/// Reads a receipt: what it says in words, or everything that was read in JSON.
+pub fn read_receipt(words: &Words, args: &Args, file: &Path, models: Option<&Path>) -> Outcome {
+    let today = args.today.map_or(Clock::Device, Clock::Fixed).today();
+    let wanted = ToRead::file(&read_file(file)?, today)?;
+    let receipt = PaperReader::new(models).read(&wanted, &|| false)?;
+    if args.json {
+        print_json(&receipt);
+    } else {
+        for line in say::receipt(words, &receipt) {
+            print_line(&line);
+        }
+    }
+    Ok(ExitCode::SUCCESS)
 }

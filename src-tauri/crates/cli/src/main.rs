@@ -38,6 +38,9 @@ fn run(args: &Args, words: &Words) -> Result<ExitCode, door::Refusal> {
     if let Command::Vin { vin } = &args.command {
         return commands::vin(words, args.json, vin);
     }
+    if let Command::Read { file, models } = &args.command {
+        return commands::read_receipt(words, args, file, models.as_deref());
+    }
     let clock = args.today.map_or(Clock::Device, Clock::Fixed);
     let door = Door::open(&args.shelf(), clock)?;
     if let Command::Serve { port } = args.command {

@@ -1,8 +1,9 @@
 //! Answers in words.
 
 use door::{
-    CountedFrom, DueView, GetView, IntervalView, ItemView, MoneyView, PaidView, PartLine, PlannedVisitView,
-    Reading, Refusal, SeenView, SpendView, StateKey, UnitKey, UsedView, VehicleLine,
+    AmountView, CountedFrom, DayReadView, DueView, GetView, IntervalView, ItemView, MoneyView, PaidView,
+    PartLine, PlannedVisitView, Reading, ReceiptView, Refusal, SeenView, SpendView, StateKey, UnitKey,
+    UsedView, VehicleLine,
 };
 use words::{Arg, Words};
 
@@ -178,5 +179,35 @@ fn used(words: &Words, used: UsedView) -> String {
             words.say("cli-span", &[("time", time.into()), ("distance", reading(distance).into())])
         }
         None => time,
+    }
+}
+
+/// What a receipt says: its rows, and under them the fields with how sure each is.
+pub fn receipt(words: &Words, receipt: &ReceiptView) -> Vec<String> {
+    let fields = &receipt.fields;
+    let amount = |amount: &AmountView| format!("{} {}", amount.value, amount.currency);
+    let mut told: Vec<(&str, String, &str)> = Vec::new();
+    told.extend(fields.shop.iter().map(|field| ("shop", field.value.clone(), field.sure.as_str())));
+    told.extend(fields.day.iter().map(|day| ("day", day_or(words, day), day.sure.as_str())));
+    told.extend(fields.total.iter().map(|total| ("total", amount(total), total.sure.as_str())));
+    told.extend(fields.tax.iter().map(|tax| ("tax", amount(tax), tax.sure.as_str())));
+    told.extend(fields.numbers.iter().map(|field| ("number", field.value.clone(), field.sure.as_str())));
+    told.extend(fields.fuel.iter().map(|fuel| ("volume", fuel.volume.clone(), fuel.sure.as_str())));
+    let odometer = fields.odometer.iter();
+    told.extend(
+        odometer.map(|read| ("odometer", format!("{} {}", read.value, read.unit), read.sure.as_str())),
+    );
+    let rows = receipt.rows.iter().map(|row| row.text.clone());
+    let fields = told.into_iter().map(|(what, value, sure)| {
+        let sure = words.say(&format!("cli-sure-{sure}"), &[]);
+        words.say(&format!("cli-read-{what}"), &[("value", value.into()), ("sure", sure.into())])
+    });
+    rows.chain([String::new()]).chain(fields).collect()
+}
+
+fn day_or(words: &Words, day: &DayReadView) -> String {
+    match &day.or {
+        Some(or) => words.say("cli-day-or", &[("day", (&day.value).into()), ("or", or.into())]),
+        None => day.value.clone(),
     }
 }

@@ -5,6 +5,7 @@
 
 use std::path::{Component, Path, PathBuf};
 use std::process::ExitCode;
+use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Arc, Mutex, PoisonError};
 
 use axum::Router;
@@ -14,7 +15,7 @@ use axum::http::{HeaderMap, StatusCode, Uri, header};
 use axum::middleware::{self, Next};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
-use door::{CardOptions, Door, PhotoSize, Refusal};
+use door::{CardOptions, Door, PaperReader, PhotoSize, Refusal};
 use serde::Deserialize;
 use words::Words;
 
@@ -28,6 +29,7 @@ const POLICY: &str = "default-src 'none'; script-src 'self'; style-src 'self'; s
 /// What every request needs.
 struct Server {
     door: Mutex<Door>,
+    reader: PaperReader,
     token: String,
     host: String,
     ui: PathBuf,
@@ -66,7 +68,13 @@ pub fn serve(door: Door, port: u16, words: &Words) -> Result<ExitCode, Refusal> 
         let token = token()?;
         println!("{}", words.say("cli-serving", &[]));
         println!("http://{address}/?token={token}");
-        let server = Server { door: Mutex::new(door), token, host: address.to_string(), ui: ui_folder() };
+        let server = Server {
+            door: Mutex::new(door),
+            reader: PaperReader::new(None),
+            token,
+            host: address.to_string(),
+            ui: ui_folder(),
+        };
         axum::serve(listener, router(Arc::new(server)))
             .with_graceful_shutdown(async {
                 // Without a signal to wait for, the server simply stays.
@@ -98,6 +106,8 @@ fn router(server: Arc<Server>) -> Router {
     Router::new()
         .route("/ask", post(ask))
         .route("/paper", post(paper))
+        .route("/read", post(read))
+        .route("/straighten", post(straighten))
         .route("/photo/{hash}/{size}", get(photo))
         .route("/card.pdf", get(card))
         .fallback(get(file))
@@ -167,13 +177,61 @@ async fn paper(
     Query(Book { book }): Query<Book>,
     body: Bytes,
 ) -> Result<axum::Json<door::Response>, Refused> {
-    // The photo is worked on before the door is taken, so that other screens do not wait for it.
-    let prepared = tokio::task::spawn_blocking(move || door::prepare_photo(&body)).await;
-    let prepared = prepared.map_err(|error| Refused(door::refuse_request(&error)))?.map_err(Refused)?;
-    server
-        .with(move |door| door.file(&book, &prepared))
-        .await
-        .map(|written| axum::Json(door::Response::Written(written)))
+    // The paper is worked on before the door is taken, so that other screens do not wait for it.
+    let intake = aside(move || door::prepare_paper(&body)).await?;
+    let filed = server.with(move |door| door.file(&book, &intake)).await?;
+    Ok(axum::Json(door::Response::Filed(filed)))
+}
+
+/// Does slow work that needs no door.
+async fn aside<T: Send + 'static>(
+    work: impl FnOnce() -> Result<T, Refusal> + Send + 'static,
+) -> Result<T, Refused> {
+    let done = tokio::task::spawn_blocking(work).await;
+    done.map_err(|error| Refused(door::refuse_request(&error)))?.map_err(Refused)
+}
+
+#[derive(Deserialize)]
+struct Paper {
+    book: String,
+    paper: String,
+}
+
+/// Says so to the work when the browser no longer waits for it.
+#[derive(Default)]
+struct StopWhenDropped(Arc<AtomicBool>);
+
+impl Drop for StopWhenDropped {
+    fn drop(&mut self) {
+        self.0.store(true, Ordering::Relaxed);
+    }
+}
+
+/// Reads a paper.
+async fn read(
+    State(server): State<Arc<Server>>,
+    Query(Paper { book, paper }): Query<Paper>,
+) -> Result<axum::Json<door::Response>, Refused> {
+    let wanted = server.clone().with(move |door| door.to_read(&book, &paper)).await?;
+    let waiting = StopWhenDropped::default();
+    let stop = waiting.0.clone();
+    let receipt = aside(move || server.reader.read(&wanted, &|| stop.load(Ordering::Relaxed))).await?;
+    drop(waiting);
+    Ok(axum::Json(door::Response::Receipt(Box::new(receipt))))
+}
+
+/// Straightens a paper between the corners given, or puts the photo back as it was taken.
+async fn straighten(
+    State(server): State<Arc<Server>>,
+    Query(Paper { book, paper }): Query<Paper>,
+    axum::Json(corners): axum::Json<Option<[[f64; 2]; 4]>>,
+) -> Result<axum::Json<door::Response>, Refused> {
+    let (of, which) = (book.clone(), paper.clone());
+    let whole = server.clone().with(move |door| door.whole_photo(&of, &which)).await?;
+    let straight =
+        aside(move || corners.map(|corners| door::straighten_photo(&whole, corners)).transpose()).await?;
+    let written = server.with(move |door| door.put_straight(&book, &paper, straight.as_ref())).await?;
+    Ok(axum::Json(door::Response::Written(written)))
 }
 
 async fn photo(

@@ -79,6 +79,7 @@ fn pad(folder: &Path, entries: u64) {
             shown: Distance::whole(i64::try_from(count).unwrap(), DistanceUnit::Kilometre),
             status: OdometerStatus::Actual,
             fuel: None,
+            papers: Vec::new(),
         });
         shelf.append(stamp(count), third, Change::Begin(content)).unwrap();
     }

@@ -2,7 +2,9 @@
 
 use std::collections::BTreeMap;
 
-use book::content::{Content, ContentKind, PartContent, VehicleContent, VisitContent};
+use book::content::{
+    BoughtContent, Content, ContentKind, PartContent, PartNoteContent, VehicleContent, VisitContent,
+};
 use book::{DoneRow, ReadingRow};
 use rules::running::{Instrument, Pace, Reading, Track, Travelled};
 use rules::upkeep::{Done, DueLine, Facts, Found, ItemRef, Plan, PlanChange, due};
@@ -21,6 +23,10 @@ pub(crate) struct Car {
     pub done: Vec<DoneRow>,
     /// The visits that count, oldest first; those of one day in the order of writing.
     pub visits: Vec<Visit>,
+    /// What was bought to be fitted later, oldest first.
+    pub bought: Vec<Purchase>,
+    /// The notes on parts, in the order of writing.
+    pub part_notes: Vec<PartNoteContent>,
     pub plan: Plan<'static>,
     pub track: Track,
     pub pace: Pace,
@@ -28,6 +34,12 @@ pub(crate) struct Car {
     believed: Track,
     done_facts: Vec<Done>,
     found: Vec<Found>,
+}
+
+/// What was bought, and its line.
+pub(crate) struct Purchase {
+    pub subject: SubjectId,
+    pub content: BoughtContent,
 }
 
 /// A visit that counts, and its line.
@@ -56,6 +68,8 @@ impl Door {
         let plan = Plan::new(self.catalogue, &vehicle, &self.plan_changes(book)?);
         let done = self.shelf.done(book)?;
         let visits = self.visits(book)?;
+        let bought = self.bought(book)?;
+        let part_notes = self.part_notes(book)?;
         let by_line: BTreeMap<SubjectId, &Visit> =
             visits.iter().map(|visit| (visit.subject, visit)).collect();
         let done_facts = done.iter().map(|row| done_at(row, &by_line, &track)).collect();
@@ -68,6 +82,8 @@ impl Door {
             instruments,
             done,
             visits,
+            bought,
+            part_notes,
             plan,
             track,
             pace,
@@ -84,6 +100,26 @@ impl Door {
             _ => None,
         });
         Ok(instruments.collect())
+    }
+
+    fn bought(&self, book: BookId) -> Result<Vec<Purchase>, Refusal> {
+        let lines = self.shelf.lines_of(book, ContentKind::Bought)?;
+        let bought = lines.into_iter().filter_map(|line| match line.content {
+            Content::Bought(content) => Some(Purchase { subject: line.subject, content }),
+            _ => None,
+        });
+        let mut bought: Vec<_> = bought.collect();
+        bought.sort_by_key(|purchase| purchase.content.day);
+        Ok(bought)
+    }
+
+    fn part_notes(&self, book: BookId) -> Result<Vec<PartNoteContent>, Refusal> {
+        let lines = self.shelf.lines_of(book, ContentKind::PartNote)?;
+        let notes = lines.into_iter().filter_map(|line| match line.content {
+            Content::PartNote(note) => Some(note),
+            _ => None,
+        });
+        Ok(notes.collect())
     }
 
     fn plan_changes(&self, book: BookId) -> Result<Vec<PlanChange>, Refusal> {

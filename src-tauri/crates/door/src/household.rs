@@ -81,7 +81,7 @@ impl Door {
     }
 
     fn photograph(&mut self, book: &str, receipt: &demo::Receipt) -> Result<String, Refusal> {
-        Ok(self.take_in(book, &demo::draw(receipt))?.subject)
+        Ok(self.take_in(book, &demo::draw(receipt))?.papers.pop().unwrap_or_default())
     }
 
     fn papers_of(&self, book: &str, visit: &str) -> Result<Vec<String>, Refusal> {

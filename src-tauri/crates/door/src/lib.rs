@@ -17,12 +17,14 @@ mod forms;
 mod household;
 mod issue;
 mod papers;
+mod reading;
 mod refusals;
 mod refuse;
 mod request;
 mod response;
 mod save;
 mod screens;
+mod typed;
 mod types;
 mod write;
 
@@ -35,16 +37,18 @@ use rules::upkeep::Catalogue;
 
 pub use clock::Clock;
 pub use issue::scan_card;
-pub use papers::{PhotoSize, prepare_photo};
+pub use papers::{Intake, PhotoSize, prepare_paper, straighten_photo};
+pub use reading::{PaperReader, ToRead};
 pub use refusals::REFUSALS;
 pub use refuse::refuse_request;
-pub use request::{
-    CardOptions, DrivenForm, FoundForm, FuelForm, IntervalForm, ItemForm, LineFilter, PartForm, PlanForm,
-    ReadingForm, Request, VehicleForm, VisitForm,
-};
+pub use request::{CardOptions, LineFilter, Request};
 pub use response::*;
 pub use save::{refuse_file, save};
 pub use screens::vin_view as read_vin;
+pub use typed::{
+    BoughtForm, DrivenForm, FoundForm, FuelForm, IntervalForm, ItemForm, NumberForm, PartForm, PartNoteForm,
+    PlanForm, ReadingForm, VehicleForm, VisitForm,
+};
 pub use types::typescript;
 pub use units::Day;
 

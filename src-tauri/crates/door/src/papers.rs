@@ -1,4 +1,4 @@
-//! Photos: raw bytes in, raw bytes out, and the one thing that can truly be removed.
+//! Papers: raw bytes in, raw bytes out, and the one thing that can truly be removed.
 //!
 //! A photo is on the disk before the entry that names it, and deleted after the entry that throws it away. So an
 //! interruption leaves a photo too many and never a line whose photo is missing; [`Door::clear_thrown_away`]
@@ -6,12 +6,12 @@
 
 use std::collections::BTreeSet;
 
-use book::content::{Content, PaperContent};
+use book::content::{Content, ContentKind, PageContent, PaperContent};
 use book::{Change, LineFilter};
-use paper::Prepared;
+use paper::{Corners, Format, Point, Prepared};
 use units::{BookId, Hash, SubjectId};
 
-use crate::{Door, Refusal, WrittenView, forms};
+use crate::{Door, FiledView, Refusal, WrittenView, forms};
 
 /// Which picture of a photo is wanted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -22,75 +22,184 @@ pub enum PhotoSize {
     Thumb,
 }
 
+/// A file that was worked on and can be filed.
+#[derive(Debug)]
+pub enum Intake {
+    /// A photo.
+    Photo(Prepared),
+    /// A document, with a picture of each of its pages.
+    Document {
+        /// The file as it came.
+        bytes: Vec<u8>,
+        /// Its pages, from the first.
+        pages: Vec<Prepared>,
+    },
+}
+
+/// Works on the bytes of a photo or a PDF: upright, straightened where the corners are sure, without metadata, of
+/// bounded size. Needs no door and takes the time.
+pub fn prepare_paper(bytes: &[u8]) -> Result<Intake, Refusal> {
+    match paper::sniff(bytes)? {
+        Format::Pdf => Ok(Intake::Document { bytes: bytes.to_vec(), pages: paper::pages(bytes)? }),
+        Format::Jpeg | Format::Png | Format::Webp => Ok(Intake::Photo(paper::prepare(bytes)?)),
+    }
+}
+
+/// Straightens what lies between corners drawn on a photo, in shares of its width and height, clockwise from the
+/// paper's upper left. Needs no door.
+pub fn straighten_photo(jpeg: &[u8], corners: [[f64; 2]; 4]) -> Result<Prepared, Refusal> {
+    let corners = Corners::new(corners.map(|[x, y]| Point { x, y }))?;
+    Ok(paper::straighten(jpeg, corners)?)
+}
+
 impl Door {
-    /// Takes a photo into the tray of a book: prepared, on the disk, and only then written.
+    /// Takes a photo or a PDF into the tray of a book: prepared, on the disk, and only then written.
+    pub fn take_in(&mut self, book: &str, bytes: &[u8]) -> Result<FiledView, Refusal> {
+        self.file(book, &prepare_paper(bytes)?)
+    }
+
+    /// The same with what [`prepare_paper`] has worked on, which needs no door and takes the time.
     ///
     /// A photo that the book holds already is the same paper, and nothing is written.
-    pub fn take_in(&mut self, book: &str, bytes: &[u8]) -> Result<WrittenView, Refusal> {
-        self.file(book, &paper::prepare(bytes)?)
-    }
-
-    /// The same with a photo that [`paper::prepare`] has worked on, which needs no door and takes the time.
-    pub fn file(&mut self, book: &str, prepared: &Prepared) -> Result<WrittenView, Refusal> {
+    pub fn file(&mut self, book: &str, intake: &Intake) -> Result<FiledView, Refusal> {
         let book: BookId = book.parse()?;
         self.shelf.vehicle(book)?;
-        let photo = self.photos.keep(prepared)?;
-        let known = self.shelf.papers(book)?.into_iter().find(|row| row.photo == photo.hash);
-        if let Some(known) = known {
-            let warnings = vec!["paper-known".to_owned()];
-            return Ok(WrittenView { book: book.to_string(), subject: known.subject.to_string(), warnings });
+        let mut filed = FiledView { papers: Vec::new(), warnings: Vec::new() };
+        match intake {
+            Intake::Photo(prepared) => self.file_one(book, prepared, None, &mut filed)?,
+            Intake::Document { bytes, pages } => {
+                let document = self.photos.keep_document(bytes)?;
+                for (number, prepared) in (1..).zip(pages) {
+                    self.file_one(book, prepared, Some(PageContent { document, number }), &mut filed)?;
+                }
+            }
         }
-        let content = PaperContent { photo: photo.hash, width: photo.width, height: photo.height };
-        self.write(book, Change::Begin(Content::Paper(content)))
+        Ok(filed)
     }
 
-    /// Throws a paper away: strikes its line out, and only then deletes its photo.
+    fn file_one(
+        &mut self,
+        book: BookId,
+        prepared: &Prepared,
+        page: Option<PageContent>,
+        filed: &mut FiledView,
+    ) -> Result<(), Refusal> {
+        let photo = self.photos.keep(prepared)?;
+        let whole = prepared.whole().map(|whole| whole.photo().hash);
+        // The same photo is the same paper, whatever the owner has made of its corners since.
+        let taken = whole.unwrap_or(photo.hash);
+        let is_known = |row: &book::PaperRow| row.whole.unwrap_or(row.photo) == taken;
+        let known = self.shelf.papers(book)?.into_iter().find(is_known);
+        if let Some(known) = known {
+            filed.papers.push(known.subject.to_string());
+            filed.warnings.push("paper-known".to_owned());
+            return Ok(());
+        }
+        let content =
+            PaperContent { photo: photo.hash, width: photo.width, height: photo.height, whole, page };
+        filed.papers.push(self.write(book, Change::Begin(Content::Paper(content)))?.subject);
+        Ok(())
+    }
+
+    /// The photo on which the corners of a paper are drawn: as it was taken.
+    pub fn whole_photo(&self, book: &str, paper: &str) -> Result<Vec<u8>, Refusal> {
+        let content = self.paper(book.parse()?, paper.parse()?)?;
+        Ok(self.photos.full(content.whole.unwrap_or(content.photo))?)
+    }
+
+    /// Puts a straightened picture in a paper's place, or the photo as it was taken; both stay on the disk.
+    pub fn put_straight(
+        &mut self,
+        book: &str,
+        paper: &str,
+        straight: Option<&Prepared>,
+    ) -> Result<WrittenView, Refusal> {
+        let (book, subject): (BookId, SubjectId) = (book.parse()?, paper.parse()?);
+        let before = self.paper(book, subject)?;
+        let whole = before.whole.unwrap_or(before.photo);
+        let content = if let Some(prepared) = straight {
+            let photo = self.photos.keep(prepared)?;
+            let (width, height) = (photo.width, photo.height);
+            PaperContent { photo: photo.hash, width, height, whole: Some(whole), page: before.page }
+        } else {
+            let (width, height) = paper::size(&self.photos.full(whole)?)?;
+            PaperContent { photo: whole, width, height, whole: None, page: before.page }
+        };
+        self.write(book, Change::Amend { subject, content: Content::Paper(content), why: String::new() })
+    }
+
+    fn paper(&self, book: BookId, subject: SubjectId) -> Result<PaperContent, Refusal> {
+        match self.shelf.line(book, subject)?.content {
+            Content::Paper(content) => Ok(content),
+            _ => Err(Refusal::new("other-kind")),
+        }
+    }
+
+    /// Throws a paper away: strikes its line out, and only then deletes its photo in every form, and the document of
+    /// which it was the last page.
     ///
-    /// When the line is written and the photo could not be deleted, the answer warns of it with `photo-left`.
+    /// When the line is written and something could not be deleted, the answer warns of it with `photo-left`.
     pub(crate) fn throw_away(
         &mut self,
         book: BookId,
         paper: SubjectId,
         why: &str,
     ) -> Result<WrittenView, Refusal> {
-        let Content::Paper(content) = self.shelf.line(book, paper)?.content else {
-            return Err(Refusal::new("other-kind"));
-        };
+        self.paper(book, paper)?;
         if self.shelf.tied(book)?.contains(&paper) {
             return Err(Refusal::new("paper-in-visit"));
         }
         let written =
             self.write(book, Change::StrikeOut { subject: paper, why: forms::note(why, "why")? })?;
-        let deleted = self.counting_photos().and_then(|counting| self.delete(content.photo, &counting));
+        let deleted = self.counting().and_then(|counting| self.delete(book, paper, &counting));
         let warnings = if deleted.is_ok() { Vec::new() } else { vec!["photo-left".to_owned()] };
         Ok(WrittenView { warnings, ..written })
     }
 
     /// Deletes the photos of papers that were thrown away and are still there, such as after a loss of power.
     pub(crate) fn clear_thrown_away(&self) -> Result<(), Refusal> {
-        let counting = self.counting_photos()?;
+        let counting = self.counting()?;
         for book in self.shelf.books()? {
             for line in self.shelf.lines(book, &LineFilter::default())? {
-                if let (Content::Paper(paper), Some(_)) = (&line.content, &line.struck) {
-                    self.delete(paper.photo, &counting)?;
+                if line.content.kind() == ContentKind::Paper && line.struck.is_some() {
+                    self.delete(book, line.subject, &counting)?;
                 }
             }
         }
         Ok(())
     }
 
-    /// The photos of the papers that count, in any book.
-    fn counting_photos(&self) -> Result<BTreeSet<Hash>, Refusal> {
-        let mut photos = BTreeSet::new();
+    /// What is kept for the papers that count, in any book and in any version.
+    fn counting(&self) -> Result<BTreeSet<Hash>, Refusal> {
+        let mut counting = BTreeSet::new();
         for book in self.shelf.books()? {
-            photos.extend(self.shelf.papers(book)?.into_iter().map(|row| row.photo));
+            for row in self.shelf.papers(book)? {
+                counting.extend(self.kept(book, row.subject)?);
+            }
         }
-        Ok(photos)
+        Ok(counting)
     }
 
-    /// Deletes a photo, unless a paper that counts has it too.
-    fn delete(&self, photo: Hash, counting: &BTreeSet<Hash>) -> Result<(), Refusal> {
-        if counting.contains(&photo) { Ok(()) } else { Ok(self.photos.remove(photo)?) }
+    /// Everything that was ever kept for a paper.
+    fn kept(&self, book: BookId, paper: SubjectId) -> Result<Vec<Hash>, Refusal> {
+        let versions = self.shelf.versions(book, paper)?;
+        let papers = versions.into_iter().filter_map(|version| match version.content {
+            Some(Content::Paper(content)) => Some(content),
+            _ => None,
+        });
+        Ok(papers.flat_map(|content| content.kept()).collect())
+    }
+
+    /// Deletes everything that is kept for a paper, save what a paper that counts has too.
+    fn delete(&self, book: BookId, paper: SubjectId, counting: &BTreeSet<Hash>) -> Result<(), Refusal> {
+        for hash in self.kept(book, paper)? {
+            if !counting.contains(&hash) {
+                // A name is that of a photo or of a document; the other is not there, and so is gone already.
+                self.photos.remove(hash)?;
+                self.photos.remove_document(hash)?;
+            }
+        }
+        Ok(())
     }
 
     /// The JPEG of a photo.
@@ -101,9 +210,4 @@ impl Door {
             PhotoSize::Thumb => self.photos.thumb(hash)?,
         })
     }
-}
-
-/// Works on the bytes of a photo: upright, without metadata, of bounded size. Needs no door and takes the time.
-pub fn prepare_photo(bytes: &[u8]) -> Result<Prepared, Refusal> {
-    Ok(paper::prepare(bytes)?)
 }

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use book::BookError;
 use card::{CardError, CodeError};
-use paper::PaperError;
+use paper::{Format, PaperError};
 use rules::RulesError;
 use units::UnitError;
 
@@ -135,10 +135,21 @@ impl From<PaperError> for Refusal {
                 .with("width", width)
                 .with("height", height)
                 .with("most", paper::MAX_PIXELS / 1_000_000),
+            PaperError::Document
+            | PaperError::Locked
+            | PaperError::CutShort(Format::Pdf)
+            | PaperError::TooMuchMemory(Format::Pdf)
+            | PaperError::Broken { format: Format::Pdf, .. }
+            | PaperError::Unsupported { format: Format::Pdf, .. } => Refusal::new("document-damaged"),
             PaperError::CutShort(_) | PaperError::Broken { .. } => Refusal::new("image-damaged"),
             PaperError::TooMuchMemory(_) | PaperError::Unsupported { .. } | PaperError::Encoding(_) => {
                 Refusal::new("image-unsupported")
             }
+            PaperError::TooManyPages { .. } => Refusal::new("too-many").with("most", paper::MAX_PAGES),
+            PaperError::Corners => Refusal::new("corners"),
+            PaperError::Model { file, .. } => Refusal::new("models-damaged").with("path", file),
+            PaperError::NotRead(_) => Refusal::new("image-unsupported"),
+            PaperError::Stopped => Refusal::new("stopped"),
             PaperError::NotFound(hash) => Refusal::new("photo-missing").with("hash", hash),
             PaperError::Damaged(hash) => Refusal::new("photo-damaged").with("hash", hash),
             PaperError::DiskFull { .. } => Refusal::new("disk-full"),

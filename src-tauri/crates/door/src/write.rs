@@ -2,12 +2,14 @@
 
 use book::content::{Content, ContentKind, InstrumentContent, PlanContent, ReadingContent, VisitContent};
 use book::{Change, Stamp, Written};
+use rules::parts::PartNumber;
 use rules::running::{OdometerStatus, Plausibility, Reading, Track};
 use units::{BookId, Day, Distance, SubjectId};
 
 use crate::car::Car;
 use crate::{
-    Door, PlanForm, ReadingForm, Refusal, Request, VehicleForm, VisitForm, WrittenView, forms, refuse,
+    BoughtForm, Door, PartNoteForm, PlanForm, ReadingForm, Refusal, Request, VehicleForm, VisitForm,
+    WrittenView, forms, refuse,
 };
 
 impl Door {
@@ -30,8 +32,10 @@ impl Door {
             Request::StrikeOut { book, subject, why } => {
                 self.strike_out(book.parse()?, subject.parse()?, &why)
             }
-            Request::TiePaper { book, paper, visit } => {
-                self.tie_paper(book.parse()?, paper.parse()?, visit.parse()?)
+            Request::WriteBought { book, bought } => self.write_bought(book.parse()?, &bought),
+            Request::NotePart { book, note } => self.note_part(book.parse()?, &note),
+            Request::TiePaper { book, paper, line } => {
+                self.tie_paper(book.parse()?, paper.parse()?, line.parse()?)
             }
             Request::ThrowAway { book, paper, why } => self.throw_away(book.parse()?, paper.parse()?, &why),
             Request::ChangePlan { book, item, change } => self.change_plan(&book, &item, &change),
@@ -104,6 +108,7 @@ impl Door {
     ) -> Result<ReadingContent, Refusal> {
         let reading = forms::reading(form, car.unit(), self.clock.today());
         let reading = reading.map_err(|refusal| refusal.within("reading"))?;
+        self.paper_lines(car.book, &reading.papers).map_err(|refusal| refusal.at("reading.papers"))?;
         ask_about(car, track, reading.facts(), keep).map_err(|refusal| refusal.at("reading.reading"))?;
         Ok(reading)
     }
@@ -156,9 +161,7 @@ impl Door {
     ) -> Result<VisitContent, Refusal> {
         let visit = forms::visit(form, self.catalogue, car.unit(), self.clock.today());
         let visit = visit.map_err(|refusal| refusal.within("visit"))?;
-        for paper in &visit.papers {
-            self.paper_line(car.book, *paper).map_err(|refusal| refusal.at("visit.papers"))?;
-        }
+        self.paper_lines(car.book, &visit.papers).map_err(|refusal| refusal.at("visit.papers"))?;
         if let Some(shown) = visit.shown {
             let reading = Reading { day: visit.day, shown, status: OdometerStatus::Actual };
             ask_about(car, track, reading, keep).map_err(|refusal| refusal.at("visit.reading"))?;
@@ -166,7 +169,11 @@ impl Door {
         Ok(visit)
     }
 
-    /// A paper can belong to a visit as long as it has not been thrown away.
+    fn paper_lines(&self, book: BookId, papers: &[SubjectId]) -> Result<(), Refusal> {
+        papers.iter().try_for_each(|paper| self.paper_line(book, *paper))
+    }
+
+    /// A paper can belong to a line as long as it has not been thrown away.
     fn paper_line(&self, book: BookId, paper: SubjectId) -> Result<(), Refusal> {
         let line = self.shelf.line(book, paper)?;
         match line.content.kind() {
@@ -184,24 +191,37 @@ impl Door {
         self.write(book, Change::StrikeOut { subject, why: forms::note(why, "why")? })
     }
 
-    fn tie_paper(
-        &mut self,
-        book: BookId,
-        paper: SubjectId,
-        visit: SubjectId,
-    ) -> Result<WrittenView, Refusal> {
+    fn write_bought(&mut self, book: BookId, form: &BoughtForm) -> Result<WrittenView, Refusal> {
+        let bought = forms::bought(form, self.catalogue, self.clock.today());
+        let bought = bought.map_err(|refusal| refusal.within("bought"))?;
+        self.paper_lines(book, &bought.papers).map_err(|refusal| refusal.at("bought.papers"))?;
+        self.write(book, Change::Begin(Content::Bought(bought)))
+    }
+
+    fn note_part(&mut self, book: BookId, form: &PartNoteForm) -> Result<WrittenView, Refusal> {
+        let note = forms::part_note(form).map_err(|refusal| refusal.within("note"))?;
+        let of = PartNumber::new(&note.number);
+        let known = self.shelf.lines_of(book, ContentKind::PartNote)?.into_iter().find(
+            |line| matches!(&line.content, Content::PartNote(known) if PartNumber::new(&known.number) == of),
+        );
+        let content = Content::PartNote(note);
+        self.write(
+            book,
+            match known {
+                Some(line) => Change::Amend { subject: line.subject, content, why: String::new() },
+                None => Change::Begin(content),
+            },
+        )
+    }
+
+    fn tie_paper(&mut self, book: BookId, paper: SubjectId, line: SubjectId) -> Result<WrittenView, Refusal> {
         self.paper_line(book, paper)?;
         if self.shelf.tray(book)?.iter().all(|row| row.subject != paper) {
             return Err(Refusal::new("paper-tied"));
         }
-        let Content::Visit(mut content) = self.shelf.line(book, visit)?.content else {
-            return Err(Refusal::new("other-kind"));
-        };
-        content.papers.push(paper);
-        self.write(
-            book,
-            Change::Amend { subject: visit, content: Content::Visit(content), why: String::new() },
-        )
+        let mut content = self.shelf.line(book, line)?.content;
+        content.papers_mut().ok_or_else(|| Refusal::new("other-kind"))?.push(paper);
+        self.write(book, Change::Amend { subject: line, content, why: String::new() })
     }
 
     fn change_plan(

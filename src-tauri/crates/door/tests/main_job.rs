@@ -65,7 +65,7 @@ fn a_car_a_visit_and_a_receipt_go_in_and_a_card_comes_out() {
     let folder = tempfile::tempdir().unwrap();
     let mut door = open(&folder);
     let book = add_car(&mut door);
-    let paper = door.take_in(&book, &receipt()).unwrap().subject;
+    let paper = door.take_in(&book, &receipt()).unwrap().papers.remove(0);
     let visit = VisitForm {
         day: "2026-05-20".to_owned(),
         reading: "98300".to_owned(),

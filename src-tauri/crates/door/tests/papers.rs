@@ -1,6 +1,7 @@
 //! Photos through the door: taken in, tied, and thrown away, after which the bytes are gone and the line says so.
 #![allow(clippy::unwrap_used)]
 
+use std::fmt::Write as _;
 use std::fs;
 use std::io::Cursor;
 use std::path::{Path, PathBuf};
@@ -57,7 +58,7 @@ impl Shelf {
     }
 
     fn take_in(&mut self, tint: u8) -> String {
-        self.door.take_in(&self.book, &photo(tint, ImageFormat::Png)).unwrap().subject
+        self.door.take_in(&self.book, &photo(tint, ImageFormat::Png)).unwrap().papers.remove(0)
     }
 
     fn throw_away(&mut self, paper: &str) -> Result<WrittenView, Refusal> {
@@ -116,6 +117,10 @@ impl Shelf {
         found
     }
 
+    fn documents(&self) -> usize {
+        self.files().iter().filter(|file| file.extension().is_some_and(|ending| ending == "pdf")).count()
+    }
+
     /// Where the photo or the thumbnail of this hash lies.
     fn file(&self, tree: &str, hash: &str) -> PathBuf {
         self.folder.path().join("photos").join(tree).join(&hash[..2]).join(format!("{hash}.jpg"))
@@ -157,9 +162,9 @@ fn what_was_thrown_away_stays_away_and_can_be_taken_in_again() {
     assert_eq!(shelf.throw_away(&first).unwrap_err().code, "struck");
     let again = shelf.door.take_in(&shelf.book, &photo(1, ImageFormat::Png)).unwrap();
     assert_eq!(again.warnings.len(), 0, "it is a new paper");
-    assert_ne!(again.subject, first);
-    assert_eq!(shelf.tray(), std::slice::from_ref(&again.subject));
-    assert_eq!(shelf.hash(&again.subject), shelf.hash(&first));
+    assert_ne!(again.papers[0], first);
+    assert_eq!(shelf.tray(), again.papers);
+    assert_eq!(shelf.hash(&again.papers[0]), shelf.hash(&first));
     // The old line names the same photo, which the new one needs.
     assert_eq!(shelf.check(), (1, Vec::new()));
     assert_eq!(shelf.files().len(), 2);
@@ -171,7 +176,7 @@ fn a_photo_that_another_book_holds_stays_until_both_are_done_with_it() {
     let mut shelf = shelf();
     let other = shelf.add_car("Heron");
     let here = shelf.take_in(1);
-    let there = shelf.door.take_in(&other, &photo(1, ImageFormat::Png)).unwrap().subject;
+    let there = shelf.door.take_in(&other, &photo(1, ImageFormat::Png)).unwrap().papers.remove(0);
     shelf.throw_away(&here).unwrap();
     assert_eq!((shelf.files().len(), shelf.check()), (2, (1, Vec::new())));
     shelf.book = other;
@@ -193,7 +198,7 @@ fn a_paper_of_a_visit_is_taken_off_it_first() {
     assert!(shelf.files().is_empty());
     // Nor does a visit take a paper whose photo is gone.
     let visit = shelf.visit(&[]);
-    let tie = Request::TiePaper { book: shelf.book.clone(), paper: paper.clone(), visit };
+    let tie = Request::TiePaper { book: shelf.book.clone(), paper: paper.clone(), line: visit };
     assert_eq!(shelf.write(tie).unwrap_err().code, "struck");
     let visit =
         VisitForm { items: vec![ItemForm::Catalogue(1)], papers: vec![paper], ..VisitForm::default() };
@@ -256,7 +261,7 @@ fn a_webp_goes_in_as_the_same_paper_and_a_heic_does_not() {
     let paper = shelf.take_in(1);
     // Both formats are lossless here, so the pixels are the same and the photo is.
     let known = shelf.door.take_in(&shelf.book, &photo(1, ImageFormat::WebP)).unwrap();
-    assert_eq!((known.subject, known.warnings), (paper, vec!["paper-known".to_owned()]));
+    assert_eq!((known.papers, known.warnings), (vec![paper], vec!["paper-known".to_owned()]));
     shelf.door.take_in(&shelf.book, &photo(2, ImageFormat::WebP)).unwrap();
     assert_eq!(shelf.tray().len(), 2);
     let refusal = shelf.door.take_in(&shelf.book, b"\0\0\0\x18ftypheic\0\0\0\0").unwrap_err();
@@ -264,4 +269,63 @@ fn a_webp_goes_in_as_the_same_paper_and_a_heic_does_not() {
         (refusal.code.as_str(), refusal.values["format"].as_str()),
         ("image-foreign", "a HEIC picture")
     );
+}
+
+/// A document of two pages that hold nothing, small and large.
+fn document() -> Vec<u8> {
+    let objects = [
+        "<</Type/Catalog/Pages 2 0 R>>",
+        "<</Type/Pages/Kids[3 0 R 4 0 R]/Count 2>>",
+        "<</Type/Page/Parent 2 0 R/MediaBox[0 0 200 300]>>",
+        "<</Type/Page/Parent 2 0 R/MediaBox[0 0 420 300]>>",
+    ];
+    let mut text = "%PDF-1.7\n".to_owned();
+    let mut places = Vec::new();
+    for (number, object) in (1..).zip(objects) {
+        places.push(format!("{:010} 00000 n \n", text.len()));
+        writeln!(text, "{number} 0 obj{object}endobj").unwrap();
+    }
+    let start = text.len();
+    let table = places.concat();
+    write!(text, "xref\n0 5\n0000000000 65535 f \n{table}trailer<</Size 5/Root 1 0 R>>\n").unwrap();
+    write!(text, "startxref\n{start}\n%%EOF\n").unwrap();
+    text.into_bytes()
+}
+
+#[test]
+fn a_document_is_kept_as_it_is_and_each_page_is_a_paper() {
+    let mut shelf = shelf();
+    let filed = shelf.door.take_in(&shelf.book, &document()).unwrap();
+    assert_eq!((filed.papers.len(), filed.warnings.len()), (2, 0));
+    let again = shelf.door.take_in(&shelf.book, &document()).unwrap();
+    assert_eq!((again.papers, again.warnings.len()), (filed.papers.clone(), 2));
+    assert_eq!(shelf.documents(), 1);
+    shelf.throw_away(&filed.papers[0]).unwrap();
+    assert_eq!(shelf.documents(), 1);
+    shelf.throw_away(&filed.papers[1]).unwrap();
+    assert_eq!(shelf.files(), Vec::<PathBuf>::new(), "the last page takes the document with it");
+}
+
+/// A photo straightened by the owner, put back, and thrown away with everything that was kept for it.
+#[test]
+fn corners_drawn_by_the_owner_hold_until_he_takes_them_back() {
+    let mut shelf = shelf();
+    let paper = shelf.take_in(1);
+    let (book, before) = (shelf.book.clone(), shelf.hash(&paper));
+    let whole = shelf.door.whole_photo(&book, &paper).unwrap();
+    let corners = [[0.1, 0.1], [0.9, 0.12], [0.85, 0.9], [0.1, 0.95]];
+    let straight = door::straighten_photo(&whole, corners).unwrap();
+    shelf.door.put_straight(&book, &paper, Some(&straight)).unwrap();
+    assert_ne!(shelf.hash(&paper), before);
+    assert_eq!(
+        shelf.door.whole_photo(&book, &paper).unwrap(),
+        whole,
+        "corners are always drawn on the whole"
+    );
+    let again = shelf.door.take_in(&book, &photo(1, ImageFormat::Png)).unwrap();
+    assert_eq!(again.papers.as_slice(), std::slice::from_ref(&paper), "the same photo is the same paper");
+    shelf.door.put_straight(&book, &paper, None).unwrap();
+    assert_eq!(shelf.hash(&paper), before);
+    shelf.throw_away(&paper).unwrap();
+    assert_eq!(shelf.files(), Vec::<PathBuf>::new());
 }

@@ -5,8 +5,8 @@ use std::collections::BTreeSet;
 use std::path::Path;
 
 use door::{
-    Clock, Door, DrivenForm, FuelForm, IntervalForm, ItemForm, PartForm, PlanForm, REFUSALS, ReadingForm,
-    Refusal, Request, Response, VehicleForm, VisitForm,
+    BoughtForm, Clock, Door, DrivenForm, FuelForm, IntervalForm, ItemForm, PartForm, PartNoteForm, PlanForm,
+    REFUSALS, ReadingForm, Refusal, Request, Response, VehicleForm, VisitForm,
 };
 use words::{Arg, Words};
 
@@ -238,7 +238,7 @@ fn the_plan() {
 fn lines_and_books() {
     let mut shelf = shelf();
     let visit = shelf.written(shelf.record(oil()));
-    let paper = shelf.door.take_in(&shelf.book, &photo()).unwrap().subject;
+    let paper = shelf.door.take_in(&shelf.book, &photo()).unwrap().papers.remove(0);
     let (book, stranger) = (shelf.book.clone(), "0".repeat(32));
     let strike = |subject: &str| Request::StrikeOut {
         book: book.clone(),
@@ -246,7 +246,7 @@ fn lines_and_books() {
         why: String::new(),
     };
     let tie =
-        |visit: &str| Request::TiePaper { book: book.clone(), paper: paper.clone(), visit: visit.to_owned() };
+        |line: &str| Request::TiePaper { book: book.clone(), paper: paper.clone(), line: line.to_owned() };
     shelf.refused("no-such-book", Request::Today { book: stranger.clone() });
     shelf.refused("no-such-line", strike(&stranger));
     shelf.refused("other-kind", tie(&paper));
@@ -255,6 +255,38 @@ fn lines_and_books() {
     shelf.written(strike(&visit));
     shelf.refused("struck", strike(&visit));
     shelf.refused("shelf-not-empty", Request::Demo);
+}
+
+#[test]
+fn what_was_bought_and_notes_on_parts() {
+    let mut shelf = shelf();
+    let bought = |bought| Request::WriteBought { book: shelf.book.clone(), bought };
+    let (nothing, blank) = (
+        bought(BoughtForm::default()),
+        bought(BoughtForm { parts: vec![PartForm::default()], ..BoughtForm::default() }),
+    );
+    let note = |note| Request::NotePart { book: shelf.book.clone(), note };
+    let signs = note(PartNoteForm { number: " -/. ".to_owned(), ..PartNoteForm::default() });
+    let mark = PartNoteForm { number: "A 1".to_owned(), mark: "odd".to_owned(), ..PartNoteForm::default() };
+    let mark = note(mark);
+    shelf.refused("parts-missing", nothing);
+    shelf.refused("part-empty", blank);
+    shelf.refused("part-number-missing", signs);
+    shelf.refused("mark", mark);
+}
+
+#[test]
+fn corners_and_reading() {
+    let corner = |x: f64, y: f64| [x, y];
+    let crossed = [corner(0.1, 0.1), corner(0.9, 0.9), corner(0.9, 0.1), corner(0.1, 0.9)];
+    assert_eq!(door::straighten_photo(&photo(), crossed).unwrap_err().code, "corners");
+    let nowhere = tempfile::tempdir().unwrap();
+    let reader = door::PaperReader::new(Some(nowhere.path()));
+    let wanted = door::ToRead::file(&photo(), "2026-06-01".parse().unwrap()).unwrap();
+    assert!(!reader.is_installed());
+    let refusal = reader.read(&wanted, &|| false).unwrap_err();
+    assert_eq!(refusal.code, "reading-not-installed");
+    assert!(!said(&refusal).contains("{$"));
 }
 
 #[test]
@@ -278,7 +310,8 @@ fn files_that_are_no_photos_and_a_shelf_that_is_open() {
     let Response::Written(car) = door.ask(Request::AddVehicle { vehicle: car() }).unwrap() else { panic!() };
     let photo = photo();
     let cut_short = &photo[..photo.len() / 2];
-    let cases: [(&str, &[u8]); 4] = [
+    let cases: [(&str, &[u8]); 5] = [
+        ("document-damaged", b"%PDF-1.7\nand nothing more"),
         ("file-empty", b""),
         ("not-an-image", b"a note"),
         ("image-foreign", b"GIF89a"),

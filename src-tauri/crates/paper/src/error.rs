@@ -7,6 +7,7 @@ use std::path::{Path, PathBuf};
 use image::ImageError;
 use units::Hash;
 
+use crate::pdf::MAX_PAGES;
 use crate::prepare::{MAX_FILE_BYTES, MAX_PIXELS, MAX_UNPACKED_BYTES};
 use crate::sniff::{Foreign, Format};
 
@@ -16,7 +17,7 @@ const MIB: u64 = 1024 * 1024;
 #[derive(Debug, thiserror::Error)]
 pub enum PaperError {
     /// There are no bytes at all.
-    #[error("the file is empty; choose a JPEG, PNG or WebP photo")]
+    #[error("the file is empty; choose a JPEG, PNG or WebP photo, or a PDF")]
     Empty,
     /// The file has more than [`MAX_FILE_BYTES`].
     #[error("the file has {bytes} bytes; a photo may have at most {} MiB", MAX_FILE_BYTES / MIB)]
@@ -25,10 +26,12 @@ pub enum PaperError {
         bytes: u64,
     },
     /// The file is of a kind that is recognised and not kept.
-    #[error("the file is {0}; a paper comes in as a JPEG, PNG or WebP photo, so {advice}", advice = .0.advice())]
+    #[error("the file is {0}; a paper comes in as a JPEG, PNG or WebP photo or a PDF, so {advice}", advice = .0.advice())]
     Foreign(Foreign),
     /// The file is of no kind that is recognised.
-    #[error("the file is no picture that is known here; a paper comes in as a JPEG, PNG or WebP photo")]
+    #[error(
+        "the file is no picture that is known here; a paper comes in as a JPEG, PNG or WebP photo or a PDF"
+    )]
     Unknown,
     /// The header states more than [`MAX_PIXELS`].
     #[error("the picture has {width} x {height} pixels; a photo may have at most {} megapixels", MAX_PIXELS / 1_000_000)]
@@ -63,6 +66,41 @@ pub enum PaperError {
     /// The picture could not be made smaller or written as a JPEG.
     #[error("the picture could not be written as a JPEG ({0}); save it as a plain JPEG and choose that")]
     Encoding(String),
+    /// The file is a document, whose pages are papers; it is no photo.
+    #[error(
+        "the file is a PDF document; each of its pages is a paper of its own, so take it in as a document"
+    )]
+    Document,
+    /// The document is encrypted.
+    #[error("the PDF document is locked; save it without a password, or take a photo of its page")]
+    Locked,
+    /// The document has more than [`MAX_PAGES`].
+    #[error(
+        "the PDF document has {pages} pages; a receipt may have at most {MAX_PAGES}, so save those that matter"
+    )]
+    TooManyPages {
+        /// The pages of the document.
+        pages: usize,
+    },
+    /// No paper can lie between the corners that were drawn.
+    #[error(
+        "the corners enclose no paper; draw them clockwise round it, at least a tenth of the photo apart"
+    )]
+    Corners,
+    /// A file that reading text needs is missing, damaged, or another than this version was made for.
+    #[error("'{file}' cannot be used for reading text: {reason}; install reading once more")]
+    Model {
+        /// The name of the file.
+        file: &'static str,
+        /// What is wrong with it.
+        reason: String,
+    },
+    /// The text on a photo could not be read.
+    #[error("the text on the photo could not be read ({0}); type in what it says")]
+    NotRead(String),
+    /// Reading was stopped by whoever asked for it.
+    #[error("reading the text was stopped; ask for it once more, or type in what the photo says")]
+    Stopped,
     /// The store has no photo of this name.
     #[error("there is no photo {0} in the store; bring it back from a backup")]
     NotFound(Hash),

@@ -6,6 +6,8 @@ use std::io::{ErrorKind, Write};
 use std::path::Path;
 use std::time::{Duration, SystemTime};
 
+use tempfile::NamedTempFile;
+
 use crate::{Operation, PaperError};
 
 const TEMP_PREFIX: &str = ".intake-";
@@ -16,14 +18,29 @@ const TEMP_SUFFIX: &str = ".part";
 /// When this returns, the file outlasts a loss of power. When it fails, nothing stands under `name` that was not
 /// there before. Only this user may read the file.
 pub(crate) fn write_whole(folder: &Path, name: &str, bytes: &[u8]) -> Result<(), PaperError> {
-    make_folder(folder)?;
     let path = folder.join(name);
-    let temp = tempfile::Builder::new().prefix(TEMP_PREFIX).suffix(TEMP_SUFFIX).tempfile_in(folder);
-    let mut temp = temp.map_err(Operation::Write.on(&path))?;
-    temp.write_all(bytes).map_err(Operation::Write.on(&path))?;
+    let temp = temporary(folder, &path, bytes)?;
     temp.as_file().sync_all().map_err(Operation::Sync.on(&path))?;
     temp.persist(&path).map_err(|refused| Operation::Rename.on(&path)(refused.error))?;
     sync_folder(folder)
+}
+
+/// Writes `bytes` as `folder/name` without waiting for the disk: after a loss of power it may be missing or empty.
+///
+/// For what can be made anew, and whose reader looks whether it is whole.
+pub(crate) fn write_lightly(folder: &Path, name: &str, bytes: &[u8]) -> Result<(), PaperError> {
+    let path = folder.join(name);
+    let temp = temporary(folder, &path, bytes)?;
+    temp.persist(&path).map_err(|refused| Operation::Rename.on(&path)(refused.error)).map(drop)
+}
+
+/// A file that vanishes unless it is renamed, in the folder of the file at `path` that it is to become.
+fn temporary(folder: &Path, path: &Path, bytes: &[u8]) -> Result<NamedTempFile, PaperError> {
+    make_folder(folder)?;
+    let temp = tempfile::Builder::new().prefix(TEMP_PREFIX).suffix(TEMP_SUFFIX).tempfile_in(folder);
+    let mut temp = temp.map_err(Operation::Write.on(path))?;
+    temp.write_all(bytes).map_err(Operation::Write.on(path))?;
+    Ok(temp)
 }
 
 /// Deletes a file, unless it is gone already.

@@ -20,6 +20,12 @@ pub(crate) fn is_whole(bytes: &[u8]) -> bool {
     false
 }
 
+/// Whether this begins and ends as a JPEG does. Of a file that was renamed into place this tells one that never reached
+/// the disk, whose end is nothing or zeros.
+pub(crate) fn has_both_ends(bytes: &[u8]) -> bool {
+    bytes.starts_with(&[0xFF, 0xD8, 0xFF]) && bytes.ends_with(&[0xFF, END_OF_IMAGE])
+}
+
 /// The next marker that ends the image or begins a segment, and what follows it.
 ///
 /// Passed over are the picture's own bytes, among which FF is always followed by 00, and the markers that have no

@@ -21,18 +21,29 @@
 //! a copy of itself, so that the dearest file that is accepted takes about 1 GiB while it is prepared, and a usual
 //! photo of 12 megapixels less than 150 MB.
 
+mod corners;
 mod error;
 mod files;
 mod jpeg;
+mod pdf;
 mod prepare;
+pub mod read;
+mod sight;
+mod size;
 mod sniff;
 mod store;
+mod text;
 mod webp;
 
+pub use corners::{Corners, Point, find_corners};
 pub use error::{Operation, PaperError};
+pub use pdf::{MAX_PAGES, pages};
 pub use prepare::{
     LONG_SIDE, MAX_FILE_BYTES, MAX_PIXELS, MAX_UNPACKED_BYTES, Photo, Prepared, QUALITY, THUMB_SIDE, encode,
-    prepare,
+    prepare, straighten,
 };
-pub use sniff::{Foreign, Format};
+pub use sight::{Progress, Reader};
+pub use size::size;
+pub use sniff::{Foreign, Format, sniff};
 pub use store::{LEFT_OVER_AGE, PhotoStore};
+pub use text::{Area, Row, Stretch, Text};

@@ -2,18 +2,22 @@
 //! and encoded anew. The same bytes give the same photo every time.
 
 use std::io::Cursor;
+use std::panic::resume_unwind;
+use std::thread;
 
 use fast_image_resize::images::{TypedImage, TypedImageRef};
 use fast_image_resize::pixels::U8x3;
 use fast_image_resize::{FilterType, ResizeAlg, ResizeOptions, Resizer};
-use image::codecs::jpeg::{JpegDecoder, JpegEncoder};
+use image::codecs::jpeg::JpegDecoder;
 use image::codecs::png::PngDecoder;
 use image::codecs::webp::WebPDecoder;
 use image::metadata::Orientation;
 use image::{DynamicImage, ImageDecoder, Limits, RgbImage, Rgba};
+use jpeg_encoder::{ColorType, Encoder};
 use sha2::{Digest, Sha256};
 use units::Hash;
 
+use crate::corners::{Corners, find_corners, straightened};
 use crate::sniff::{Format, sniff};
 use crate::{PaperError, jpeg, webp};
 
@@ -46,12 +50,21 @@ pub struct Photo {
     pub bytes: u64,
 }
 
-/// A photo ready to be kept. Only [`prepare`] makes one, so its name always fits its bytes.
-#[derive(Debug, Clone, PartialEq, Eq)]
+/// A photo ready to be kept. Only [`prepare`], [`straighten`] and [`pages`](crate::pages) make one, so its name always
+/// fits its bytes.
+#[derive(Debug, Clone, PartialEq)]
 pub struct Prepared {
     photo: Photo,
     jpeg: Vec<u8>,
     thumb: Vec<u8>,
+    source: Option<Box<Source>>,
+}
+
+/// What a paper was cut out of.
+#[derive(Debug, Clone, PartialEq)]
+struct Source {
+    whole: Prepared,
+    corners: Corners,
 }
 
 impl Prepared {
@@ -69,6 +82,29 @@ impl Prepared {
     pub fn thumb(&self) -> &[u8] {
         &self.thumb
     }
+
+    /// The upright photo as it was taken, where this is the paper on it, straightened. It is to be kept as well,
+    /// because it is what proves that nothing was cut off, and what the owner draws other corners on.
+    pub fn whole(&self) -> Option<&Prepared> {
+        self.source.as_ref().map(|source| &source.whole)
+    }
+
+    /// Where on [`Prepared::whole`] the paper's corners were found.
+    pub fn corners(&self) -> Option<Corners> {
+        self.source.as_ref().map(|source| source.corners)
+    }
+
+    /// A picture as it is.
+    pub(crate) fn of(picture: &RgbImage) -> Result<Prepared, PaperError> {
+        let jpeg = encode(picture)?;
+        let photo = Photo {
+            hash: hash_of(&jpeg),
+            width: picture.width(),
+            height: picture.height(),
+            bytes: jpeg.len() as u64,
+        };
+        Ok(Prepared { photo, jpeg, thumb: encode_thumb(picture)?, source: None })
+    }
 }
 
 /// Turns the bytes of a JPEG, PNG or WebP file into the photo that is kept.
@@ -76,19 +112,31 @@ impl Prepared {
 /// The picture is turned upright by its EXIF orientation, laid on white where it is transparent, shrunk to
 /// [`LONG_SIDE`] (never enlarged) and encoded at [`QUALITY`] in 8-bit RGB. No metadata survives, the colour profile
 /// neither: colours are taken as sRGB. Of an animated PNG the still picture is taken;
-/// an animated WebP has none and is refused.
+/// an animated WebP has none and is refused. Where [`find_corners`](crate::find_corners) is sure of the paper's corners,
+/// the photo is the paper straightened, and [`Prepared::whole`] the picture that it was on.
 ///
 /// Refused are files of any other format, damaged ones, and those beyond the bounds in the head of this crate.
 pub fn prepare(bytes: &[u8]) -> Result<Prepared, PaperError> {
     let upright = upright(bytes)?;
-    let jpeg = encode(&upright)?;
-    let photo = Photo {
-        hash: hash_of(&jpeg),
-        width: upright.width(),
-        height: upright.height(),
-        bytes: jpeg.len() as u64,
-    };
-    Ok(Prepared { photo, jpeg, thumb: encode_thumb(&upright)? })
+    // The two pictures have nothing to do with each other, and every device has more than one core. Without corners the
+    // whole picture is what is kept, so its work is never in vain.
+    let (whole, paper) = thread::scope(|scope| {
+        let whole = scope.spawn(|| Prepared::of(&upright));
+        let paper = find_corners(&upright).map(|corners| (corners, cut_out(&upright, corners)));
+        (whole.join().unwrap_or_else(|panic| resume_unwind(panic)), paper)
+    });
+    let Some((corners, paper)) = paper else { return whole };
+    let source = Some(Box::new(Source { whole: whole?, corners }));
+    Ok(Prepared { source, ..paper? })
+}
+
+fn cut_out(upright: &RgbImage, corners: Corners) -> Result<Prepared, PaperError> {
+    Prepared::of(&straightened(upright, corners)?)
+}
+
+/// The paper between corners that the owner drew on a kept photo, straightened. The photo itself stays as it is.
+pub fn straighten(jpeg: &[u8], corners: Corners) -> Result<Prepared, PaperError> {
+    cut_out(&upright(jpeg)?, corners)
 }
 
 /// The name of a photo: SHA-256 of its bytes.
@@ -111,6 +159,7 @@ fn upright(bytes: &[u8]) -> Result<RgbImage, PaperError> {
         Format::Jpeg => unpack(format, open_jpeg(bytes)?),
         Format::Png => unpack(format, open_png(bytes)?),
         Format::Webp => unpack(format, open_webp(bytes)?),
+        Format::Pdf => Err(PaperError::Document),
     }
 }
 
@@ -149,7 +198,8 @@ fn unpack(format: Format, mut decoder: impl ImageDecoder) -> Result<RgbImage, Pa
     let orientation = decoder.orientation().unwrap_or(Orientation::NoTransforms);
     let image = on_white(DynamicImage::from_decoder(decoder).map_err(&refused)?).into_rgb8();
     // Shrinking comes before turning, which then has less to move.
-    let mut image = DynamicImage::ImageRgb8(shrunk(&image, LONG_SIDE)?.unwrap_or(image));
+    let mut image =
+        DynamicImage::ImageRgb8(shrunk(&image, LONG_SIDE, FilterType::CatmullRom)?.unwrap_or(image));
     image.apply_orientation(orientation);
     Ok(image.into_rgb8())
 }
@@ -190,7 +240,13 @@ fn over_white(channel: u8, alpha: u8) -> u8 {
 }
 
 /// The picture shrunk so that its long side is `long_side`; nothing when it is no longer than that.
-fn shrunk(image: &RgbImage, long_side: u32) -> Result<Option<RgbImage>, PaperError> {
+///
+/// The filter is one whose weights are a polynomial: no machine rounds a sine differently.
+pub(crate) fn shrunk(
+    image: &RgbImage,
+    long_side: u32,
+    filter: FilterType,
+) -> Result<Option<RgbImage>, PaperError> {
     let (width, height) = image.dimensions();
     let longest = width.max(height);
     if longest <= long_side {
@@ -203,8 +259,7 @@ fn shrunk(image: &RgbImage, long_side: u32) -> Result<Option<RgbImage>, PaperErr
     let from = TypedImageRef::<U8x3>::from_buffer(width, height, image).map_err(|error| refused(&error))?;
     let mut to = TypedImage::<U8x3>::from_buffer(to_width, to_height, &mut smaller)
         .map_err(|error| refused(&error))?;
-    // The weights of this filter are a polynomial: no machine rounds a sine differently.
-    let options = ResizeOptions::new().resize_alg(ResizeAlg::Convolution(FilterType::CatmullRom));
+    let options = ResizeOptions::new().resize_alg(ResizeAlg::Convolution(filter));
     Resizer::new().resize_typed(&from, &mut to, &options).map_err(|error| refused(&error))?;
     Ok(Some(smaller))
 }
@@ -216,14 +271,17 @@ fn scaled(side: u32, to: u32, from: u32) -> u32 {
 }
 
 fn encode_thumb(upright: &RgbImage) -> Result<Vec<u8>, PaperError> {
-    let smaller = shrunk(upright, THUMB_SIDE)?;
+    let smaller = shrunk(upright, THUMB_SIDE, FilterType::CatmullRom)?;
     encode(smaller.as_ref().unwrap_or(upright))
 }
 
-/// A picture as a JPEG of [`QUALITY`].
+/// A picture of at most 65 535 pixels a side as a JPEG of [`QUALITY`].
 pub fn encode(image: &RgbImage) -> Result<Vec<u8>, PaperError> {
+    let refused = |error: &dyn std::fmt::Display| PaperError::Encoding(error.to_string());
+    let width = u16::try_from(image.width()).map_err(|error| refused(&error))?;
+    let height = u16::try_from(image.height()).map_err(|error| refused(&error))?;
     let mut jpeg = Vec::new();
-    let encoder = JpegEncoder::new_with_quality(&mut jpeg, QUALITY);
-    image.write_with_encoder(encoder).map_err(|error| PaperError::Encoding(error.to_string()))?;
+    let encoder = Encoder::new(&mut jpeg, QUALITY);
+    encoder.encode(image, width, height, ColorType::Rgb).map_err(|error| refused(&error))?;
     Ok(jpeg)
 }

@@ -7,7 +7,7 @@ use std::fmt;
 
 use crate::PaperError;
 
-/// A format in which a photo may come in.
+/// A format in which a paper may come in.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Format {
     /// ISO/IEC 10918-1.
@@ -16,6 +16,8 @@ pub enum Format {
     Png,
     /// RFC 9649, a still picture.
     Webp,
+    /// ISO 32000-1, a document of pages.
+    Pdf,
 }
 
 impl fmt::Display for Format {
@@ -24,6 +26,7 @@ impl fmt::Display for Format {
             Format::Jpeg => "JPEG",
             Format::Png => "PNG",
             Format::Webp => "WebP",
+            Format::Pdf => "PDF",
         })
     }
 }
@@ -49,8 +52,6 @@ pub enum Foreign {
     JpegXl,
     /// Scalable Vector Graphics.
     Svg,
-    /// Portable Document Format.
-    Pdf,
     /// A ZIP archive, or a document format built on one.
     Zip,
     /// MP4, `QuickTime` or another film of the ISO base media family.
@@ -63,7 +64,6 @@ impl Foreign {
         match self {
             Foreign::Heic => "set the camera to JPEG or save the picture as one",
             Foreign::AnimatedWebp => "save one of its pictures",
-            Foreign::Pdf => "save a picture of its page",
             Foreign::Zip => "unpack it and choose a photo in it",
             Foreign::Film => "take a photo instead",
             _ => "save the picture as one",
@@ -83,7 +83,6 @@ impl fmt::Display for Foreign {
             Foreign::Jpeg2000 => "a JPEG 2000 picture",
             Foreign::JpegXl => "a JPEG XL picture",
             Foreign::Svg => "an SVG drawing",
-            Foreign::Pdf => "a PDF document",
             Foreign::Zip => "a ZIP archive",
             Foreign::Film => "a film",
         })
@@ -91,9 +90,8 @@ impl fmt::Display for Foreign {
 }
 
 /// Formats with a fixed first few bytes.
-const SIGNATURES: [(&[u8], Foreign); 11] = [
+const SIGNATURES: [(&[u8], Foreign); 10] = [
     (b"GIF8", Foreign::Gif),
-    (b"%PDF-", Foreign::Pdf),
     (b"PK\x03\x04", Foreign::Zip),
     (b"PK\x05\x06", Foreign::Zip),
     (b"II*\0", Foreign::Tiff),
@@ -105,8 +103,11 @@ const SIGNATURES: [(&[u8], Foreign); 11] = [
     (b"\xFF\x4F\xFF\x51", Foreign::Jpeg2000),
 ];
 
-/// The format of `bytes` if it is one in which a photo may come in.
-pub(crate) fn sniff(bytes: &[u8]) -> Result<Format, PaperError> {
+/// The format of `bytes`, by their first ones, if it is one in which a paper may come in.
+///
+/// A [`Format::Pdf`] is taken in by [`pages`](crate::pages) and kept whole besides, all others by
+/// [`prepare`](crate::prepare()).
+pub fn sniff(bytes: &[u8]) -> Result<Format, PaperError> {
     if bytes.is_empty() {
         Err(PaperError::Empty)
     } else if bytes.starts_with(b"\xFF\xD8\xFF") {
@@ -115,6 +116,8 @@ pub(crate) fn sniff(bytes: &[u8]) -> Result<Format, PaperError> {
         Ok(Format::Png)
     } else if bytes.starts_with(b"RIFF") && bytes.get(8..12) == Some(b"WEBP") {
         Ok(Format::Webp)
+    } else if bytes.starts_with(b"%PDF-") {
+        Ok(Format::Pdf)
     } else {
         Err(foreign(bytes).map_or(PaperError::Unknown, PaperError::Foreign))
     }

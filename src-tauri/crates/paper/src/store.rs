@@ -3,35 +3,46 @@
 //! ```text
 //! photos/3f/3fa9….jpg    the photo; this is what a backup takes
 //! thumbs/3f/3fa9….jpg    its thumbnail; made anew from the photo when lost
+//! documents/3f/3fa9….pdf a document as it came in; a backup takes it too
 //! ```
 
 use std::fs;
 use std::io::ErrorKind;
+use std::panic::resume_unwind;
 use std::path::{Path, PathBuf};
+use std::thread;
 use std::time::{Duration, SystemTime};
 
 use units::Hash;
 
-use crate::files::{remove, sweep, sync_folder, write_whole};
+use crate::files::{remove, sweep, sync_folder, write_lightly, write_whole};
+use crate::jpeg::has_both_ends;
+use crate::pdf::check_document;
 use crate::prepare::{Photo, Prepared, hash_of, prepare, thumb_of};
 use crate::{Operation, PaperError};
 
 /// How long a half-written file must have lain untouched before [`PhotoStore::open`] removes it: one hour.
 pub const LEFT_OVER_AGE: Duration = Duration::from_hours(1);
 
-/// A folder of photos. Several programs may use the same one at once.
+/// How the names of photos end, and of documents.
+const PHOTO: &str = "jpg";
+const DOCUMENT: &str = "pdf";
+
+/// A folder of photos and documents. Several programs may use the same one at once.
 #[derive(Debug, Clone)]
 pub struct PhotoStore {
     photos: PathBuf,
     thumbs: PathBuf,
+    documents: PathBuf,
 }
 
 impl PhotoStore {
     /// Opens the store in the folder `root`, making it if need be, and removes what an interrupted intake left half
     /// written more than [`LEFT_OVER_AGE`] before `now`.
     pub fn open(root: &Path, now: SystemTime) -> Result<PhotoStore, PaperError> {
-        let store = PhotoStore { photos: root.join("photos"), thumbs: root.join("thumbs") };
-        for folder in [&store.photos, &store.thumbs] {
+        let [photos, thumbs, documents] = ["photos", "thumbs", "documents"].map(|tree| root.join(tree));
+        let store = PhotoStore { photos, thumbs, documents };
+        for folder in [&store.photos, &store.thumbs, &store.documents] {
             fs::create_dir_all(folder).map_err(Operation::CreateFolder.on(folder))?;
             sweep(folder, now, LEFT_OVER_AGE)?;
         }
@@ -45,41 +56,53 @@ impl PhotoStore {
         self.keep(&prepare(bytes)?)
     }
 
-    /// Keeps a photo that was prepared before. One that is there already, undamaged, is not written again.
+    /// Keeps a photo that was prepared before, and [`Prepared::whole`] before it where there is one, each under its own
+    /// name. One that is there already, undamaged, is not written again.
     pub fn keep(&self, prepared: &Prepared) -> Result<Photo, PaperError> {
+        let Some(whole) = prepared.whole() else { return self.keep_one(prepared) };
+        // Most of the time is spent waiting for the disk, which does both at once.
+        thread::scope(|scope| {
+            let kept = scope.spawn(|| self.keep_one(whole));
+            let paper = self.keep_one(prepared);
+            kept.join().unwrap_or_else(|panic| resume_unwind(panic)).and(paper)
+        })
+    }
+
+    fn keep_one(&self, prepared: &Prepared) -> Result<Photo, PaperError> {
         let photo = prepared.photo();
-        let (name, photos) = (file_name(photo.hash), folder(&self.photos, photo.hash));
+        let (name, photos) = (file_name(photo.hash, PHOTO), folder(&self.photos, photo.hash));
         if self.check(photo.hash).is_ok() {
             // Another program may have renamed it into place and not yet brought that to the disk.
             sync_folder(&photos)?;
             return Ok(photo);
         }
         // The thumbnail goes first, so that the photo's own name is the last thing to appear.
-        write_whole(&folder(&self.thumbs, photo.hash), &name, prepared.thumb())?;
+        write_lightly(&folder(&self.thumbs, photo.hash), &name, prepared.thumb())?;
         write_whole(&photos, &name, prepared.jpeg())?;
         Ok(photo)
     }
 
     /// The bytes of a photo, a JPEG.
     pub fn full(&self, hash: Hash) -> Result<Vec<u8>, PaperError> {
-        read(&self.photos, hash)
+        read(&self.photos, hash, PHOTO)
     }
 
     /// The bytes of a photo's thumbnail, a JPEG; made anew when it is lost or unreadable.
     pub fn thumb(&self, hash: Hash) -> Result<Vec<u8>, PaperError> {
-        read(&self.thumbs, hash).or_else(|_| self.make_thumb(hash))
+        let kept = read(&self.thumbs, hash, PHOTO).ok().filter(|thumb| has_both_ends(thumb));
+        kept.map_or_else(|| self.make_thumb(hash), Ok)
     }
 
     fn make_thumb(&self, hash: Hash) -> Result<Vec<u8>, PaperError> {
         let thumb = thumb_of(&self.full(hash)?).map_err(|_| PaperError::Damaged(hash))?;
         // A thumbnail that cannot be kept, on a full disk say, can be shown all the same.
-        let _ = write_whole(&folder(&self.thumbs, hash), &file_name(hash), &thumb);
+        let _ = write_lightly(&folder(&self.thumbs, hash), &file_name(hash, PHOTO), &thumb);
         Ok(thumb)
     }
 
     /// Whether the store has a photo of this name, whatever its state.
     pub fn has(&self, hash: Hash) -> bool {
-        path(&self.photos, hash).is_file()
+        path(&self.photos, hash, PHOTO).is_file()
     }
 
     /// Deletes a photo and its thumbnail for good; what is not there is gone already.
@@ -87,8 +110,8 @@ impl PhotoStore {
     /// When this returns, neither comes back after a loss of power. The photo's own name is the last to vanish, so
     /// that [`PhotoStore::has`] tells of what an interruption left.
     pub fn remove(&self, hash: Hash) -> Result<(), PaperError> {
-        remove(&path(&self.thumbs, hash))?;
-        remove(&path(&self.photos, hash))
+        remove(&path(&self.thumbs, hash, PHOTO))?;
+        remove(&path(&self.photos, hash, PHOTO))
     }
 
     /// Reads a photo through and holds its bytes against its name.
@@ -97,18 +120,52 @@ impl PhotoStore {
     pub fn check(&self, hash: Hash) -> Result<(), PaperError> {
         if hash_of(&self.full(hash)?) == hash { Ok(()) } else { Err(PaperError::Damaged(hash)) }
     }
+
+    /// Keeps the bytes of a PDF as they are, and gives the name under which they are kept. Whether its pages can be set
+    /// is for [`pages`](crate::pages) to say.
+    pub fn keep_document(&self, bytes: &[u8]) -> Result<Hash, PaperError> {
+        check_document(bytes)?;
+        let hash = hash_of(bytes);
+        let folder = folder(&self.documents, hash);
+        if self.check_document(hash).is_ok() {
+            sync_folder(&folder)?;
+        } else {
+            write_whole(&folder, &file_name(hash, DOCUMENT), bytes)?;
+        }
+        Ok(hash)
+    }
+
+    /// The bytes of a document, a PDF.
+    pub fn document(&self, hash: Hash) -> Result<Vec<u8>, PaperError> {
+        read(&self.documents, hash, DOCUMENT)
+    }
+
+    /// Whether the store has a document of this name, whatever its state.
+    pub fn has_document(&self, hash: Hash) -> bool {
+        path(&self.documents, hash, DOCUMENT).is_file()
+    }
+
+    /// Deletes a document for good; the photos of its pages stay. What is not there is gone already.
+    pub fn remove_document(&self, hash: Hash) -> Result<(), PaperError> {
+        remove(&path(&self.documents, hash, DOCUMENT))
+    }
+
+    /// Reads a document through and holds its bytes against its name, as [`PhotoStore::check`] does with a photo.
+    pub fn check_document(&self, hash: Hash) -> Result<(), PaperError> {
+        if hash_of(&self.document(hash)?) == hash { Ok(()) } else { Err(PaperError::Damaged(hash)) }
+    }
 }
 
-fn read(tree: &Path, hash: Hash) -> Result<Vec<u8>, PaperError> {
-    let path = path(tree, hash);
+fn read(tree: &Path, hash: Hash, ending: &str) -> Result<Vec<u8>, PaperError> {
+    let path = path(tree, hash, ending);
     fs::read(&path).map_err(|error| match error.kind() {
         ErrorKind::NotFound => PaperError::NotFound(hash),
         _ => Operation::Read.on(&path)(error),
     })
 }
 
-fn path(tree: &Path, hash: Hash) -> PathBuf {
-    folder(tree, hash).join(file_name(hash))
+fn path(tree: &Path, hash: Hash, ending: &str) -> PathBuf {
+    folder(tree, hash).join(file_name(hash, ending))
 }
 
 /// Photos are spread over 256 folders, so that none grows too long to list.
@@ -116,6 +173,6 @@ fn folder(tree: &Path, hash: Hash) -> PathBuf {
     tree.join(format!("{:02x}", hash.0[0]))
 }
 
-fn file_name(hash: Hash) -> String {
-    format!("{hash}.jpg")
+fn file_name(hash: Hash, ending: &str) -> String {
+    format!("{hash}.{ending}")
 }

@@ -18,7 +18,7 @@ const line: BookLine = {
     cost: null,
     note: '',
     found: [{ item: { of: 'catalogue', number: 27, key: 'tyres' }, finding: 'within-limits', value: { what: 'tread', value: '4.1', limit: '3.0', unit: 'mm' } }],
-    papers: [{ subject: 'p', hash: 'h', width: 1, height: 1, filed: '2025-11-03' }],
+    papers: [{ subject: 'p', hash: 'h', width: 1, height: 1, filed: '2025-11-03', whole: null, page: null }],
   },
   written: '2025-11-03',
   amended: 0,

@@ -133,8 +133,12 @@ export function withFound(found: FoundForm[], one: FoundForm): FoundForm[] {
 
 /** The visit without part rows in which nothing was written. */
 export function cleaned(visit: VisitForm): VisitForm {
-  const written = ({ name, maker, number, price }: PartForm) => [name, maker, number, price].some((text) => text.trim() !== '');
-  return { ...visit, parts: visit.parts.filter(written) };
+  return { ...visit, parts: visit.parts.filter(isWritten) };
+}
+
+/** Whether anything was written in the row of a part. */
+export function isWritten({ name, maker, number, price }: PartForm): boolean {
+  return [name, maker, number, price].some((text) => text.trim() !== '');
 }
 
 /** The finding as it was written: `at-limit` is what the door makes of a good word beside a value that is not. */

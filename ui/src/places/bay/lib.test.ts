@@ -2,7 +2,9 @@
 
 import { describe, expect, it } from 'vitest';
 import type { BayView, JobView } from '../../door/types';
-import { cautionsFor, chosenJobs, freshDraft, groupJobs, offeredParts, pastDraft, resumed, stepAfterChoosing, visitToRecord } from './lib';
+import { nothingRead } from '../../parts/from-paper';
+import { emptyPart } from '../../parts/visit/lib';
+import { cautionsFor, chosenJobs, freshDraft, groupJobs, offeredParts, paperDraft, pastDraft, resumed, stepAfterChoosing, visitToRecord, withFitted } from './lib';
 
 const oil: JobView = {
   item: { of: 'catalogue', number: 1, key: 'engine-oil' },
@@ -112,4 +114,27 @@ it('asks for the day of a job of the past and writes no other', () => {
   const draft = pastDraft(view, { catalogue: 12 });
   expect(draft).toMatchObject({ step: 'visit', past: true });
   expect(draft.visit).toMatchObject({ day: '', items: [{ catalogue: 12 }], found: [] });
+});
+
+describe('a visit that a paper tells of', () => {
+  const from = { ...nothingRead('p'), day: '2026-03-04', shop: 'Garage Plover', cost: '120.00', parts: [{ ...emptyPart(), number: 'Q5' }] };
+
+  it('has its day, its workshop, its cost, its parts and the paper itself', () => {
+    const draft = paperDraft(view, from);
+    expect(draft).toMatchObject({ step: 'visit', by: 'workshop', paper: true });
+    expect(draft.visit).toMatchObject({ day: '2026-03-04', workshop: 'Garage Plover', cost: '120.00', currency: 'EUR', reading: '', papers: ['p'] });
+    expect(draft.visit.parts).toHaveLength(1);
+  });
+
+  it('was the owner’s own where no shop is named, in the currency of the paper', () => {
+    expect(paperDraft(view, { ...from, shop: '', currency: 'CHF' })).toMatchObject({ by: 'owner', visit: { currency: 'CHF' } });
+  });
+});
+
+it('adds a part from home and the job it serves, once', () => {
+  const part = { name: '', maker: '', number: 'Q5', quantity: '1', measure: 'piece', price: { number: '9', currency: 'EUR' }, served: oil.item, kind: '' };
+  const draft = withFitted(withFitted(freshDraft(view), part), { ...part, served: null });
+  expect(draft.visit.items).toEqual([{ catalogue: 1 }]);
+  expect(draft.visit.parts.map(({ number, price }) => [number, price])).toEqual([['Q5', ''], ['Q5', '']]);
+  expect(draft.step).toBe('choose');
 });

@@ -1,6 +1,7 @@
 // The bay: which cautions come before the chosen jobs, and what the visit form starts with.
 
-import type { BayView, ItemForm, JobView, PartForm, VisitForm } from '../../door/types';
+import type { BayView, ItemForm, JobView, PartForm, PartView, VisitForm } from '../../door/types';
+import type { FromPaper } from '../../parts/from-paper';
 import { cleaned, emptyVisit, itemForm, partAgain, readingOn, sameItem } from '../../parts/visit/lib';
 
 /** Where a person is in the bay: choosing, reading the cautions, writing the visit. */
@@ -16,6 +17,8 @@ export interface BayDraft {
   leading?: string;
   /** It lies in the past, and its day is what is asked for. */
   past?: boolean;
+  /** It is told by a paper, and what was done is ticked in the form. */
+  paper?: boolean;
 }
 
 /** The order in which cautions are read: what kills first. */
@@ -47,6 +50,22 @@ export function resumed(draft: BayDraft, { today }: BayView): BayDraft {
 /** Straight to the form of a job that was done at some time before the book begins. */
 export function pastDraft({ currency }: BayView, item: ItemForm): BayDraft {
   return { step: 'visit', by: 'owner', visit: { ...emptyVisit(currency), items: [item] }, past: true };
+}
+
+/** Straight to the form of a visit that a paper tells of; what was done is yet to be ticked. */
+export function paperDraft({ currency }: BayView, from: FromPaper): BayDraft {
+  const { day, shop, cost, parts, note, reading } = from;
+  const told = { day, workshop: shop, cost, parts, note, reading, papers: [from.paper] };
+  const visit = { ...emptyVisit(from.currency || currency), ...told };
+  return { step: 'visit', by: shop === '' ? 'owner' : 'workshop', visit, paper: true };
+}
+
+/** A draft to which a part from home was added, and the job that it serves. */
+export function withFitted(draft: BayDraft, part: PartView): BayDraft {
+  const { items, parts } = draft.visit;
+  const served = part.served && itemForm(part.served);
+  const all = served && !items.some((item) => sameItem(item, served)) ? [...items, served] : items;
+  return { ...draft, step: 'choose', visit: { ...draft.visit, items: all, parts: [...parts, partAgain(part)] } };
 }
 
 /** The jobs as the bay lays them out. */

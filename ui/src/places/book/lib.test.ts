@@ -20,6 +20,7 @@ const fuelled: LineContent = {
   kind: 'reading',
   status: 'actual',
   fuel: { volume: '41.300', volume_unit: 'litre', total: { number: '69.80', currency: 'EUR' }, fill: 'full' },
+  papers: [{ subject: 'p', hash: 'h', width: 1, height: 1, filed: '2026-10-12', whole: null, page: null }],
 };
 const line = (says: LineContent, struck: string | null = null): BookLine => ({
   subject: 's',
@@ -51,9 +52,11 @@ describe('a line', () => {
   it('says what it holds, for every kind', () => {
     const km = (count: number) => ({ count, unit: 'km' as const });
     const item = { of: 'own' as const, name: 'Roof rail' };
+    const part = { name: '', maker: 'Quarrel', number: 'QF 20-118', quantity: '1', measure: 'piece', price: null, served: null, kind: '' };
+    const note = { number: 'QF 20-118', maker: 'Quarrel', same: [], mark: '', instead: '', note: '' };
     const kinds: LineContent[] = [
       fuelled,
-      { kind: 'reading', status: 'actual', fuel: null },
+      { kind: 'reading', status: 'actual', fuel: null, papers: [] },
       { kind: 'instrument', old: km(88_000), new: km(0) },
       { kind: 'visit', workshop: '', items: [item], parts: [], cost: null, note: '', papers: [], found: [] },
       { kind: 'visit', workshop: '', items: [], parts: [], cost: null, note: '', papers: [], found: [{ item, finding: 'worn', value: null }] },
@@ -62,6 +65,11 @@ describe('a line', () => {
       { kind: 'plan', item, to: 'off', day: null, then: null, first: null },
       { kind: 'plan', item, to: 'handbook', day: null, then: { distance: km(15_000), months: '12' }, first: null },
       { kind: 'plan', item, to: 'catalogue', day: null, then: null, first: null },
+      { kind: 'bought', shop: '', parts: [part], cost: null, note: '', papers: [] },
+      { kind: 'part-note', note },
+      { kind: 'part-note', note: { ...note, mark: 'wrong' } },
+      { kind: 'part-note', note: { ...note, mark: 'superseded', instead: 'QF 20-119' } },
+      { kind: 'part-note', note: { ...note, same: [{ maker: 'Merle', number: 'M 7' }] } },
       { kind: 'newer' },
     ];
     const said = kinds.map((says) => saysText(says, 'km'));
@@ -74,11 +82,12 @@ describe('a line', () => {
   it('counts papers and names the cost', () => {
     expect(costText(fuelled)).toBe('69.80\u00a0EUR');
     expect(costText({ kind: 'newer' })).toBe('');
-    expect(papersIn({ kind: 'paper', paper: { subject: 'p', hash: 'h', width: 1, height: 1, filed: '' } })).toBe(1);
+    expect(papersIn({ kind: 'paper', paper: { subject: 'p', hash: 'h', width: 1, height: 1, filed: '', whole: null, page: null } })).toBe(1);
+    expect(papersIn(fuelled)).toBe(1);
   });
 
   it('comes back into a form as it was read', () => {
-    expect(readingOf(line(fuelled))).toMatchObject({ day: '2026-10-12', reading: '96300', fuel: { volume: '41.300', total: '69.80' } });
+    expect(readingOf(line(fuelled))).toMatchObject({ day: '2026-10-12', reading: '96300', papers: ['p'], fuel: { volume: '41.300', total: '69.80' } });
     expect(readingOf(line({ kind: 'newer' }))).toBeUndefined();
   });
 
@@ -90,7 +99,7 @@ describe('a line', () => {
   });
 
   it('throws papers away, and only papers, instead of striking them out', () => {
-    const paper: LineContent = { kind: 'paper', paper: { subject: 's', hash: 'h', width: 1, height: 1, filed: '2026-10-12' } };
+    const paper: LineContent = { kind: 'paper', paper: { subject: 's', hash: 'h', width: 1, height: 1, filed: '2026-10-12', whole: null, page: null } };
     expect([canStrike(line(paper)), canThrowAway(line(paper))]).toEqual([false, true]);
     expect([canStrike(line(fuelled)), canThrowAway(line(fuelled))]).toEqual([true, false]);
     expect(canThrowAway(line(paper, ''))).toBe(false);

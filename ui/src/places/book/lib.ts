@@ -1,7 +1,7 @@
 // The book: what a line says in one breath, how it is filtered, and how a reading is taken back into a form.
 
-import type { BookLine, FoundView, ItemView, LineContent, LineFilter, ReadingForm } from '../../door/types';
-import { day, foundText, itemName, itemNames, money, reading, volume } from '../../format';
+import type { BookLine, FoundView, ItemView, LineContent, LineFilter, PartNoteForm, ReadingForm } from '../../door/types';
+import { day, foundText, itemName, itemNames, money, numbersText, partTitle, reading, volume, warningText } from '../../format';
 import { interval, isMonthly } from '../../intervals';
 import { say, sayKey } from '../../words';
 
@@ -40,6 +40,10 @@ export function saysText(says: LineContent, unit: string): string {
       return say('line-instrument', { old: reading(says.old), new: reading(says.new) });
     case 'visit':
       return says.items.length > 0 ? itemNames(says.items) : foundNames(says.found);
+    case 'bought':
+      return say('line-bought', { what: says.parts.map(partTitle).join('\u00a0· ') });
+    case 'part-note':
+      return noteText(says.note);
     case 'paper':
       return say('line-paper');
     case 'plan':
@@ -51,19 +55,20 @@ export function saysText(says: LineContent, unit: string): string {
 
 /** What it cost, where the line knows. */
 export function costText(says: LineContent): string {
-  if (says.kind === 'visit' && says.cost) return money(says.cost);
+  if ((says.kind === 'visit' || says.kind === 'bought') && says.cost) return money(says.cost);
   return says.kind === 'reading' && says.fuel?.total ? money(says.fuel.total) : '';
 }
 
 export function papersIn(says: LineContent): number {
-  if (says.kind === 'visit') return says.papers.length;
+  if (says.kind === 'visit' || says.kind === 'reading' || says.kind === 'bought') return says.papers.length;
   return says.kind === 'paper' ? 1 : 0;
 }
 
 /** The reading of a line as a form takes it back; nothing when the line is no reading. */
 export function readingOf({ day: on, reading: read, says }: BookLine): ReadingForm | undefined {
   if (says.kind !== 'reading') return undefined;
-  const form: ReadingForm = { day: on, reading: read === null ? '' : String(read.count), status: says.status };
+  const papers = says.papers.map(({ subject }) => subject);
+  const form: ReadingForm = { day: on, reading: read === null ? '' : String(read.count), status: says.status, papers };
   if (!says.fuel) return form;
   const { volume: amount, volume_unit, total, fill } = says.fuel;
   return { ...form, fuel: { volume: amount, volume_unit, total: total?.number ?? '', currency: total?.currency ?? '', fill } };
@@ -87,6 +92,13 @@ export function canStrike({ says, struck }: BookLine): boolean {
 
 export function canThrowAway({ says, struck }: BookLine): boolean {
   return struck === null && says.kind === 'paper';
+}
+
+/** What was noted of a part: what warns of it, and its other numbers. */
+function noteText({ maker, number, same, mark, instead }: PartNoteForm): string {
+  const told = [warningText(mark === '' ? null : { mark, instead }), numbersText(same)].filter(Boolean);
+  const part = [maker, number].filter(Boolean).join(' ');
+  return told.length === 0 ? say('line-part-note', { part }) : say('line-part-noted', { part, what: told.join('; ') });
 }
 
 /** What was found on each item, on one line. */

@@ -2,7 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import type { PumpView } from '../../door/types';
-import { digitsOf, erase, freshDraft, groupBefore, isStray, isUntouched, readingForm, shown, startDraft, tap, worthKeeping } from './lib';
+import { nothingRead } from '../../parts/from-paper';
+import { digitsOf, erase, freshDraft, groupBefore, isStray, isUntouched, paperDraft, readingForm, shown, startDraft, tap, worthKeeping } from './lib';
 
 const view: PumpView = {
   vehicle: { book: 'b', name: 'Heron', make_model: '', engine: 'petrol', unit: 'km', reading: null },
@@ -85,9 +86,30 @@ describe('the draft', () => {
 
   it('sends fuel only when the section is open and holds something', () => {
     const draft = { ...freshDraft(view), digits: '98420' };
-    expect(readingForm({ ...draft, fuelled: true })).toEqual({ day: '', reading: '98420', status: '' });
+    expect(readingForm({ ...draft, fuelled: true })).toEqual({ day: '', reading: '98420', status: '', papers: [] });
     const fuel = { ...draft.fuel, volume: '41.3' };
     expect(readingForm({ ...draft, fuelled: false, fuel }).fuel).toBeUndefined();
     expect(readingForm({ ...draft, fuelled: true, fuel }).fuel).toEqual(fuel);
+  });
+});
+
+describe('a fill that a paper tells of', () => {
+  const from = { ...nothingRead('p'), day: '2026-11-20', volume: '41.30', volumeUnit: 'litre', cost: '69.76', currency: 'CHF' };
+
+  it('has its day, its figures and the paper, and no digits that nobody read', () => {
+    const draft = paperDraft(view, from);
+    expect(draft).toMatchObject({ digits: '', fuelled: true, day: '2026-11-20', papers: ['p'] });
+    expect(readingForm({ ...draft, digits: '98420' })).toMatchObject({ day: '2026-11-20', papers: ['p'], fuel: { volume: '41.30', total: '69.76', currency: 'CHF' } });
+  });
+
+  it('has the reading that is printed, or the leading digits of today', () => {
+    expect(paperDraft(view, { ...from, reading: '98420' }).digits).toBe('98420');
+    expect(paperDraft(view, { ...from, day: view.today }).digits).toBe('98');
+  });
+
+  it('is kept, and comes back', () => {
+    const draft = paperDraft(view, from);
+    expect(worthKeeping(draft, view)).toBe(true);
+    expect(startDraft(view, draft)).toMatchObject({ day: '2026-11-20', papers: ['p'] });
   });
 });

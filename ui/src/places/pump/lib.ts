@@ -1,6 +1,7 @@
 // The number pad: what a tap does to the digits, how they are shown, and what is kept while the phone is pocketed.
 
 import type { FuelForm, PumpView, ReadingForm } from '../../door/types';
+import type { FromPaper } from '../../parts/from-paper';
 
 /** No odometer shows more digits, and no core takes more. */
 export const MOST_DIGITS = 7;
@@ -11,6 +12,10 @@ export interface PumpDraft {
   /** The fuel section is open. */
   fuelled: boolean;
   fuel: FuelForm;
+  /** The day; today when empty. */
+  day: string;
+  /** The papers that belong to it. */
+  papers: string[];
 }
 
 /** How a half-typed reading stands on the page: digits given, digits typed, places still empty. */
@@ -21,14 +26,27 @@ export interface Shown {
 }
 
 export function freshDraft({ leading, currency, volume_unit }: PumpView): PumpDraft {
-  return { digits: leading, fuelled: false, fuel: { volume: '', volume_unit, total: '', currency, fill: 'full' } };
+  return { digits: leading, fuelled: false, fuel: { volume: '', volume_unit, total: '', currency, fill: 'full' }, day: '', papers: [] };
+}
+
+/** A fill that a paper tells of; digits that nobody read stand there only when it is of today. */
+export function paperDraft(view: PumpView, from: FromPaper): PumpDraft {
+  const fuel = {
+    volume: from.volume,
+    volume_unit: from.volumeUnit || view.volume_unit,
+    total: from.cost,
+    currency: from.currency || view.currency,
+    fill: 'full',
+  };
+  const digits = from.reading || (from.day === view.today ? view.leading : '');
+  return { digits, fuelled: true, fuel, day: from.day, papers: [from.paper] };
 }
 
 /** The kept draft, unless the book has moved on since and the draft holds nothing that it would lose. */
 export function startDraft(view: PumpView, kept: PumpDraft | undefined): PumpDraft {
   const fresh = freshDraft(view);
   if (!kept) return fresh;
-  const worth = kept.digits.length > view.leading.length || kept.fuel.volume !== '' || kept.fuel.total !== '';
+  const worth = kept.digits.length > view.leading.length || kept.fuel.volume !== '' || kept.fuel.total !== '' || (kept.papers ?? []).length > 0;
   return worth ? { ...fresh, ...kept, fuel: { ...fresh.fuel, ...kept.fuel } } : fresh;
 }
 
@@ -39,7 +57,7 @@ export function isUntouched({ digits }: PumpDraft, { leading }: PumpView): boole
 
 /** Whether there is something to lose. */
 export function worthKeeping(draft: PumpDraft, { leading }: PumpView): boolean {
-  return draft.digits !== leading || draft.fuel.volume !== '' || draft.fuel.total !== '';
+  return draft.digits !== leading || draft.fuel.volume !== '' || draft.fuel.total !== '' || draft.papers.length > 0;
 }
 
 export function tap(digits: string, digit: string): string {
@@ -72,9 +90,9 @@ export function groupBefore(index: number, places: number): boolean {
   return index > 0 && (places - index) % 3 === 0;
 }
 
-/** What goes to the door: today, as the instrument shows it, with fuel when the section is open. */
-export function readingForm({ digits, fuelled, fuel }: PumpDraft): ReadingForm {
-  const form: ReadingForm = { day: '', reading: digits, status: '' };
+/** What goes to the door: as the instrument shows it, with fuel when the section is open. */
+export function readingForm({ digits, fuelled, fuel, day, papers }: PumpDraft): ReadingForm {
+  const form: ReadingForm = { day, reading: digits, status: '', papers: [...papers] };
   return fuelled && (fuel.volume !== '' || fuel.total !== '') ? { ...form, fuel } : form;
 }
 

@@ -3,16 +3,20 @@
 //! Every content is a map with small integer keys. A key is never given another meaning; a new one may
 //! be added, and a reader passes over keys that it does not know.
 
+mod bought;
 mod paper;
+mod part_note;
 mod plan;
 mod reading;
 mod vehicle;
 mod visit;
 
 use units::cbor::{Cbor, CborError, CborValue};
-use units::{Day, Distance};
+use units::{Day, Distance, SubjectId};
 
-pub use paper::PaperContent;
+pub use bought::BoughtContent;
+pub use paper::{PageContent, PaperContent};
+pub use part_note::{Mark, NumberContent, PartNoteContent};
 pub use plan::PlanContent;
 pub use reading::{Fill, Fuel, InstrumentContent, ReadingContent};
 pub(crate) use reading::{status_from, status_number};
@@ -34,6 +38,10 @@ pub enum Content {
     Paper(PaperContent),
     /// A change of the plan.
     Plan(PlanContent),
+    /// Parts that were bought.
+    Bought(BoughtContent),
+    /// A note on a part.
+    PartNote(PartNoteContent),
 }
 
 /// Which kind of content. Its number, in entries and in pages, is that of the entry kind that writes such a
@@ -52,16 +60,22 @@ pub enum ContentKind {
     Paper = 6,
     /// [`Content::Plan`].
     Plan = 9,
+    /// [`Content::Bought`].
+    Bought = 10,
+    /// [`Content::PartNote`].
+    PartNote = 11,
 }
 
 impl ContentKind {
-    const ALL: [ContentKind; 6] = [
+    const ALL: [ContentKind; 8] = [
         ContentKind::Vehicle,
         ContentKind::Reading,
         ContentKind::Instrument,
         ContentKind::Visit,
         ContentKind::Paper,
         ContentKind::Plan,
+        ContentKind::Bought,
+        ContentKind::PartNote,
     ];
 
     /// Its number.
@@ -95,16 +109,19 @@ impl Content {
             Content::Visit(_) => ContentKind::Visit,
             Content::Paper(_) => ContentKind::Paper,
             Content::Plan(_) => ContentKind::Plan,
+            Content::Bought(_) => ContentKind::Bought,
+            Content::PartNote(_) => ContentKind::PartNote,
         }
     }
 
-    /// The day that it names; a vehicle, a paper and a change of the plan name none.
+    /// The day that it names; a vehicle, a paper, a change of the plan and a note on a part name none.
     pub fn day(&self) -> Option<Day> {
         match self {
             Content::Reading(reading) => Some(reading.day),
             Content::Instrument(instrument) => Some(instrument.day),
             Content::Visit(visit) => Some(visit.day),
-            Content::Vehicle(_) | Content::Paper(_) | Content::Plan(_) => None,
+            Content::Bought(bought) => Some(bought.day),
+            Content::Vehicle(_) | Content::Paper(_) | Content::Plan(_) | Content::PartNote(_) => None,
         }
     }
 
@@ -114,7 +131,39 @@ impl Content {
             Content::Reading(reading) => Some(reading.shown),
             Content::Instrument(instrument) => Some(instrument.new),
             Content::Visit(visit) => visit.shown,
-            Content::Vehicle(_) | Content::Paper(_) | Content::Plan(_) => None,
+            Content::Vehicle(_)
+            | Content::Paper(_)
+            | Content::Plan(_)
+            | Content::Bought(_)
+            | Content::PartNote(_) => None,
+        }
+    }
+
+    /// The papers that belong to it.
+    pub fn papers(&self) -> &[SubjectId] {
+        match self {
+            Content::Reading(reading) => &reading.papers,
+            Content::Visit(visit) => &visit.papers,
+            Content::Bought(bought) => &bought.papers,
+            Content::Vehicle(_)
+            | Content::Instrument(_)
+            | Content::Paper(_)
+            | Content::Plan(_)
+            | Content::PartNote(_) => &[],
+        }
+    }
+
+    /// The same, to be added to; `None` where no papers can belong to it.
+    pub fn papers_mut(&mut self) -> Option<&mut Vec<SubjectId>> {
+        match self {
+            Content::Reading(reading) => Some(&mut reading.papers),
+            Content::Visit(visit) => Some(&mut visit.papers),
+            Content::Bought(bought) => Some(&mut bought.papers),
+            Content::Vehicle(_)
+            | Content::Instrument(_)
+            | Content::Paper(_)
+            | Content::Plan(_)
+            | Content::PartNote(_) => None,
         }
     }
 
@@ -127,6 +176,8 @@ impl Content {
             Content::Visit(content) => content.to_cbor(),
             Content::Paper(content) => content.to_cbor(),
             Content::Plan(content) => content.to_cbor(),
+            Content::Bought(content) => content.to_cbor(),
+            Content::PartNote(content) => content.to_cbor(),
         }
     }
 
@@ -139,6 +190,8 @@ impl Content {
             ContentKind::Visit => Content::Visit(Cbor::from_cbor(value)?),
             ContentKind::Paper => Content::Paper(Cbor::from_cbor(value)?),
             ContentKind::Plan => Content::Plan(Cbor::from_cbor(value)?),
+            ContentKind::Bought => Content::Bought(Cbor::from_cbor(value)?),
+            ContentKind::PartNote => Content::PartNote(Cbor::from_cbor(value)?),
         })
     }
 }

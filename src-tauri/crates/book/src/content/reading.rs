@@ -2,7 +2,7 @@
 
 use rules::running::{Instrument, OdometerStatus, Reading};
 use units::cbor::{Cbor, CborError, CborValue, MapReader, MapWriter};
-use units::{Day, Distance, Money, Volume, VolumeUnit};
+use units::{Day, Distance, Money, SubjectId, Volume, VolumeUnit};
 
 /// A look at the odometer.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -15,6 +15,8 @@ pub struct ReadingContent {
     pub status: OdometerStatus,
     /// Fuel taken at it.
     pub fuel: Option<Fuel>,
+    /// The papers that belong to it.
+    pub papers: Vec<SubjectId>,
 }
 
 /// Fuel taken.
@@ -94,6 +96,7 @@ impl Cbor for ReadingContent {
             .put(2, &self.shown)
             .put(3, &status_number(self.status))
             .put_some(4, self.fuel.as_ref())
+            .put_list(5, &self.papers)
             .finish()
     }
 
@@ -104,6 +107,7 @@ impl Cbor for ReadingContent {
             shown: map.need(2)?,
             status: status_from(map.need(3)?).ok_or(CborError::Wrong(3))?,
             fuel: map.get(4)?,
+            papers: map.list(5)?,
         })
     }
 }

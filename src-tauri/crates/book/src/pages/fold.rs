@@ -125,7 +125,7 @@ impl Page<'_> {
         for sql in [
             "DELETE FROM done WHERE book = ?1 AND subject = ?2",
             "DELETE FROM paper WHERE book = ?1 AND subject = ?2",
-            "DELETE FROM visit_paper WHERE book = ?1 AND visit = ?2",
+            "DELETE FROM tied WHERE book = ?1 AND subject = ?2",
         ] {
             self.connection.prepare_cached(sql)?.execute(params![self.book().0, subject.0])?;
         }
@@ -134,10 +134,16 @@ impl Page<'_> {
 
     /// Spreads what a line says over the other pages.
     fn spread(&self, subject: SubjectId, content: &Content, written: Millis) -> Result<(), BookError> {
+        self.tie(subject, content.papers())?;
         match content {
             Content::Visit(visit) => self.visit(subject, visit),
             Content::Paper(paper) => self.paper(subject, paper, written),
-            Content::Vehicle(_) | Content::Reading(_) | Content::Instrument(_) | Content::Plan(_) => Ok(()),
+            Content::Vehicle(_)
+            | Content::Reading(_)
+            | Content::Instrument(_)
+            | Content::Plan(_)
+            | Content::Bought(_)
+            | Content::PartNote(_) => Ok(()),
         }
     }
 
@@ -152,11 +158,14 @@ impl Page<'_> {
             };
             done.execute(params![self.book().0, subject.0, position, number, own, day, shown])?;
         }
-        let mut tie = self
-            .connection
-            .prepare_cached("INSERT OR IGNORE INTO visit_paper (book, visit, paper) VALUES (?1, ?2, ?3)")?;
-        for paper in &visit.papers {
-            tie.execute(params![self.book().0, subject.0, paper.0])?;
+        Ok(())
+    }
+
+    fn tie(&self, subject: SubjectId, papers: &[SubjectId]) -> Result<(), BookError> {
+        for paper in papers {
+            self.connection
+                .prepare_cached("INSERT OR IGNORE INTO tied (book, subject, paper) VALUES (?1, ?2, ?3)")?
+                .execute(params![self.book().0, subject.0, paper.0])?;
         }
         Ok(())
     }
@@ -169,6 +178,9 @@ impl Page<'_> {
             paper.width,
             paper.height,
             written,
+            paper.whole.map(|hash| hash.0),
+            paper.page.map(|page| page.document.0),
+            paper.page.map(|page| page.number),
         ])?;
         Ok(())
     }

@@ -22,10 +22,10 @@ pub use rows::{DoneRow, PaperRow, ReadingRow};
 
 /// The version of the pages. Raise it whenever their tables or their meaning change: the next start throws
 /// them away and works them out anew, and there is no other migration.
-pub(crate) const PAGES: &str = "2";
+pub(crate) const PAGES: &str = "3";
 
 /// The tables of the pages, in the order in which a dump writes them.
-const TABLES: [&str; 6] = ["line", "version", "done", "paper", "visit_paper", "newer"];
+const TABLES: [&str; 6] = ["line", "version", "done", "paper", "tied", "newer"];
 
 /// Throws all pages away and folds every entry on the shelf anew; answers how many there were.
 pub(crate) fn rebuild(transaction: &Transaction<'_>) -> Result<usize, BookError> {

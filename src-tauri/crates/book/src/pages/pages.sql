@@ -45,23 +45,26 @@ CREATE TABLE done (
     CHECK ((item IS NULL) <> (own IS NULL))
 ) STRICT, WITHOUT ROWID;
 
--- Every paper that counts, and the visit to which it belongs.
+-- Every paper that counts, and the visit, reading or purchase to which it belongs.
 CREATE TABLE paper (
-    book    BLOB NOT NULL,
-    subject BLOB NOT NULL,
-    photo   BLOB NOT NULL,
-    width   INTEGER NOT NULL,
-    height  INTEGER NOT NULL,
-    filed   INTEGER NOT NULL,  -- milliseconds since 1970
+    book     BLOB NOT NULL,
+    subject  BLOB NOT NULL,
+    photo    BLOB NOT NULL,
+    width    INTEGER NOT NULL,
+    height   INTEGER NOT NULL,
+    filed    INTEGER NOT NULL,  -- milliseconds since 1970
+    whole    BLOB,              -- the photo before it was straightened
+    document BLOB,              -- of which it is a page
+    page     INTEGER,
     PRIMARY KEY (book, subject)
 ) STRICT, WITHOUT ROWID;
-CREATE TABLE visit_paper (
-    book  BLOB NOT NULL,
-    visit BLOB NOT NULL,
-    paper BLOB NOT NULL,
-    PRIMARY KEY (book, visit, paper)
+CREATE TABLE tied (
+    book    BLOB NOT NULL,
+    subject BLOB NOT NULL,
+    paper   BLOB NOT NULL,
+    PRIMARY KEY (book, subject, paper)
 ) STRICT, WITHOUT ROWID;
-CREATE INDEX visit_paper_paper ON visit_paper (book, paper);
+CREATE INDEX tied_paper ON tied (book, paper);
 
 -- Entries that this version keeps without understanding them.
 CREATE TABLE newer (

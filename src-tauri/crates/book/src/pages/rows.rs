@@ -8,7 +8,7 @@ use rusqlite::{Row, params};
 use units::cbor::CborError;
 use units::{BookId, Day, Distance, Hash, SubjectId};
 
-use crate::content::status_from;
+use crate::content::{PageContent, status_from};
 use crate::entry::Millis;
 use crate::{BookError, Shelf};
 
@@ -47,6 +47,10 @@ pub struct PaperRow {
     pub height: u32,
     /// When it was filed.
     pub filed: Millis,
+    /// The SHA-256 of the photo before it was straightened, where that was done.
+    pub whole: Option<Hash>,
+    /// The document of which it is a page.
+    pub page: Option<PageContent>,
 }
 
 impl Shelf {
@@ -76,21 +80,18 @@ impl Shelf {
 
     /// Every paper that counts, oldest first.
     pub fn papers(&self, book: BookId) -> Result<Vec<PaperRow>, BookError> {
-        self.papers_by(
-            "SELECT subject, photo, width, height, filed FROM paper WHERE book = ?1 ORDER BY filed, subject",
-            book,
-        )
+        self.papers_by(include_str!("papers.sql"), book)
     }
 
-    /// The papers that belong to no visit, newest first.
+    /// The papers that belong to no line, newest first.
     pub fn tray(&self, book: BookId) -> Result<Vec<PaperRow>, BookError> {
         self.papers_by(include_str!("tray.sql"), book)
     }
 
-    /// The papers that belong to a visit that counts.
+    /// The papers that belong to a line that counts: a visit, a reading, or parts that were bought.
     pub fn tied(&self, book: BookId) -> Result<BTreeSet<SubjectId>, BookError> {
         let mut statement =
-            self.connection().prepare_cached("SELECT DISTINCT paper FROM visit_paper WHERE book = ?1")?;
+            self.connection().prepare_cached("SELECT DISTINCT paper FROM tied WHERE book = ?1")?;
         let tied = statement.query_map(params![book.0], |row| row.get(0).map(SubjectId))?;
         Ok(tied.collect::<Result<_, _>>()?)
     }
@@ -98,12 +99,18 @@ impl Shelf {
     fn papers_by(&self, sql: &str, book: BookId) -> Result<Vec<PaperRow>, BookError> {
         let mut statement = self.connection().prepare_cached(sql)?;
         let rows = statement.query_map(params![book.0], |row| {
+            let document: Option<[u8; 32]> = row.get(6)?;
+            let number: Option<u32> = row.get(7)?;
             Ok(PaperRow {
                 subject: SubjectId(row.get(0)?),
                 photo: Hash(row.get(1)?),
                 width: row.get(2)?,
                 height: row.get(3)?,
                 filed: row.get(4)?,
+                whole: row.get::<_, Option<[u8; 32]>>(5)?.map(Hash),
+                page: document
+                    .zip(number)
+                    .map(|(document, number)| PageContent { document: Hash(document), number }),
             })
         })?;
         Ok(rows.collect::<Result<_, _>>()?)

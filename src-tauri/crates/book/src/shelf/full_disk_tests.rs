@@ -34,6 +34,7 @@ fn reading(count: i64) -> Change {
         shown: Distance::whole(count, DistanceUnit::Mile),
         status: OdometerStatus::Actual,
         fuel: None,
+        papers: Vec::new(),
     }))
 }
 

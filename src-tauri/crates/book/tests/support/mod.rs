@@ -2,8 +2,9 @@
 #![allow(clippy::unwrap_used, dead_code)]
 
 use book::content::{
-    By, Content, Fill, FoundContent, Fuel, InstrumentContent, PaperContent, PartContent, PlanContent,
-    ReadingContent, VehicleContent, VisitContent,
+    BoughtContent, By, Content, Fill, FoundContent, Fuel, InstrumentContent, Mark, NumberContent,
+    PageContent, PaperContent, PartContent, PartNoteContent, PlanContent, ReadingContent, VehicleContent,
+    VisitContent,
 };
 use book::entry::Writer;
 use book::{Change, Shelf, Stamp};
@@ -54,6 +55,7 @@ pub fn reading(on: &str, count: i64) -> Content {
         shown: km(count),
         status: OdometerStatus::Actual,
         fuel: None,
+        papers: Vec::new(),
     })
 }
 
@@ -69,6 +71,7 @@ pub fn fill(on: Day, count: i64) -> Content {
         shown: km(count),
         status: OdometerStatus::Actual,
         fuel: Some(fuel),
+        papers: Vec::new(),
     })
 }
 
@@ -106,7 +109,36 @@ pub fn visit(on: &str, count: i64, papers: Vec<SubjectId>) -> VisitContent {
 }
 
 pub fn paper(seed: u8) -> Content {
-    Content::Paper(PaperContent { photo: Hash([seed; 32]), width: 600, height: 900 })
+    Content::Paper(PaperContent {
+        photo: Hash([seed; 32]),
+        width: 600,
+        height: 900,
+        whole: Some(Hash([seed ^ 1; 32])),
+        page: Some(PageContent { document: Hash([seed ^ 2; 32]), number: 3 }),
+    })
+}
+
+pub fn bought(on: &str, receipt: SubjectId) -> Content {
+    let PartContent { name, maker, number, quantity, .. } = visit(on, 1, vec![]).parts.remove(0);
+    Content::Bought(BoughtContent {
+        day: day(on),
+        shop: "Fairlead".to_owned(),
+        parts: vec![PartContent { name, maker, number, quantity, price: None, item: None, kind: None }],
+        cost: None,
+        note: String::new(),
+        papers: vec![receipt],
+    })
+}
+
+pub fn part_note() -> Content {
+    Content::PartNote(PartNoteContent {
+        number: "OF 12-44".to_owned(),
+        maker: String::new(),
+        same: vec![NumberContent { maker: "Quillan".to_owned(), number: "QF-88".to_owned() }],
+        mark: Some(Mark::Superseded),
+        instead: "OF 12-45".to_owned(),
+        note: String::new(),
+    })
 }
 
 pub fn instrument(on: &str) -> Content {
@@ -139,6 +171,9 @@ pub fn every_kind() -> (Shelf, units::BookId) {
     let pin = Pin { day: day("2023-06-01"), set: day("2023-03-02") };
     write(&mut shelf, Change::Begin(plan(1, Setting::Pinned(Some(pin)))));
     write(&mut shelf, Change::Begin(plan(1, Setting::Pinned(None))));
+    let receipt = write(&mut shelf, Change::Begin(paper(9)));
+    write(&mut shelf, Change::Begin(bought("2023-04-01", receipt)));
+    write(&mut shelf, Change::Begin(part_note()));
     (shelf, book)
 }
 

@@ -7,7 +7,7 @@ use super::drive::Drive;
 use super::people::Car;
 use super::tell::Draft;
 use super::{What, receipt};
-use crate::request::{FuelForm, ReadingForm};
+use crate::{FuelForm, ReadingForm};
 
 /// A few days pass between the last fill and today.
 const LAST_FILL: i32 = 4;
@@ -40,7 +40,13 @@ pub(super) fn fills(car: &Car, drive: &Drive<'_>, today: Day) -> Vec<Draft> {
 }
 
 fn reading(day: Day, shown: String, fuel: FuelForm) -> Draft {
-    let form = ReadingForm { day: day.to_string(), reading: shown, status: String::new(), fuel: Some(fuel) };
+    let form = ReadingForm {
+        day: day.to_string(),
+        reading: shown,
+        status: String::new(),
+        fuel: Some(fuel),
+        papers: Vec::new(),
+    };
     Draft::new(day, What::Reading(form))
 }
 

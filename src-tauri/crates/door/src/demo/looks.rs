@@ -2,7 +2,7 @@
 
 use rules::upkeep::Milli;
 
-use crate::request::{FoundForm, ItemForm};
+use crate::{FoundForm, ItemForm};
 
 /// Something that is looked at.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

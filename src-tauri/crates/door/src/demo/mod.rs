@@ -28,7 +28,7 @@ mod visits;
 
 use units::Day;
 
-use crate::request::{ItemForm, PlanForm, ReadingForm, VehicleForm, VisitForm};
+use crate::{ItemForm, PlanForm, ReadingForm, VehicleForm, VisitForm};
 
 pub(crate) use draw::draw;
 pub(crate) use receipt::Receipt;

@@ -12,7 +12,7 @@ use super::jobs::Job;
 use super::plans::Settled;
 use super::receipt::Shop;
 use super::{barge, pip, plans};
-use crate::request::{DrivenForm, VehicleForm};
+use crate::{DrivenForm, VehicleForm};
 
 /// How many months of history the demo has.
 const MONTHS: u16 = 9 * 12;

@@ -3,7 +3,7 @@
 use units::Day;
 
 use super::barge::TOW_BALL;
-use crate::request::{IntervalForm, ItemForm, PlanForm};
+use crate::{IntervalForm, ItemForm, PlanForm};
 
 /// When something was settled, for which item, and what.
 pub(super) type Settled = (Day, ItemForm, PlanForm);

@@ -9,7 +9,7 @@ use super::plans::Settled;
 use super::receipt::{self, Receipt};
 use super::visits::{line, number};
 use super::{DemoCar, Step, What, fills, visits};
-use crate::request::{ReadingForm, VisitForm};
+use crate::{ReadingForm, VisitForm};
 
 /// A step whose place in the book is not known yet.
 pub(super) struct Draft {

@@ -11,7 +11,7 @@ use super::parts::Part;
 use super::people::{Car, ROUND_BARN, months_before};
 use super::receipt::{self, Line, Receipt, Shop};
 use super::tell::Draft;
-use crate::request::{ItemForm, PartForm, VisitForm};
+use crate::{ItemForm, PartForm, VisitForm};
 
 /// The household began to keep its receipts this many days ago.
 const RECEIPTS_SINCE: i32 = 860;

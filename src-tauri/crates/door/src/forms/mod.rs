@@ -1,5 +1,6 @@
 //! Reading what was typed. Each refusal names its field.
 
+mod bought;
 mod plan;
 mod reading;
 mod vehicle;
@@ -9,6 +10,7 @@ use units::{Currency, Day, Distance, DistanceUnit, Money};
 
 use crate::Refusal;
 
+pub(crate) use bought::{bought, part_note};
 pub(crate) use plan::{item, plan};
 pub(crate) use reading::{past_day, reading, reading_text};
 pub(crate) use vehicle::{first_reading, vehicle, vehicle_warnings};

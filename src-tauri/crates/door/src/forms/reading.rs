@@ -4,6 +4,7 @@ use book::content::{Fill, Fuel, ReadingContent};
 use rules::running::OdometerStatus;
 use units::{Day, Distance, DistanceUnit, Volume, VolumeUnit};
 
+use super::visit::papers;
 use super::{day_or, money};
 use crate::{FuelForm, ReadingForm, Refusal};
 
@@ -14,6 +15,7 @@ pub(crate) fn reading(form: &ReadingForm, unit: DistanceUnit, today: Day) -> Res
         shown: reading_text(&form.reading, unit, "reading")?,
         status: status(&form.status)?,
         fuel: form.fuel.as_ref().map(fuel).transpose().map_err(|refusal| refusal.within("fuel"))?,
+        papers: papers(&form.papers)?,
     })
 }
 

@@ -42,7 +42,13 @@ pub(crate) fn first_reading(
         return Ok(None);
     };
     let shown = reading_text(text, unit, "vehicle.reading")?;
-    Ok(Some(ReadingContent { day: today, shown, status: OdometerStatus::Actual, fuel: None }))
+    Ok(Some(ReadingContent {
+        day: today,
+        shown,
+        status: OdometerStatus::Actual,
+        fuel: None,
+        papers: Vec::new(),
+    }))
 }
 
 /// What is odd about a vehicle without keeping it from being written.

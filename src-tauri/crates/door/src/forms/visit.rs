@@ -24,16 +24,16 @@ pub(crate) fn visit(
             workshop if workshop.is_empty() => By::Owner,
             workshop => By::Workshop(workshop),
         },
-        parts: parts(form, catalogue, &items)?,
+        parts: parts(&form.parts, &form.currency, catalogue, &items)?,
         items,
         cost: money(&form.cost, &form.currency, "cost")?,
         note: note(&form.note, "note")?,
-        papers: papers(form)?,
+        papers: papers(&form.papers)?,
         found: found(form, catalogue)?,
     })
 }
 
-fn too_many(field: &str) -> Refusal {
+pub(super) fn too_many(field: &str) -> Refusal {
     Refusal::new("too-many").with("most", MOST_ROWS).at(field)
 }
 
@@ -55,17 +55,23 @@ fn items(form: &VisitForm, catalogue: &Catalogue) -> Result<Vec<ItemRef>, Refusa
     Ok(items)
 }
 
-fn parts(form: &VisitForm, catalogue: &Catalogue, items: &[ItemRef]) -> Result<Vec<PartContent>, Refusal> {
-    if form.parts.len() > MOST_ROWS {
+/// The parts of a line; in a visit each may serve one of its items.
+pub(super) fn parts(
+    typed: &[PartForm],
+    currency: &str,
+    catalogue: &Catalogue,
+    items: &[ItemRef],
+) -> Result<Vec<PartContent>, Refusal> {
+    if typed.len() > MOST_ROWS {
         return Err(too_many("parts"));
     }
     let read = |(row, typed): (usize, &PartForm)| {
-        part(typed, &form.currency, catalogue, items).map_err(|refusal| match refusal.field.as_deref() {
+        part(typed, currency, catalogue, items).map_err(|refusal| match refusal.field.as_deref() {
             Some("currency") => refusal,
             _ => refusal.within(&format!("parts.{row}")),
         })
     };
-    form.parts.iter().enumerate().map(read).collect()
+    typed.iter().enumerate().map(read).collect()
 }
 
 fn part(
@@ -156,12 +162,13 @@ fn quantity(form: &PartForm) -> Result<Quantity, Refusal> {
     Quantity::parse(text, measure).map_err(|error| Refusal::from(error).at("quantity"))
 }
 
-fn papers(form: &VisitForm) -> Result<Vec<SubjectId>, Refusal> {
-    if form.papers.len() > MOST_ROWS {
+/// The papers that belong to a line, each once.
+pub(super) fn papers(ids: &[String]) -> Result<Vec<SubjectId>, Refusal> {
+    if ids.len() > MOST_ROWS {
         return Err(too_many("papers"));
     }
     let mut papers = Vec::new();
-    for id in &form.papers {
+    for id in ids {
         let paper = id.parse().map_err(|error| Refusal::from(error).at("papers"))?;
         if !papers.contains(&paper) {
             papers.push(paper);

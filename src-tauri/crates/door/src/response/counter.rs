@@ -3,7 +3,8 @@
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-use super::{GetView, ItemView, MoneyView, PaperView, Reading, VehicleLine};
+use super::{GetView, ItemView, MoneyView, PaperView, PartView, Reading, VehicleLine};
+use crate::NumberForm;
 
 /// The Counter screen.
 #[derive(Debug, Clone, Serialize, Deserialize, TS)]
@@ -12,23 +13,53 @@ pub struct CounterView {
     pub vehicle: VehicleLine,
     /// What the next visit needs.
     pub get: Vec<GetView>,
-    /// The papers that belong to no visit yet, newest first.
+    /// What waits at home, what was bought last first.
+    pub stock: Vec<StockView>,
+    /// The papers that belong to no line yet, newest first.
     pub tray: Vec<PaperView>,
-    /// The visits to which a paper may be tied, newest first, at most 20.
-    pub visits: Vec<VisitLine>,
+    /// The lines to which a paper may be tied, newest first, at most 20.
+    pub lines: Vec<TieLine>,
+    /// Photos can be read on this device.
+    pub reads: bool,
 }
 
-/// A visit in a list.
+/// A line to which a paper can belong.
 #[derive(Debug, Clone, Serialize, Deserialize, TS)]
-pub struct VisitLine {
+pub struct TieLine {
     /// Its line.
     pub subject: String,
+    /// `visit`, `fill` or `bought`.
+    pub kind: String,
     /// The day.
     pub day: String,
-    /// What was done.
+    /// What was done; empty where it is no visit.
     pub items: Vec<ItemView>,
-    /// By whom; empty when the owner did it.
-    pub workshop: String,
+    /// The workshop or the shop; empty when nobody said, or the owner did it.
+    pub place: String,
+    /// What it cost.
+    pub cost: Option<MoneyView>,
+}
+
+/// A part or a fluid at home.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct StockView {
+    /// The line of the last purchase.
+    pub line: String,
+    /// As it was bought last, with how much is left of it.
+    pub part: PartView,
+    /// When.
+    pub day: String,
+    /// Where; may be empty.
+    pub shop: String,
+}
+
+/// Why a part should not be bought again.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct WarningView {
+    /// `wrong` or `superseded`.
+    pub mark: String,
+    /// The number to ask for in its place; may be empty.
+    pub instead: String,
 }
 
 /// The parts of a vehicle.
@@ -49,6 +80,10 @@ pub struct PartLine {
     pub maker: String,
     /// Every way in which its number was written, the newest first; empty when it has none.
     pub numbers: Vec<String>,
+    /// Other numbers for the same part.
+    pub same: Vec<NumberForm>,
+    /// What warns of it.
+    pub warning: Option<WarningView>,
     /// The key of its kind, where someone said which; empty otherwise.
     pub kind: String,
     /// The items that it served.

@@ -6,7 +6,7 @@ use ts_rs::TS;
 use super::{
     FoundView, FuelView, IntervalView, ItemView, MoneyView, PaperView, PartView, Reading, VehicleLine,
 };
-use crate::request::VehicleForm;
+use crate::{PartNoteForm, VehicleForm};
 
 /// The Book screen.
 #[derive(Debug, Clone, Serialize, Deserialize, TS)]
@@ -59,6 +59,8 @@ pub enum LineContent {
         status: String,
         /// The fuel taken at it.
         fuel: Option<FuelView>,
+        /// Its papers.
+        papers: Vec<PaperView>,
     },
     /// The instrument was replaced.
     Instrument {
@@ -84,7 +86,25 @@ pub enum LineContent {
         /// What was found.
         found: Vec<FoundView>,
     },
-    /// A paper that belongs to no visit.
+    /// Something was bought, to be fitted later.
+    Bought {
+        /// Where; may be empty.
+        shop: String,
+        /// What.
+        parts: Vec<PartView>,
+        /// What it cost.
+        cost: Option<MoneyView>,
+        /// The note.
+        note: String,
+        /// Its papers.
+        papers: Vec<PaperView>,
+    },
+    /// A part was noted.
+    PartNote {
+        /// What is noted.
+        note: PartNoteForm,
+    },
+    /// A paper that belongs to no line.
     Paper {
         /// The paper.
         paper: PaperView,

@@ -10,6 +10,7 @@ mod counter;
 mod due;
 mod lines;
 mod pump;
+mod receipt;
 mod sheet;
 mod shelf;
 mod today;
@@ -26,6 +27,7 @@ pub use counter::*;
 pub use due::*;
 pub use lines::*;
 pub use pump::*;
+pub use receipt::*;
 pub use sheet::*;
 pub use shelf::*;
 pub use today::*;
@@ -68,6 +70,10 @@ pub enum Response {
     Check(CheckView),
     /// The pages were worked out again.
     Rebuilt(RebuiltView),
+    /// Papers were filed.
+    Filed(FiledView),
+    /// What a paper says.
+    Receipt(Box<ReceiptView>),
     /// A change was written.
     Written(WrittenView),
 }

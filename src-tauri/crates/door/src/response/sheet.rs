@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
 use super::{IntervalView, ItemView, Reading, VehicleLine};
-use crate::request::{DrivenForm, VehicleForm};
+use crate::{DrivenForm, VehicleForm};
 
 /// The car's sheet.
 #[derive(Debug, Clone, Serialize, Deserialize, TS)]

@@ -141,4 +141,8 @@ pub struct PaperView {
     pub height: u32,
     /// The day on which it was filed.
     pub filed: String,
+    /// The SHA-256 of the photo before it was straightened; nothing where it is as it was taken.
+    pub whole: Option<String>,
+    /// Which page of its document it is, from 1; nothing where it is a photo.
+    pub page: Option<u32>,
 }

@@ -3,7 +3,8 @@
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-use super::{ItemView, MoneyView, PartView, UsedView, VehicleLine};
+use super::{ItemView, MoneyView, PartView, UsedView, VehicleLine, WarningView};
+use crate::NumberForm;
 
 /// A visit that the plan proposes.
 #[derive(Debug, Clone, Serialize, Deserialize, TS)]
@@ -98,6 +99,14 @@ pub struct GetView {
     pub item: ItemView,
     /// What was fitted the last time; nothing when the book holds no part for it.
     pub part: Option<PartView>,
+    /// How much of it is at home; empty when there is none.
+    pub at_home: String,
+    /// How much of it is still to be bought; empty when what is at home suffices, or nothing is known of it.
+    pub to_buy: String,
+    /// Other numbers for the same part.
+    pub same: Vec<NumberForm>,
+    /// What warns of it.
+    pub warning: Option<WarningView>,
     /// Where it was bought or fitted, by the visit's workshop; empty when the owner did it.
     pub workshop: String,
     /// The day of that visit.

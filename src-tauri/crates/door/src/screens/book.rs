@@ -2,7 +2,10 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use book::content::{Content, PaperContent, PlanContent, VehicleContent, VisitContent};
+use book::content::{
+    BoughtContent, Content, Mark, PaperContent, PartContent, PartNoteContent, PlanContent, VehicleContent,
+    VisitContent,
+};
 use book::{LineRow, PaperRow, VersionRow};
 use rules::upkeep::{ItemRef, Setting};
 use rules::vehicle::{Conditions, Equipment, Fitting};
@@ -15,8 +18,8 @@ use super::show::{
 };
 use crate::clock::day_of;
 use crate::{
-    BookLine, Door, DrivenForm, LineContent, LineFilter, LineView, LinesView, Refusal, VehicleForm,
-    VersionView,
+    BookLine, Door, DrivenForm, LineContent, LineFilter, LineView, LinesView, NumberForm, PaperView,
+    PartNoteForm, Refusal, VehicleForm, VersionView,
 };
 
 impl Door {
@@ -68,18 +71,21 @@ fn row_filter(filter: &LineFilter) -> Result<book::LineFilter, Refusal> {
 /// Whether a text stands anywhere in what a line says.
 fn says(row: &LineRow, text: &str) -> bool {
     let contains = |candidate: &str| candidate.to_lowercase().contains(text);
+    let part = |part: &PartContent| contains(&part.name) || contains(&part.maker) || contains(&part.number);
     match &row.content {
         Content::Visit(visit) => {
+            let own = |item: &ItemRef| matches!(item, ItemRef::Own(name) if contains(name.as_str()));
             contains(visit.by.workshop())
                 || contains(&visit.note)
-                || visit
-                    .items
-                    .iter()
-                    .any(|item| matches!(item, ItemRef::Own(name) if contains(name.as_str())))
-                || visit
-                    .parts
-                    .iter()
-                    .any(|part| contains(&part.name) || contains(&part.maker) || contains(&part.number))
+                || visit.items.iter().any(own)
+                || visit.parts.iter().any(part)
+        }
+        Content::Bought(bought) => {
+            contains(&bought.shop) || contains(&bought.note) || bought.parts.iter().any(part)
+        }
+        Content::PartNote(note) => {
+            let same = note.same.iter().any(|same| contains(&same.maker) || contains(&same.number));
+            contains(&note.number) || contains(&note.maker) || contains(&note.note) || same
         }
         Content::Vehicle(vehicle) => contains(&vehicle.name) || contains(&vehicle.make_model),
         Content::Reading(_) | Content::Instrument(_) | Content::Paper(_) | Content::Plan(_) => false,
@@ -95,7 +101,7 @@ struct Show<'a> {
 }
 
 impl Show<'_> {
-    /// A paper of a visit is shown with the visit and has no line of its own.
+    /// A paper that belongs to a line is shown with it and has no line of its own.
     fn is_tied(&self, row: &LineRow) -> bool {
         matches!(row.content, Content::Paper(_)) && self.tied.contains(&row.subject)
     }
@@ -131,6 +137,7 @@ impl Show<'_> {
             Content::Reading(reading) => LineContent::Reading {
                 status: status_key(reading.status).to_owned(),
                 fuel: reading.fuel.as_ref().map(fuel_view),
+                papers: self.papers(&reading.papers),
             },
             Content::Instrument(instrument) => LineContent::Instrument {
                 old: reading_of(instrument.old, self.unit),
@@ -141,19 +148,34 @@ impl Show<'_> {
                 LineContent::Paper { paper: paper_view(&paper_row(paper, subject, written)) }
             }
             Content::Plan(plan) => self.plan(plan),
+            Content::Bought(bought) => self.bought(bought),
+            Content::PartNote(note) => LineContent::PartNote { note: part_note_form(note) },
+        }
+    }
+
+    fn papers(&self, papers: &[SubjectId]) -> Vec<PaperView> {
+        papers.iter().filter_map(|paper| self.papers.get(paper)).map(paper_view).collect()
+    }
+
+    fn bought(&self, bought: &BoughtContent) -> LineContent {
+        LineContent::Bought {
+            shop: bought.shop.clone(),
+            parts: bought.parts.iter().map(|part| part_view(part, self.door.catalogue)).collect(),
+            cost: bought.cost.map(money_view),
+            note: bought.note.clone(),
+            papers: self.papers(&bought.papers),
         }
     }
 
     fn visit(&self, visit: &VisitContent) -> LineContent {
         let catalogue = self.door.catalogue;
-        let papers = visit.papers.iter().filter_map(|paper| self.papers.get(paper));
         LineContent::Visit {
             workshop: visit.by.workshop().to_owned(),
             items: visit.items.iter().map(|item| item_view(item, catalogue)).collect(),
             parts: visit.parts.iter().map(|part| part_view(part, catalogue)).collect(),
             cost: visit.cost.map(money_view),
             note: visit.note.clone(),
-            papers: papers.map(paper_view).collect(),
+            papers: self.papers(&visit.papers),
             found: visit.found.iter().map(|found| found_view(found, catalogue)).collect(),
         }
     }
@@ -176,8 +198,38 @@ impl Show<'_> {
     }
 }
 
+fn part_note_form(note: &PartNoteContent) -> PartNoteForm {
+    let same = note.same.iter();
+    PartNoteForm {
+        number: note.number.clone(),
+        maker: note.maker.clone(),
+        same: same
+            .map(|same| NumberForm { maker: same.maker.clone(), number: same.number.clone() })
+            .collect(),
+        mark: note.mark.map_or("", mark_key).to_owned(),
+        instead: note.instead.clone(),
+        note: note.note.clone(),
+    }
+}
+
+/// The key of what warns of a part.
+pub(super) const fn mark_key(mark: Mark) -> &'static str {
+    match mark {
+        Mark::Wrong => "wrong",
+        Mark::Superseded => "superseded",
+    }
+}
+
 fn paper_row(paper: &PaperContent, subject: SubjectId, filed: u64) -> PaperRow {
-    PaperRow { subject, photo: paper.photo, width: paper.width, height: paper.height, filed }
+    PaperRow {
+        subject,
+        photo: paper.photo,
+        width: paper.width,
+        height: paper.height,
+        filed,
+        whole: paper.whole,
+        page: paper.page,
+    }
 }
 
 /// All that is known of a vehicle, as a form can take it back.

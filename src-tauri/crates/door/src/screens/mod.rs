@@ -7,8 +7,9 @@ mod parts;
 mod places;
 mod sheet;
 mod show;
+mod stock;
 mod visits;
 
 pub(crate) use places::{fingerprint, vehicle_line};
 pub use sheet::vin_view;
-pub(crate) use show::{bare_item, engine_from, engine_key, unit_key};
+pub(crate) use show::{bare_item, engine_from, engine_key, measure_key, money_view, unit_key, volume_key};

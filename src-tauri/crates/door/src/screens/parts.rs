@@ -1,11 +1,12 @@
 //! The parts that were fitted, and how long they last.
 
-use rules::parts::{self, Fitted, Moment, Paid, Part, Span};
+use rules::parts::{self, Fitted, Moment, Paid, Part, PartNumber, Span};
 use rules::upkeep::{Catalogue, ItemRef};
 use units::{Day, DistanceUnit};
 
 use super::places::vehicle_line;
 use super::show::{item_view, measure_key, money_view, unit_key};
+use super::stock::Stock;
 use crate::car::{Car, Visit};
 use crate::{Door, ItemForm, PaidView, PartLine, PartsView, Reading, Refusal, UsedView, forms};
 
@@ -18,7 +19,9 @@ impl Door {
         let fitted: Vec<_> = fitted(&car).collect();
         let parts = parts::parts(&fitted, now(&car, self.clock.today()));
         let wanted = |part: &&Part<'_>| item.as_ref().is_none_or(|item| part.items.contains(item));
-        let lines = parts.iter().filter(wanted).map(|part| part_line(part, car.unit(), self.catalogue));
+        let stock = Stock::new(&car);
+        let line = |part| part_line(part, &stock, car.unit(), self.catalogue);
+        let lines = parts.iter().filter(wanted).map(line);
         Ok(PartsView { vehicle: vehicle_line(&car), parts: lines.collect() })
     }
 }
@@ -29,7 +32,7 @@ pub(crate) fn lasted(item: &ItemRef, car: &Car) -> Option<UsedView> {
 }
 
 /// Every line of a visit on which a part or a fluid stands, oldest first.
-fn fitted(car: &Car) -> impl Iterator<Item = Fitted<'_>> {
+pub(super) fn fitted(car: &Car) -> impl Iterator<Item = Fitted<'_>> {
     car.visits.iter().flat_map(|visit| {
         let at = moment(visit, car);
         let content = &visit.content;
@@ -56,11 +59,14 @@ fn now(car: &Car, today: Day) -> Moment {
     Moment { day: today, travelled: car.pace.on(today).map(|estimate| estimate.likely) }
 }
 
-fn part_line(part: &Part<'_>, unit: DistanceUnit, catalogue: &Catalogue) -> PartLine {
+fn part_line(part: &Part<'_>, stock: &Stock<'_>, unit: DistanceUnit, catalogue: &Catalogue) -> PartLine {
+    let number = part.numbers.first().map(PartNumber::written).unwrap_or_default();
     PartLine {
         name: part.name.to_owned(),
         maker: part.maker.to_owned(),
         numbers: part.numbers.iter().map(ToString::to_string).collect(),
+        same: stock.same(number),
+        warning: stock.warning(number),
         kind: part.kind.unwrap_or_default().to_owned(),
         items: part.items.iter().map(|item| item_view(item, catalogue)).collect(),
         quantity: part.quantity.number(),

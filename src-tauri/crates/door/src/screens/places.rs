@@ -1,24 +1,28 @@
 //! Today, Pump, Counter and Bay, and what stands on the shelf.
 
-use book::content::{Content, Fuel};
+use book::ReadingRow;
+use book::content::{Content, Fuel, ReadingContent};
 use rules::running::Point;
 use rules::upkeep::{Catalogue, DueLine, Item, ItemRef, State};
 use rules::vehicle::EngineKind;
 use units::{BookId, Money, WriterKey};
 
 use super::due::{due_view, last_parts, measured_view, state_key, workshop};
-use super::show::{engine_key, fuel_view, item_view, paper_view, reading_of, status_key, volume_key};
+use super::show::{
+    engine_key, fuel_view, item_view, money_view, paper_view, reading_of, status_key, volume_key,
+};
+use super::stock::Stock;
 use super::visits::Ahead;
-use crate::car::{Car, Visit};
+use crate::car::{Car, Purchase, Visit};
 use crate::{
-    BayView, CatalogueLine, CounterView, DatedReading, Door, EstimateView, JobView, PaperView, PumpView,
-    ReadingLine, Refusal, ShelfView, TodayView, VehicleLine, VisitLine,
+    BayView, CatalogueLine, CounterView, DatedReading, Door, EstimateView, JobView, PaperReader, PaperView,
+    PumpView, ReadingLine, Refusal, ShelfView, TieLine, TodayView, VehicleLine,
 };
 
 /// How many of the last readings the pump shows.
 const LAST_READINGS: usize = 5;
 /// To how many of the last visits a paper can be tied at the counter.
-const LAST_VISITS: usize = 20;
+const LAST_LINES: usize = 20;
 
 impl Door {
     pub(crate) fn shelf_view(&self) -> Result<ShelfView, Refusal> {
@@ -111,15 +115,28 @@ impl Door {
         Ok(CounterView {
             vehicle: vehicle_line(&car),
             get: ahead.get(),
+            stock: Stock::new(&car).view(self.catalogue),
             tray: self.tray(car.book)?,
-            visits: car
-                .visits
-                .iter()
-                .rev()
-                .take(LAST_VISITS)
-                .map(|visit| visit_line(visit, self.catalogue))
-                .collect(),
+            lines: self.tie_lines(&car)?,
+            reads: PaperReader::new(None).is_installed(),
         })
+    }
+
+    /// The lines to which a paper may be tied, newest first.
+    fn tie_lines(&self, car: &Car) -> Result<Vec<TieLine>, Refusal> {
+        let visits = car.visits.iter().rev().take(LAST_LINES).map(|visit| visit_line(visit, self.catalogue));
+        let bought = car.bought.iter().rev().take(LAST_LINES).map(bought_line);
+        let mut lines: Vec<_> = visits.chain(bought).collect();
+        for row in car.readings.iter().rev().take(LAST_LINES) {
+            if let Content::Reading(ReadingContent { fuel: Some(fuel), .. }) =
+                self.shelf.line(car.book, row.subject)?.content
+            {
+                lines.push(fill_line(row, &fuel));
+            }
+        }
+        lines.sort_by(|one, other| other.day.cmp(&one.day));
+        lines.truncate(LAST_LINES);
+        Ok(lines)
     }
 
     fn tray(&self, book: BookId) -> Result<Vec<PaperView>, Refusal> {
@@ -193,12 +210,36 @@ fn estimate_view(car: &Car, today: units::Day) -> Option<EstimateView> {
     })
 }
 
-fn visit_line(visit: &Visit, catalogue: &Catalogue) -> VisitLine {
-    VisitLine {
+fn visit_line(visit: &Visit, catalogue: &Catalogue) -> TieLine {
+    TieLine {
         subject: visit.subject.to_string(),
+        kind: "visit".to_owned(),
         day: visit.content.day.to_string(),
         items: visit.content.items.iter().map(|item| item_view(item, catalogue)).collect(),
-        workshop: visit.content.by.workshop().to_owned(),
+        place: visit.content.by.workshop().to_owned(),
+        cost: visit.content.cost.map(money_view),
+    }
+}
+
+fn bought_line(purchase: &Purchase) -> TieLine {
+    TieLine {
+        subject: purchase.subject.to_string(),
+        kind: "bought".to_owned(),
+        day: purchase.content.day.to_string(),
+        items: Vec::new(),
+        place: purchase.content.shop.clone(),
+        cost: purchase.content.cost.map(money_view),
+    }
+}
+
+fn fill_line(row: &ReadingRow, fuel: &Fuel) -> TieLine {
+    TieLine {
+        subject: row.subject.to_string(),
+        kind: "fill".to_owned(),
+        day: row.reading.day.to_string(),
+        items: Vec::new(),
+        place: String::new(),
+        cost: fuel.total.map(money_view),
     }
 }
 

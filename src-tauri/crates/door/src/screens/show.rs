@@ -129,5 +129,7 @@ pub(crate) fn paper_view(paper: &PaperRow) -> PaperView {
         width: paper.width,
         height: paper.height,
         filed: day_of(paper.filed).to_string(),
+        whole: paper.whole.map(|hash| hash.to_string()),
+        page: paper.page.map(|page| page.number),
     }
 }

@@ -11,6 +11,7 @@ use units::{Currency, Day, Money};
 use super::due::{to_get, weight};
 use super::places::vehicle_line;
 use super::show::{item_view, money_view};
+use super::stock::Stock;
 use crate::car::{Car, Visit};
 use crate::{
     Door, GetView, ItemForm, MoneyView, MovedView, PlannedVisitView, Refusal, ShareView, SpendView,
@@ -67,7 +68,8 @@ impl<'a> Ahead<'a> {
     /// What to get for the next visit.
     pub fn get(&self) -> Vec<GetView> {
         let next = self.next_visit().map(|visit| self.worth_naming(visit)).unwrap_or_default();
-        next.into_iter().flat_map(|job| to_get(&job.item, self.car, self.catalogue)).collect()
+        let stock = Stock::new(self.car);
+        next.into_iter().flat_map(|job| to_get(&job.item, self.car, &stock, self.catalogue)).collect()
     }
 
     /// The next twelve months in money, where any price is known.

@@ -16,14 +16,13 @@ fn refusal(bytes: &[u8]) -> PaperError {
 
 #[test]
 fn an_empty_file_is_refused() {
-    assert_eq!(refusal(b"").to_string(), "the file is empty; choose a JPEG, PNG or WebP photo");
+    assert_eq!(refusal(b"").to_string(), "the file is empty; choose a JPEG, PNG or WebP photo, or a PDF");
 }
 
 #[test]
 fn other_formats_are_named() {
-    let files: [(&[u8], Foreign); 14] = [
+    let files: [(&[u8], Foreign); 13] = [
         (b"PK\x03\x04\x14\0\0\0\x08\0", Foreign::Zip),
-        (b"%PDF-1.7\n", Foreign::Pdf),
         (b"GIF89a\x01\0\x01\0", Foreign::Gif),
         (b"\0\0\0\x18ftypheic\0\0\0\0", Foreign::Heic),
         (b"\0\0\0\x18ftypmif1\0\0\0\0", Foreign::Heic),
@@ -41,9 +40,9 @@ fn other_formats_are_named() {
         let error = refusal(bytes);
         assert!(matches!(error, PaperError::Foreign(found) if found == expected), "{error}");
     }
-    let said = "the file is a ZIP archive; a paper comes in as a JPEG, PNG or WebP photo, so unpack it and choose a photo in it";
+    let said = "the file is a ZIP archive; a paper comes in as a JPEG, PNG or WebP photo or a PDF, so unpack it and choose a photo in it";
     assert_eq!(refusal(b"PK\x03\x04").to_string(), said);
-    let said = "the file is a HEIC picture; a paper comes in as a JPEG, PNG or WebP photo, so set the camera to JPEG or save the picture as one";
+    let said = "the file is a HEIC picture; a paper comes in as a JPEG, PNG or WebP photo or a PDF, so set the camera to JPEG or save the picture as one";
     assert_eq!(refusal(b"\0\0\0\x18ftypheic\0\0\0\0").to_string(), said);
 }
 
@@ -108,7 +107,7 @@ fn an_animated_webp_is_refused() {
     let frame = [&[0; 6][..], &[63, 0, 0, 47, 0, 0, 100, 0, 0, 0], &picture].concat();
     let frames = || [riff_chunk(b"ANIM", &[0; 6]), riff_chunk(b"ANMF", &frame), riff_chunk(b"ANMF", &frame)];
     let animated = riff(&[&[riff_head(0b10, 64, 48)][..], &frames()].concat());
-    let said = "the file is an animated WebP picture; a paper comes in as a JPEG, PNG or WebP photo, so save one of its pictures";
+    let said = "the file is an animated WebP picture; a paper comes in as a JPEG, PNG or WebP photo or a PDF, so save one of its pictures";
     assert_eq!(refusal(&animated).to_string(), said);
     // Told by the frames too, and by the flag too.
     let unsaid = riff(&[&[riff_head(0, 64, 48), picture.clone()][..], &frames()].concat());

@@ -2,9 +2,12 @@
 
 #![allow(clippy::unwrap_used)]
 
+mod corners;
+mod documents;
 mod draw;
 mod hostile;
 mod kinds;
 mod metadata;
 mod orientation;
+mod slips;
 mod store;

@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 use std::time::{Duration, SystemTime};
 
 use image::imageops::FilterType;
+use image::{DynamicImage, Rgb, RgbImage};
 use paper::{LEFT_OVER_AGE, PaperError, PhotoStore};
 use sha2::{Digest, Sha256};
 use tempfile::TempDir;
@@ -152,6 +153,47 @@ fn a_lost_thumbnail_is_made_again() {
     assert_eq!(made.dimensions(), (320, 240));
     assert!(made.get_pixel(20, 20).0[0] < 30 && made.get_pixel(300, 20).0[0] > 225);
     assert_eq!(fs::read(&thumb).unwrap(), store.thumb(hash).unwrap());
+}
+
+#[test]
+fn a_thumbnail_that_never_reached_the_disk_is_made_again() {
+    let (root, store) = store();
+    let hash = store.take_in(&photo()).unwrap().hash;
+    let path = path(&root, "thumbs", hash);
+    let whole = fs::read(&path).unwrap();
+    for left in [vec![], vec![0; whole.len()], whole[..whole.len() / 2].to_vec()] {
+        fs::write(&path, left).unwrap();
+        assert_eq!(pixels(&store.thumb(hash).unwrap()).dimensions(), (320, 240));
+    }
+}
+
+#[test]
+fn a_straightened_paper_and_the_whole_photo_are_both_kept() {
+    let (root, store) = store();
+    let prepared = paper::prepare(&slip()).unwrap();
+    let whole = prepared.whole().unwrap().photo();
+    let paper = store.keep(&prepared).unwrap();
+    assert_eq!(paper, prepared.photo());
+    assert_ne!(paper.hash, whole.hash);
+    assert_eq!((whole.width, whole.height), (800, 600));
+    assert_eq!(files(root.path()).len(), 4);
+    for photo in [paper, whole] {
+        store.check(photo.hash).unwrap();
+        assert_eq!(pixels(&store.full(photo.hash).unwrap()).dimensions(), (photo.width, photo.height));
+    }
+    // Either is removed without the other.
+    store.remove(paper.hash).unwrap();
+    store.check(whole.hash).unwrap();
+    store.remove(whole.hash).unwrap();
+    assert!(files(root.path()).is_empty());
+}
+
+/// A white slip of 400 x 300 pixels on a dark table.
+fn slip() -> Vec<u8> {
+    let on_slip = |x: u32, y: u32| (200..600).contains(&x) && (150..450).contains(&y);
+    jpeg(&DynamicImage::ImageRgb8(RgbImage::from_fn(800, 600, |x, y| {
+        Rgb([if on_slip(x, y) { 240 } else { 60 }; 3])
+    })))
 }
 
 #[test]

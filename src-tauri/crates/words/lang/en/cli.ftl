@@ -103,3 +103,17 @@ cli-fault-entry-misfiled = Entry { $place } stands in the wrong place.
 cli-fault-entry-unchained = Entry { $place } does not follow the one before it.
 cli-fault-photo-missing = Photo { $place } is missing.
 cli-fault-photo-damaged = Photo { $place } is damaged.
+
+# What a receipt says, each with how sure it is.
+cli-read-shop = shop: { $value } ({ $sure })
+cli-read-day = day: { $value } ({ $sure })
+cli-read-total = total: { $value } ({ $sure })
+cli-read-tax = tax: { $value } ({ $sure })
+cli-read-number = part number: { $value } ({ $sure })
+cli-read-volume = fuel: { $value } ({ $sure })
+cli-read-odometer = odometer: { $value } ({ $sure })
+# $day and $or: the two ways to read a day
+cli-day-or = { $day } or { $or }
+cli-sure-sure = sure
+cli-sure-likely = likely
+cli-sure-doubtful = doubtful

@@ -55,6 +55,9 @@ refusal-own-item-name = The name of an item of your own has 1 to { $most } chara
 # $most: how many rows
 refusal-too-many = There are more than { $most } rows; split the visit in two.
 refusal-part-empty = A part needs a name or a number; write one of the two, or remove the line.
+refusal-parts-missing = Nothing was named that was bought; name at least one part or fluid.
+refusal-part-number-missing = The number has neither a letter nor a digit; write it as it stands on the part or its box.
+refusal-mark = A part is not marked '{ $text }'; it is wrong for this car, superseded, or not marked.
 refusal-interval-empty = The interval is empty; write a distance, a time or both.
 refusal-interval-distance = ‘{ $text }’ is no distance of an interval; write a whole number between 1 and 1{"\u00A0"}000{"\u00A0"}000.
 refusal-interval-months = ‘{ $text }’ is no time of an interval; write months between 0.5 and 600, in steps of a half.
@@ -75,20 +78,25 @@ refusal-item-not-planned = This item has no next time that could be moved; recor
 
 # ---- Papers
 
-refusal-file-empty = The file is empty; choose a JPEG, PNG or WebP photo.
-refusal-not-an-image = The file is no JPEG, PNG or WebP photo; take a photo of the paper, or save it as a JPEG.
+refusal-file-empty = The file is empty; choose a JPEG, PNG or WebP photo, or a PDF.
+refusal-not-an-image = The file is no JPEG, PNG or WebP photo and no PDF; take a photo of the paper, or save it as a JPEG.
 # $format: the kind of file that it is
-refusal-image-foreign = The file is { $format }, and a paper comes in as a JPEG, PNG or still WebP photo; take a photo of the paper, or save it as a JPEG.
+refusal-image-foreign = The file is { $format }, and a paper comes in as a JPEG, PNG or still WebP photo or a PDF; take a photo of the paper, or save it as a JPEG.
 # $width, $height: in pixels; $most: in million pixels
 refusal-image-too-large = The picture has { $width } × { $height } pixels, and a photo may have at most { $most } million; save it smaller.
 # $most: in MiB
 refusal-file-too-large = The file is larger than { $most } MiB; save the photo smaller.
 refusal-image-damaged = The picture is damaged or cut short; copy it once more from where it was taken.
 refusal-image-unsupported = The picture is of a rare kind that cannot be opened; save it as a plain JPEG.
+refusal-document-damaged = The PDF cannot be opened: it is damaged, locked or too large; save it anew without a password, or photograph it.
+refusal-corners = No paper can lie between these corners; put each corner of the paper in its own place.
+refusal-reading-not-installed = Reading papers is not installed on this device; type in what the receipt says.
+refusal-models-damaged = What reads papers, in { $path }, is damaged; install it anew.
+refusal-stopped = Reading was stopped; start it again when there is time.
 refusal-photo-missing = The photo { $hash } is no longer in the store; bring it back from a backup.
 refusal-photo-damaged = The stored photo { $hash } is damaged; bring it back from a backup, or take the paper in once more.
-refusal-paper-tied = The paper already belongs to a visit; choose one that waits in the tray.
-refusal-paper-in-visit = The paper belongs to a visit; take it off the visit first, then throw it away.
+refusal-paper-tied = The paper already belongs to a line; choose one that waits in the tray.
+refusal-paper-in-visit = The paper belongs to a line of the book; take it off that line first, then throw it away.
 refusal-paper-not-struck = A paper is not struck out, because without its photo it is no longer readable; throw it away instead.
 
 # ---- The shelf and its books

@@ -309,6 +309,24 @@ used-days = { $days ->
     [one] one day
    *[other] { $days } days
 }
+# $amount: with its measure
+get-at-home = at home: { $amount }
+get-home = At home already
+get-home-word = at home
+# $number: the one that was fitted, in place of which another is asked for
+get-in-place = in place of { $number }
+counter-all-home = All that the next visit needs is at home.
+counter-back = Back to the counter
+# $numbers: those of the same part, as a list
+also-as = also as { $numbers }
+# $mark: wrong or superseded; $ask: yes where there is a number to ask for, $instead
+warning = { $mark ->
+    [wrong] Wrong for this car
+   *[superseded] Superseded
+}{ $ask ->
+    [yes] ; ask for { $instead }
+   *[no] {""}
+}
 get-copy = Copy the list
 get-copied = The list is copied.
 get-copy-by-hand = This device does not let the list be copied; select it here.
@@ -317,20 +335,134 @@ get-unknown = No part in the book yet; the number stands in the handbook.
 tap-to-close = Tap anywhere to close
 tray-for = A photo of the receipt goes here at once. Sort it out later, at the desk.
 photo-take = Photograph a paper
+take-files = Choose files
+take-drop = Let go, and it goes into the tray.
+take-folder = This is a folder; open it and choose the files in it.
+# $count: how many files were left out
+take-stopped = { $count ->
+    [one] Stopped: one file was not taken in.
+   *[other] Stopped: { $count } files were not taken in.
+}
 photo-progress = { $done } of { $total } taken in
 photo-known = { $count ->
     [one] One of the photos is in the book already; it is the same paper.
    *[other] { $count } of the photos are in the book already; they are the same papers.
 }
 paper-open = Open the paper of { $day }
+paper-open-page = Open the paper of { $day }, page { $page }
 paper-of = Paper filed on { $day }
+paper-of-page = Paper filed on { $day }, page { $page }
+# $page: which page of its document it is
+paper-page = page { $page }
 paper-picture = Photo of the paper
+paper-enlarge = Enlarge the photo
+paper-title = Where does it belong?
+paper-back = Back to the paper
+paper-not-waiting = This paper waits in the tray no more.
 paper-tick = The paper of { $day } belongs to this visit
 paper-belongs = belongs to it
-tie-none = There is no visit yet to which it could belong.
-tie-to = It belongs to the visit of
-tie-choose = Choose a visit
+tie-none = There is no line yet to which it could belong.
+tie-to = Or it belongs to a line in the book
+tie-choose = Choose a line
+tie-fitting = Of this day or this cost
+tie-others = Others
+tie-fill = Fill
+tie-bought = Bought
 tie = Put it there
+ways-title = What is it?
+way-bought = Bought, to be fitted later
+way-visit = A visit
+way-fill = A fill
+read-do = Read it
+read-again = Read it again
+read-busy = Reading the paper …
+read-done = The paper is read; what it says stands below.
+read-not-installed = Reading papers is not installed on this device; what it says is typed in.
+read-for = This is what it seems to say. Put right what is wrong; nothing is written yet.
+read-nothing = Nothing could be read on it that belongs in the book.
+# $of: what was read there
+read-crop = Photo: { $of }
+read-take = Take it over
+read-take-tax = Keep it in the note
+read-which-day = Which day is it?
+read-choose-day = Choose one of the two days first.
+read-total = Total
+read-tax = Tax
+# $amount: with its currency
+read-tax-note = Tax { $amount }
+# $price: of one litre or gallon
+read-price = { $price } for one
+read-other-unit = This car counts in another unit, so it is not taken over.
+read-rows = All the words on it
+read-agrees = The sums on it agree.
+# $kind: which sum; $worked: what the other figures come to; $printed: what is printed
+read-check = { $kind ->
+    [lines] The lines come to { $worked }, but the total printed is { $printed }.
+    [net-and-tax] Net and tax come to { $worked }, but the total printed is { $printed }.
+    [paid] Paid less the change comes to { $worked }, but the total printed is { $printed }.
+    [fuel] Amount and price come to { $worked }, but { $printed } is printed for the fuel.
+   *[other] The figures come to { $worked }, but { $printed } is printed.
+}
+sure-sure = sure
+sure-likely = likely
+sure-doubtful = please check
+corners-set = Set the corners
+corners-title = The corners of the paper
+corners-how = Drag each handle onto a corner of the paper.
+corners-keys = The arrow keys move it; with shift it goes further.
+corners-photo = The photo as it was taken
+corners-do = Straighten
+corners-undo = As it was taken
+# $left, $top: in percent of the photo
+corners-at = { $left } % from the left, { $top } % from the top
+corner-upper-left = upper left corner
+corner-upper-right = upper right corner
+corner-lower-right = lower right corner
+corner-lower-left = lower left corner
+stock = In stock
+stock-none = Nothing is waiting at home.
+# $amount: with its measure
+stock-left = { $amount } left
+stock-bought = bought on { $day }
+stock-bought-at = bought on { $day } at { $shop }
+stock-fitted = Fitted
+# $part: maker and number
+stock-fitted-part = Fitted: { $part }
+stock-add = Something bought
+bought-title = Something bought
+bought-for = It waits in stock until it is fitted; then it is not bought twice.
+bought-shop = Shop
+bought-cost = Cost of all of it
+partslist-open = All parts
+partslist-title = The parts of this car
+partslist-for = Every part that was fitted, the newest first.
+partslist-none = No part was ever written down.
+partslist-find = Find a part by name, number or job
+partslist-found = { $count ->
+    [0] No part fits.
+    [one] One part fits.
+   *[other] { $count } parts fit.
+}
+# $price; $amount: for how much or how many; $day
+part-paid = { $price } for { $amount } on { $day }
+# $items: names
+part-served = for { $items }
+part-times = { $count ->
+    [one] fitted on { $day }
+   *[other] fitted { $count } times, last on { $day }
+}
+note-add = Note something
+# $part: maker and number
+note-on = Note something on { $part }
+note-same = The same part under other numbers
+note-same-number = Number
+note-same-add = Add a number
+note-same-remove = Remove number { $number }
+note-mark = Does anything warn of it?
+mark-none = nothing
+mark-wrong = wrong for this car
+mark-superseded = superseded
+note-instead = Number to ask for in its place
 throw-away = Throw it away
 throw-away-means = The photo is deleted for good. The book keeps a line that says so.
 throw-away-do = Delete the photo
@@ -459,7 +591,12 @@ line-vehicle = The book of { $name } was opened
 line-reading = Reading
 line-fuel = { $volume }, { $fill }
 line-instrument = Instrument replaced: { $old } on the old one, { $new } on the new one
-line-paper = Paper that belongs to no visit yet
+# $what: the parts
+line-bought = Bought: { $what }
+# $part: maker and number; $what: what warns of it, and its other numbers
+line-part-note = Note on { $part }
+line-part-noted = { $part }: { $what }
+line-paper = Paper that belongs to no line yet
 line-plan-day = { $item }: next time on { $day }
 line-plan-any-day = { $item }: next time on any day
 line-plan-off = { $item }: taken off the plan

@@ -1,0 +1,117 @@
+//! What is at home, what is noted of parts, and what is therefore left to buy.
+
+use book::content::{Mark, PartContent, PartNoteContent};
+use rules::parts::{Bought, InStock, Note, Notes, PartNumber, Warning, at_home, in_stock};
+use rules::upkeep::Catalogue;
+use units::Quantity;
+
+use super::parts::fitted;
+use super::show::{item_view, measure_key, money_view};
+use crate::car::{Car, Purchase};
+use crate::{NumberForm, PartView, StockView, WarningView};
+
+/// The notes on the parts of a car, and what is at home for it.
+pub(crate) struct Stock<'a> {
+    notes: Notes<'a>,
+    there: Vec<InStock<'a>>,
+    bought: &'a [Purchase],
+}
+
+/// A part that is needed, against what is at home.
+pub(crate) struct Needed {
+    /// How much is at home; nothing when there is none.
+    pub at_home: Option<Quantity>,
+    /// How much is still to be bought; nothing when what is at home suffices.
+    pub to_buy: Option<Quantity>,
+}
+
+impl<'a> Stock<'a> {
+    pub fn new(car: &'a Car) -> Stock<'a> {
+        let notes = Notes::new(car.part_notes.iter().filter_map(note).collect());
+        let bought: Vec<_> = car.bought.iter().flat_map(lines).collect();
+        let fitted: Vec<_> = fitted(car).collect();
+        let there = in_stock(&bought, &fitted, &notes);
+        Stock { notes, there, bought: &car.bought }
+    }
+
+    /// What is at home, as the Counter shows it.
+    pub fn view(&self, catalogue: &Catalogue) -> Vec<StockView> {
+        self.there.iter().filter_map(|stock| self.stock_view(stock, catalogue)).collect()
+    }
+
+    fn stock_view(&self, stock: &InStock<'_>, catalogue: &Catalogue) -> Option<StockView> {
+        let InStock { bought, left } = stock;
+        let holds = |part: &PartContent| part.number == bought.number && part.name == bought.name;
+        let purchase = self.bought.iter().rev().find(|purchase| purchase.content.parts.iter().any(holds))?;
+        Some(StockView {
+            line: purchase.subject.to_string(),
+            part: PartView {
+                name: bought.name.to_owned(),
+                maker: bought.maker.to_owned(),
+                number: bought.number.to_owned(),
+                quantity: left.number(),
+                measure: measure_key(left.measure).to_owned(),
+                price: bought.price.map(money_view),
+                served: bought.item.map(|item| item_view(item, catalogue)),
+                kind: bought.kind.unwrap_or_default().to_owned(),
+            },
+            day: bought.day.to_string(),
+            shop: bought.shop.to_owned(),
+        })
+    }
+
+    /// A part that is needed, against what is at home.
+    pub fn needed(&self, part: &PartContent) -> Needed {
+        let Quantity { measure, .. } = part.quantity;
+        let number = PartNumber::new(&part.number);
+        let home = number.map_or(0, |number| at_home(&number, measure, &self.there, &self.notes));
+        let missing = part.quantity.thousandths().saturating_sub(home);
+        let quantity = |thousandths| Quantity::from_thousandths(thousandths, measure).ok();
+        Needed { at_home: quantity(home), to_buy: quantity(missing) }
+    }
+
+    /// Other numbers for the same part.
+    pub fn same(&self, number: &str) -> Vec<NumberForm> {
+        let same = PartNumber::new(number).map(|number| self.notes.same(&number)).unwrap_or_default();
+        let form = |(number, maker): (PartNumber, &str)| NumberForm {
+            maker: maker.to_owned(),
+            number: number.written().to_owned(),
+        };
+        same.into_iter().map(form).collect()
+    }
+
+    /// What warns of a number.
+    pub fn warning(&self, number: &str) -> Option<WarningView> {
+        let (mark, instead) = match self.notes.warning(&PartNumber::new(number)?)? {
+            Warning::Wrong { instead } => ("wrong", instead),
+            Warning::Superseded { instead } => ("superseded", instead),
+        };
+        Some(WarningView { mark: mark.to_owned(), instead: instead.to_owned() })
+    }
+}
+
+fn note(note: &PartNoteContent) -> Option<Note<'_>> {
+    let same = note.same.iter();
+    let same = same.filter_map(|same| Some((PartNumber::new(&same.number)?, same.maker.as_str()))).collect();
+    let instead = note.instead.as_str();
+    let warning = note.mark.map(|mark| match mark {
+        Mark::Wrong => Warning::Wrong { instead },
+        Mark::Superseded => Warning::Superseded { instead },
+    });
+    Some(Note { number: PartNumber::new(&note.number)?, same, warning })
+}
+
+fn lines(purchase: &Purchase) -> impl Iterator<Item = Bought<'_>> {
+    let content = &purchase.content;
+    content.parts.iter().map(|part| Bought {
+        maker: &part.maker,
+        number: &part.number,
+        name: &part.name,
+        quantity: part.quantity,
+        price: part.price,
+        shop: &content.shop,
+        day: content.day,
+        item: part.item.as_ref(),
+        kind: part.kind.as_deref(),
+    })
+}

@@ -1,0 +1,155 @@
+//! What was bought and waits at home, what is therefore left to buy, and what is noted of parts.
+#![allow(clippy::unwrap_used)]
+
+use door::{
+    BoughtForm, Clock, CounterView, Door, ItemForm, LineContent, LineFilter, NumberForm, PartForm,
+    PartNoteForm, PlanForm, Request, Response, VehicleForm, VisitForm, WrittenView,
+};
+
+const OIL: u32 = 1;
+
+struct Case {
+    door: Door,
+    book: String,
+    _folder: tempfile::TempDir,
+}
+
+/// A car whose oil was changed in the summer with five litres and a filter, and is to be changed again next week.
+fn case() -> Case {
+    let folder = tempfile::tempdir().unwrap();
+    let mut door = Door::open(folder.path(), Clock::Fixed("2026-06-01".parse().unwrap())).unwrap();
+    let vehicle = VehicleForm {
+        name: "Thistle".to_owned(),
+        engine: "petrol".to_owned(),
+        unit: "km".to_owned(),
+        first_use: "2020-06-01".to_owned(),
+        ..VehicleForm::default()
+    };
+    let Response::Written(written) = door.ask(Request::AddVehicle { vehicle }).unwrap() else { panic!() };
+    let mut case = Case { door, book: written.book, _folder: folder };
+    case.oil("2025-06-08", "41000");
+    let day = PlanForm::Day { day: "2026-06-08".to_owned() };
+    case.write(Request::ChangePlan { book: case.book.clone(), item: ItemForm::Catalogue(OIL), change: day });
+    case
+}
+
+fn filter(number: &str, quantity: &str) -> PartForm {
+    PartForm {
+        name: "Oil filter".to_owned(),
+        number: number.to_owned(),
+        quantity: quantity.to_owned(),
+        ..PartForm::default()
+    }
+}
+
+fn oil(litres: &str) -> PartForm {
+    PartForm {
+        name: "Engine oil".to_owned(),
+        number: "SO 530".to_owned(),
+        quantity: litres.to_owned(),
+        measure: "litre".to_owned(),
+        ..PartForm::default()
+    }
+}
+
+impl Case {
+    fn write(&mut self, request: Request) -> WrittenView {
+        let Response::Written(written) = self.door.ask(request).unwrap() else { panic!() };
+        written
+    }
+
+    fn oil(&mut self, day: &str, reading: &str) {
+        let visit = VisitForm {
+            day: day.to_owned(),
+            reading: reading.to_owned(),
+            items: vec![ItemForm::Catalogue(OIL)],
+            parts: vec![filter("OF 12-44", "1"), oil("4.3")],
+            ..VisitForm::default()
+        };
+        self.write(Request::RecordVisit { book: self.book.clone(), visit, keep: false });
+    }
+
+    fn buy(&mut self, day: &str, parts: Vec<PartForm>) -> String {
+        let bought =
+            BoughtForm { day: day.to_owned(), shop: "Fairlead".to_owned(), parts, ..BoughtForm::default() };
+        self.write(Request::WriteBought { book: self.book.clone(), bought }).subject
+    }
+
+    fn note(&mut self, note: PartNoteForm) -> String {
+        self.write(Request::NotePart { book: self.book.clone(), note }).subject
+    }
+
+    fn counter(&mut self) -> CounterView {
+        let Response::Counter(view) = self.door.ask(Request::Counter { book: self.book.clone() }).unwrap()
+        else {
+            panic!()
+        };
+        view
+    }
+
+    /// For each thing to get: its number, how much is at home, how much is left to buy.
+    fn needs(&mut self) -> Vec<[String; 3]> {
+        let need = |get: door::GetView| [get.part.unwrap().number, get.at_home, get.to_buy];
+        self.counter().get.into_iter().map(need).collect()
+    }
+
+    fn stock(&mut self) -> Vec<[String; 3]> {
+        let of = |stock: door::StockView| [stock.part.number, stock.part.quantity, stock.shop];
+        self.counter().stock.into_iter().map(of).collect()
+    }
+}
+
+#[test]
+fn what_is_at_home_need_not_be_bought_and_fitting_takes_it_out() {
+    let mut case = case();
+    assert_eq!(case.needs(), [["OF 12-44", "", "1"], ["SO 530", "", "4.3"]]);
+    case.buy("2026-05-20", vec![filter("of1244", "2"), oil("4")]);
+    assert_eq!(case.stock(), [["of1244", "2", "Fairlead"], ["SO 530", "4", "Fairlead"]]);
+    assert_eq!(case.needs(), [["OF 12-44", "2", ""], ["SO 530", "4", "0.3"]]);
+    case.oil("2026-05-30", "48000");
+    assert_eq!(case.stock(), [["of1244", "1", "Fairlead"]]);
+}
+
+#[test]
+fn a_note_names_the_same_part_and_warns_until_it_is_taken_back() {
+    let mut case = case();
+    let same = vec![NumberForm { maker: "Quillan".to_owned(), number: "QF-88".to_owned() }];
+    let note = PartNoteForm { number: "OF 1244".to_owned(), same, ..PartNoteForm::default() };
+    let first = case.note(note.clone());
+    case.buy("2026-05-20", vec![filter("QF 88", "1")]);
+    assert_eq!(case.needs()[0], ["OF 12-44", "1", ""]);
+    let superseded =
+        PartNoteForm { mark: "superseded".to_owned(), instead: "OF 12-45".to_owned(), ..note.clone() };
+    assert_eq!(case.note(superseded), first, "it amends the note on the same number");
+    let get = case.counter().get.remove(0);
+    let warning = get.warning.unwrap();
+    assert_eq!((warning.mark.as_str(), warning.instead.as_str()), ("superseded", "OF 12-45"));
+    assert_eq!(get.same.iter().map(|same| same.number.as_str()).collect::<Vec<_>>(), ["QF-88"]);
+    case.note(note);
+    assert!(case.counter().get.remove(0).warning.is_none());
+}
+
+#[test]
+fn purchases_and_notes_stand_in_the_book_and_are_found_by_their_words() {
+    let mut case = case();
+    let line = case.buy("2026-05-20", vec![filter("OF 12-44", "2")]);
+    case.note(PartNoteForm {
+        number: "ZZ 9".to_owned(),
+        mark: "wrong".to_owned(),
+        ..PartNoteForm::default()
+    });
+    let mut found = |text: &str| {
+        let filter = LineFilter { text: Some(text.to_owned()), ..LineFilter::default() };
+        let Response::Lines(view) =
+            case.door.ask(Request::Lines { book: case.book.clone(), filter }).unwrap()
+        else {
+            panic!()
+        };
+        view.lines
+    };
+    let [bought] = found("fairlead").try_into().unwrap();
+    assert_eq!(bought.subject, line);
+    assert!(matches!(bought.says, LineContent::Bought { ref parts, .. } if parts[0].quantity == "2"));
+    let [noted] = found("zz 9").try_into().unwrap();
+    assert!(matches!(noted.says, LineContent::PartNote { ref note } if note.mark == "wrong"));
+}
