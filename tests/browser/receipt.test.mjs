@@ -1,0 +1,75 @@
+// From the receipt to what stands at home, at phone size against the real core and the real networks: a photo is read,
+// what it says is taken over, and the parts are in stock and count against the next visit.
+import assert from 'node:assert/strict';
+import { join } from 'node:path';
+import { after, before, test } from 'node:test';
+import { browser, folder, listen, serve, wellkept } from './support.mjs';
+
+const TODAY = '2026-06-01';
+const shelf = folder();
+let server;
+let chromium;
+let page;
+let complaints;
+
+// An invented shop; the gross of two lines of goods is the total.
+const SLIP = `<body style="margin:60px;font:26px monospace;background:#fff;color:#111">
+  <p style="font-size:34px">HOLLIN LANE MOTOR PARTS</p><p>4 Hollin Lane, Otterby</p><p>Date 28/05/2026 14:07</p>
+  <table style="width:100%"><tr><td>Oil filter 4471-B<td align="right">9.65<tr><td>Air filter 2208-A<td align="right">18.45</table>
+  <table style="width:100%;font-size:32px;margin-top:30px"><tr><td><b>TOTAL GBP</b><td align="right"><b>28.10</b></table>
+  <p>VAT 20% included 4.68</p><p>Card 28.10</p></body>`;
+
+before(async () => {
+  wellkept('--shelf', shelf.path, '--today', TODAY, 'demo');
+  server = await serve(shelf.path, '--today', TODAY);
+  chromium = await browser();
+  page = await chromium.newPage({ viewport: { width: 360, height: 740 }, locale: 'en-GB' });
+  page.setDefaultTimeout(8000);
+  complaints = listen(page);
+  await page.goto(server.address);
+  await page.getByLabel('Car in hand').selectOption({ label: 'Pip' });
+});
+
+after(async () => {
+  await chromium?.close();
+  server?.stop();
+  shelf.remove();
+});
+
+const button = (name) => page.getByRole('button', { name, exact: true });
+const group = (name) => page.getByRole('group', { name, exact: true });
+
+test('a photographed receipt is read, and nothing is written yet', async () => {
+  const slip = join(shelf.path, 'slip.jpg');
+  const paper = await chromium.newPage({ viewport: { width: 780, height: 760 } });
+  await paper.setContent(SLIP);
+  await paper.screenshot({ path: slip, type: 'jpeg', quality: 90 });
+  await paper.close();
+  await page.evaluate(() => { location.hash = '#/counter'; });
+  const papers = page.getByRole('button', { name: /^Open the paper of/ });
+  await papers.first().waitFor();
+  const waiting = await papers.count();
+  await page.locator('input[type=file]').first().setInputFiles(slip);
+  await papers.nth(waiting).waitFor();
+  await papers.first().click();
+  await button('Read it').click();
+  // Two networks without full optimisation, on whatever machine this is.
+  await group('Total').waitFor({ timeout: 180_000 });
+  assert.equal(await group('Total').getByLabel('Total').inputValue(), '28.10');
+  assert.equal(await group('Total').getByLabel('Currency').inputValue(), 'GBP');
+  assert.equal(await group('Day').getByLabel('Day').inputValue(), '2026-05-28');
+  assert.match(await group('Part 1').getByLabel('Maker\u2019s number').inputValue(), /4471-B/);
+  await page.getByText('The sums on it agree.').waitFor();
+});
+
+test('what it says goes into the book once the owner says so, and stands in stock', async () => {
+  await button('Bought, to be fitted later').click();
+  assert.equal(await page.getByLabel('Cost of all of it').inputValue(), '28.10');
+  await button('Write it into the book').click();
+  await page.evaluate(() => { location.hash = '#/counter'; });
+  const stock = page.getByRole('region', { name: 'In stock' });
+  await stock.getByText('4471-B').first().waitFor();
+  await stock.getByText('2208-A').first().waitFor();
+});
+
+test('nothing complained', () => assert.deepEqual(complaints, []));
