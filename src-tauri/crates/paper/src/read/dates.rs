@@ -65,6 +65,11 @@ fn parts(line: &Line) -> Vec<Part> {
         while index < line.chars.len() && !numeric && class(index) {
             index += 1;
         }
+        // A last letter that was read as a digit: `JUNI0`.
+        let slip = !numeric && index >= start + 3 && line.at(index).is_ascii_digit();
+        if slip && !line.at(index + 1).is_alphanumeric() && month(&line.text(start..index + 1)).is_some() {
+            index += 1;
+        }
         parts.extend(part(line, start..index, numeric));
         index = index.max(start + 1);
     }
@@ -86,6 +91,7 @@ fn part(line: &Line, at: Range<usize>, numeric: bool) -> Option<Part> {
     if at.is_empty() {
         return None;
     }
+    let at = if numeric { without_time(line, at) } else { at };
     let text = line.text(at.clone());
     if !numeric {
         return month(&text).map(|number| Part { at, number, month: true, mended: false });
@@ -93,6 +99,17 @@ fn part(line: &Line, at: Range<usize>, numeric: bool) -> Option<Part> {
     let digits: String = text.chars().map(|c| meant(c).unwrap_or(c)).collect();
     let number = digits.parse().ok().filter(|_| digits.len() <= 4)?;
     Some(Part { at, number, month: false, mended: digits != text })
+}
+
+/// Digits without the hour that follows when the space between day and time got lost: `14.11.202611:20`.
+fn without_time(line: &Line, at: Range<usize>) -> Range<usize> {
+    let digit = |at: usize| line.at(at).is_ascii_digit();
+    let time = line.at(at.end) == ':' && digit(at.end + 1) && digit(at.end + 2);
+    let signed = at.start.checked_sub(1).is_some_and(|before| matches!(line.at(before), '.' | '/' | '-'));
+    let century = line.text(at.start..at.start + 2) == "20";
+    let hour = line.text(at.end.saturating_sub(2)..at.end).parse().is_ok_and(|hour: u32| hour < 24);
+    let glued = (at.len() == 6 && century) || (at.len() == 4 && signed && !century);
+    if time && hour && glued { at.start..at.end - 2 } else { at }
 }
 
 /// The names of all months by their keys.
@@ -132,9 +149,9 @@ impl<'a> Triple<'a> {
         let mended = one.1 || two.1 || parts.iter().any(|part| part.mended);
         let same = one.0 == two.0 || named || (one.0 != ' ' && two.0 != ' ');
         let after = line.at(third.at.end);
-        // 27.11.2026-4 is a number, 27.11.2026-14:05 a day.
+        // 27.11.2026-4 is a number, 27.11.2026-14:05 a day. Digits that follow at once are the hour that was cut off.
         let ended = after != '/'
-            && !(after.is_alphanumeric() && after != 'T')
+            && !(after.is_alphabetic() && after != 'T')
             && !(after == '.' && line.at(third.at.end + 1).is_ascii_digit());
         let year = |part: &Part| part.at.len() == 4;
         (same && begins(line, first.at.start) && ended).then_some(Triple {

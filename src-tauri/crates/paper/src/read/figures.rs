@@ -291,7 +291,10 @@ impl Around {
         let (ahead, beyond) = (at(start.checked_sub(2)), at(Some(end + 1)));
         let behind: String = chars[end..].iter().skip_while(|c| **c == ' ').take(12).collect();
         let unit: String = behind.chars().take_while(|c| c.is_alphabetic() || "€$£".contains(*c)).collect();
-        let unit = plain(&unit);
+        // Letters right before digits, `6PK1144`, `0 773 L65`, are part of a number and no unit.
+        let within =
+            !unit.is_empty() && unit != "x" && behind[unit.len()..].starts_with(|c: char| c.is_ascii_digit());
+        let unit = if within { String::new() } else { plain(&unit) };
         let currency_ahead = before == '€' || before == '$' || before == '£';
         let minus_ahead = is_dash(before) && !ahead.is_alphanumeric();
         let negative = minus_ahead
@@ -302,7 +305,7 @@ impl Around {
             || (matches!(before, '/' | ':' | '+' | '#') && ahead.is_alphanumeric())
             || (matches!(after, '/' | ':') && beyond.is_ascii_digit())
             || (matches!(before, '.' | ',') && ahead.is_ascii_digit());
-        let code = code || (before.is_alphabetic() && part_of_code(chars, start));
+        let code = code || (before.is_alphabetic() && (after.is_alphabetic() || part_of_code(chars, start)));
         let beside = match () {
             () if behind.starts_with('%') => Beside::Percent,
             () if code => Beside::Code,

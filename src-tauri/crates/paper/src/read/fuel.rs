@@ -4,6 +4,8 @@ use std::ops::Range;
 
 use units::{Currency, Money, Volume, VolumeUnit};
 
+use crate::text::Area;
+
 use super::figures::Figure;
 use super::fold::plain;
 use super::page::{Line, Page};
@@ -89,18 +91,43 @@ fn figures(page: &Page) -> impl Iterator<Item = (&Line, &Figure)> {
     page.lines.iter().flat_map(|line| line.figures.iter().map(move |figure| (line, figure)))
 }
 
+/// All figures, each with what the head of its column announces: the rows above that have no figures of their own.
+fn headed(page: &Page) -> impl Iterator<Item = (&Line, &Figure, Option<Role>)> {
+    page.lines.iter().enumerate().flat_map(move |(index, line)| {
+        let above = page.lines.get(..index).unwrap_or_default().iter().rev().take(2);
+        let heads: Vec<&Line> = above.take_while(|above| above.figures.is_empty()).collect();
+        line.figures.iter().map(move |figure| {
+            let place = line.area(&figure.at);
+            let role = heads.iter().find_map(|head| over(head, place));
+            (line, figure, role)
+        })
+    })
+}
+
+/// The label of a head that stands over this place.
+fn over(head: &Line, place: Area) -> Option<Role> {
+    let above = |area: Area| area.left < place.left + place.width && place.left < area.left + area.width;
+    let columns =
+        |role| matches!(role, Role::Volume | Role::UnitPrice | Role::Total | Role::Sum | Role::Heading);
+    let labels = head.labels.all.iter().filter(|label| columns(label.role));
+    labels
+        .map(|label| (label.role, head.area(&label.at)))
+        .find(|(_, area)| above(*area))
+        .map(|(role, _)| role)
+}
+
 /// Numbers with two or three decimals, those first that a unit or a label makes a volume.
 fn volumes(page: &Page) -> Vec<Candidate<'_>> {
-    let candidate = |(line, figure): (&'_ Line, &'_ Figure)| {
+    let candidate = |(line, figure, head): (&'_ Line, &'_ Figure, Option<Role>)| {
         let unit = is_volume_unit(&figure.unit) && !per_volume(line, figure);
-        let label = named(line, figure, Role::Volume);
+        let label = named(line, figure, Role::Volume) || head == Some(Role::Volume);
         let number = figure
             .thousandths()
             .filter(|number| (100..=1_000_000).contains(number) && !figure.is_percent())?;
         ((2..=3).contains(&figure.places) || (unit && figure.places == 1)).then_some((number, unit || label))
     };
-    sorted(figures(page).filter_map(|(line, figure)| {
-        let (number, labelled) = candidate((line, figure))?;
+    sorted(headed(page).filter_map(|(line, figure, head)| {
+        let (number, labelled) = candidate((line, figure, head))?;
         Some(Candidate {
             line,
             at: &figure.at,
@@ -114,8 +141,9 @@ fn volumes(page: &Page) -> Vec<Candidate<'_>> {
 
 /// Prices of a litre or a gallon: with three decimals, or with a label or a unit that says so; or in pence.
 fn prices(page: &Page) -> Vec<Candidate<'_>> {
-    sorted(figures(page).filter_map(|(line, figure)| {
-        let labelled = per_volume(line, figure) || named(line, figure, Role::UnitPrice);
+    sorted(headed(page).filter_map(|(line, figure, head)| {
+        let labelled =
+            per_volume(line, figure) || named(line, figure, Role::UnitPrice) || head == Some(Role::UnitPrice);
         let number = figure.thousandths().filter(|_| !figure.is_percent())?;
         // 145.9 behind a label is pence.
         let pence = labelled && (40_000..400_000).contains(&number) && figure.places >= 1;
@@ -190,15 +218,29 @@ fn agreeing<'a>(
     totals: &'a [Candidate<'a>],
 ) -> Option<Fill<'a>> {
     let same = |one: &Candidate<'_>, other: &Candidate<'_>| std::ptr::eq(one.at, other.at);
-    let pairs = prices.iter().flat_map(|price| volumes.iter().map(move |volume| (price, volume)));
-    pairs.filter(|(price, volume)| !same(price, volume) && volume.number >= 500).find_map(
-        |(price, volume)| {
-            let total = totals
-                .iter()
-                .find(|total| !same(total, volume) && !same(total, price) && fits(volume, price, total))?;
-            Some(Fill { volume: Some(volume), price: Some(price), total: Some(total), agrees: true })
-        },
-    )
+    let pairs = || prices.iter().flat_map(|price| volumes.iter().map(move |volume| (price, volume)));
+    let agreeing = |(price, volume): (&'a Candidate<'a>, &'a Candidate<'a>)| {
+        if same(price, volume) || volume.number < 500 {
+            return None;
+        }
+        let total = totals
+            .iter()
+            .find(|total| !same(total, volume) && !same(total, price) && fits(volume, price, total))?;
+        Some(Fill { volume: Some(volume), price: Some(price), total: Some(total), agrees: true })
+    };
+    // The product is the same the other way round: what has a currency is no volume, and few fill in as little.
+    let natural = |(price, volume): &(&Candidate<'_>, &Candidate<'_>)| {
+        volume.number > price.number && !has_currency(volume.line, volume.at)
+    };
+    pairs().filter(natural).find_map(agreeing).or_else(|| pairs().find_map(agreeing))
+}
+
+/// Whether a sign or the letters of a currency stand right before a figure: `€2.069`, `EUR 2.069`.
+fn has_currency(line: &Line, at: &Range<usize>) -> bool {
+    let before = plain(&line.text(at.start.saturating_sub(4)..at.start));
+    let before = before.trim_end();
+    before.ends_with(['€', '$', '£'])
+        || ["eur", "gbp", "usd", "chf"].iter().any(|code| before.ends_with(code))
 }
 
 /// What labels and units name, where the figures do not agree or one of them was not read.

@@ -8,47 +8,8 @@ use super::figures::{Beside, Figure};
 use super::fold::plain;
 use super::page::{Line, Page};
 use super::receipt::{Item, Sure, money};
-use super::words::{GALLONS, KILOGRAMS, LITRES, METRES, PIECES, Role, SETS};
-
-/// The rows on which goods stand.
-pub(super) fn zone(page: &Page) -> Range<usize> {
-    let end = (0..page.lines.len()).find(|index| closes(page, *index)).unwrap_or(page.lines.len());
-    let head = (0..end).rev().find(|index| page.lines.get(*index).is_some_and(is_heading));
-    head.map_or(0, |head| head + 1)..end
-}
-
-/// Whether the first sum stands on this row.
-fn closes(page: &Page, index: usize) -> bool {
-    let Some(line) = page.line(index) else { return false };
-    let next = page.line(index + 1);
-    let priced = line.amounts().next().is_some()
-        || (line.figures.is_empty()
-            && next.is_some_and(|next| next.describes() == 0 && next.amounts().count() == 1));
-    let alone = [Role::Sum, Role::Net, Role::Paid].into_iter().any(|role| line.says_only(role));
-    let tax = line.labels.has(Role::Tax) && line.labels.strange <= 6 && !line.labels.has(Role::TaxNumber);
-    let named = line.labels.has(Role::Total) || line.labels.has(Role::Subtotal) || alone || tax;
-    priced && named && !is_heading(line)
-}
-
-/// Whether the row is the head of columns: at least two names of columns, and no amount.
-pub(super) fn is_heading(line: &Line) -> bool {
-    let column = |role: Role| {
-        matches!(
-            role,
-            Role::Heading
-                | Role::Sum
-                | Role::Part
-                | Role::UnitPrice
-                | Role::Volume
-                | Role::Tax
-                | Role::Net
-                | Role::Discount
-        )
-    };
-    let columns = line.labels.all.iter().filter(|label| column(label.role)).count();
-    let heads = line.labels.all.iter().filter(|label| matches!(label.role, Role::Heading)).count();
-    columns >= 2 && heads >= 1 && line.amounts().next().is_none() && line.labels.strange <= 12
-}
+use super::words::{GALLONS, HOURS, KILOGRAMS, LITRES, METRES, PIECES, Role, SETS};
+use super::zone::{Kind, is_number_row, kind};
 
 /// The rows of one thing that was bought.
 #[derive(Debug, Clone, Default)]
@@ -77,68 +38,15 @@ pub(super) fn drafts(page: &Page, zone: &Range<usize>) -> Vec<Draft> {
     gather.done
 }
 
-/// The rows on which a number of a part needs no label: from the first thing bought, with a row above it that holds a
-/// number and little else, to the first sum; under the heads of columns all of them.
-pub(super) fn goods(page: &Page, zone: &Range<usize>, drafts: &[Draft]) -> Range<usize> {
-    let headed = zone.start.checked_sub(1).and_then(|head| page.line(head)).is_some_and(is_heading);
-    let first = drafts.first().and_then(|draft| draft.rows.first()).copied().unwrap_or(zone.end);
-    let bare = |line: &Line| line.words.len() <= 3 && line.labels.all.is_empty();
-    let above =
-        first.checked_sub(1).filter(|above| *above >= zone.start && page.line(*above).is_some_and(bare));
-    if headed { zone.clone() } else { above.unwrap_or(first)..zone.end }
-}
-
-/// What a row in the zone is.
-enum Kind {
-    /// Nothing about goods.
-    Aside,
-    /// How much fuel, or what it costs: it stands between a product and its price.
-    Between,
-    /// A description, or a number.
-    Text,
-    /// Figures without a description.
-    Figures,
-    /// A description and a price.
-    Priced,
-}
-
-fn kind(line: &Line) -> Kind {
-    let aside = [
-        Role::TaxNumber,
-        Role::SaleDay,
-        Role::OtherDay,
-        Role::Saved,
-        Role::Count,
-        Role::Odometer,
-        Role::NextReading,
-    ];
-    let quiet = [Role::OtherNumber, Role::Pump, Role::Change, Role::Title];
-    let priced = line.amounts().next().is_some();
-    let has = |roles: &[Role]| roles.iter().any(|role| line.labels.has(*role));
-    let fuel = has(&[Role::Petrol, Role::Diesel, Role::Ethanol, Role::Lpg, Role::NaturalGas]);
-    let described = line.describes() >= 3 || fuel || has(&[Role::Discount]);
-    let numbered = line.labels.has(Role::Part);
-    let amount_of_fuel =
-        has(&[Role::Volume, Role::UnitPrice]) || line.figures.iter().any(|figure| figure.places == 3);
-    if is_heading(line) || has(&aside) || (has(&quiet) && !(fuel || (priced && line.describes() >= 6))) {
-        return Kind::Aside;
-    }
-    if amount_of_fuel && !described && !numbered {
-        return Kind::Between;
-    }
-    match (described || numbered, priced) {
-        (true, true) => Kind::Priced,
-        (false, true) => Kind::Figures,
-        (false, false) if line.figures.is_empty() => Kind::Aside,
-        (_, false) => Kind::Text,
-    }
-}
-
 #[derive(Default)]
 struct Gather {
     done: Vec<Draft>,
     /// Text that no price has followed yet.
     waiting: Option<usize>,
+    /// A row with a number that was waiting when the text below it came.
+    above: Option<usize>,
+    /// Numbers stand above what they belong to: so did the first.
+    leading: bool,
     /// Figures that no description has followed yet.
     loose: Option<usize>,
 }
@@ -153,17 +61,33 @@ impl Gather {
             return;
         }
         // A row with a number and no price belongs to the price above, if there is one.
-        if let Some(last) =
-            self.done.last_mut().filter(|_| self.waiting.is_none() && line.labels.has(Role::Part))
-        {
+        let below = self.waiting.is_none() && !self.leading && line.labels.has(Role::Part);
+        if let Some(last) = self.done.last_mut().filter(|_| below) {
             last.rows.push(index);
         }
+        let number = |row: &usize| page.line(*row).is_some_and(is_number_row);
+        self.above = self.waiting.filter(|row| number(row) && !self.taken(*row) && !number(&index));
         self.waiting = Some(index);
     }
 
     fn figures(&mut self, page: &Page, index: usize, line: &Line) {
+        // The price of the line slipped below it: what stands above are quantity and price of one.
+        let slipped = |last: &&mut Draft| last.priced != Some(index) && amounts_to(page, last, line);
+        if let Some(last) = self.done.last_mut().filter(|_| self.waiting.is_none()).filter(slipped) {
+            last.rows.push(index);
+            last.priced = Some(index);
+            return;
+        }
+        // Quantity and price of one may as well announce the line below, with a number of the line above between them.
+        if announces(page, index, line) && !self.done.last().is_some_and(|last| explains(page, last, line)) {
+            (self.waiting, self.loose) = (None, Some(index));
+            return;
+        }
         if let Some(text) = self.waiting.take().filter(|text| !self.taken(*text)) {
-            self.done.push(Draft { rows: vec![text, index], text: Some(text), priced: Some(index) });
+            let above = self.above.take();
+            self.leading |= above.is_some() && self.done.is_empty();
+            let rows = above.into_iter().chain([text, index]).collect();
+            self.done.push(Draft { rows, text: Some(text), priced: Some(index) });
             return;
         }
         let last =
@@ -200,6 +124,25 @@ fn explains(page: &Page, last: &Draft, line: &Line) -> bool {
         return false;
     };
     product(&line.figures.iter().collect::<Vec<_>>(), price.digits).is_some()
+}
+
+/// Whether these figures are quantity and unit price of the line that is described and priced below them.
+fn announces(page: &Page, index: usize, line: &Line) -> bool {
+    let below = page.line(index + 1).filter(|below| matches!(kind(below), Kind::Priced));
+    let Some(price) = below.and_then(|below| below.amounts().next_back()) else { return false };
+    !is_whole(line) && product(&line.figures.iter().collect::<Vec<_>>(), price.digits).is_some()
+}
+
+/// Whether this row has one amount and nothing else, and it is what the figures of the row above come to: a quantity
+/// and a price of one, or that price itself.
+fn amounts_to(page: &Page, last: &Draft, line: &Line) -> bool {
+    let [price] = line.figures.as_slice() else { return false };
+    let Some(above) = last.priced.and_then(|row| page.line(row)).filter(|_| price.is_amount()) else {
+        return false;
+    };
+    let same = above.amounts().next_back().is_some_and(|amount| amount.digits == price.digits);
+    let above: Vec<&Figure> = above.figures.iter().collect();
+    same || product(&above, price.digits.abs()).is_some()
 }
 
 /// Quantity and unit price among these figures whose product is the price, to a hundredth.
@@ -274,10 +217,12 @@ fn position(page: &Page, draft: &Draft) -> Option<i64> {
     (!counts).then_some(first.digits)
 }
 
-/// A quantity without a unit price: `2 x`, `x2`, `Qty 2`, or a small number before the description.
+/// A quantity without a unit price: `2 x`, `x2`, `Qty 2`, or a small number before the description; tenths of an hour
+/// are counted as well.
 fn counted<'a>(line: &'a Line, price: &Figure, positions: bool) -> Option<&'a Figure> {
     let small = |figure: &&Figure| {
-        figure.places == 0 && (1..=99).contains(&figure.digits) && *figure != price && figure.may_count()
+        let counts = (1..=99).contains(&figure.digits) && line.at(figure.at.start) != '0';
+        figure.places == 0 && counts && *figure != price && figure.may_count()
     };
     let marked = |figure: &&Figure| {
         let before = figure.at.start.checked_sub(1).map_or(' ', |at| line.at(at));
@@ -290,15 +235,33 @@ fn counted<'a>(line: &'a Line, price: &Figure, positions: bool) -> Option<&'a Fi
             || (matches!(before, 'x' | 'X') && alone_before(line, figure))
             || label
     };
-    let leads = |figure: &&Figure| figure.at.start == 0 && line.at(figure.at.end) == ' ' && !positions;
-    line.figures.iter().filter(small).find(|figure| marked(figure) || leads(figure))
+    // A digit that follows makes it the first group of a number.
+    let leads = |figure: &&Figure| {
+        let grouped =
+            line.at(figure.at.end + 1).is_ascii_digit() && line.in_one_stretch(&(0..figure.at.end + 2));
+        figure.at.start == 0 && line.at(figure.at.end) == ' ' && !grouped && !positions
+    };
+    let part_of_one = |figure: &&Figure| {
+        figure.places == 1 && (1..=999).contains(&figure.digits) && *figure != price && figure.may_count()
+    };
+    let hours = |figure: &&Figure| HOURS.contains(&figure.unit.as_str());
+    let find = |fits: &dyn Fn(&&Figure) -> bool| line.figures.iter().find(fits);
+    find(&|figure| small(figure) && marked(figure))
+        .or_else(|| {
+            find(&|figure| part_of_one(figure) && (leads(figure) || hours(figure) || figure.unit == "x"))
+        })
+        .or_else(|| find(&|figure| small(figure) && leads(figure)))
 }
 
 /// `12 x 17` is a size, and no quantity.
 fn part_of_size(line: &Line, figure: &Figure) -> bool {
     let after: String = line.text(figure.at.end..(figure.at.end + 4).min(line.chars.len()));
     let rest = after.trim_start().trim_start_matches(['x', 'X']).trim_start();
-    figure.unit == "x" && rest.starts_with(|c: char| c.is_ascii_digit()) && figure.at.start > 0
+    let sign = |c: char| matches!(c, 'x' | 'X' | ' ');
+    let priced = line.amounts().any(|amount| {
+        amount.at.start > figure.at.end && (figure.at.end..amount.at.start).all(|at| sign(line.at(at)))
+    });
+    figure.unit == "x" && !priced && rest.starts_with(|c: char| c.is_ascii_digit()) && figure.at.start > 0
 }
 
 /// An `x` before the figure with nothing before it: `x2`.

@@ -4,8 +4,8 @@ use std::collections::HashMap;
 use std::ops::Range;
 use std::sync::LazyLock;
 
-use super::fold::{key, within_one};
-use super::words::{LANGUAGES, MEANINGS, Role};
+use super::fold::{key, plain, within_one};
+use super::words::{HOURS, LANGUAGES, LITRES, MEANINGS, PIECES, Role};
 
 /// A phrase of this many letters may have one of them wrong.
 const FORGIVING: usize = 6;
@@ -52,23 +52,38 @@ impl Labels {
     }
 }
 
+/// Whether an atom has digits.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Digits {
+    /// It has none.
+    None,
+    /// It has letters as well.
+    Among,
+    /// It has nothing else: a word only where the table knows it as part of a phrase, as in `SP 95`.
+    Only,
+}
+
 /// A run of letters, and of digits among them.
 struct Atom {
     at: Range<usize>,
     key: String,
     /// Whether a digit stands between the atom before and this one.
     apart: bool,
-    /// It has digits.
-    numbered: bool,
-    /// It has nothing else: a word only where the table knows it as part of a phrase, as in `SP 95`.
-    number: bool,
+    /// Whether it has digits.
+    digits: Digits,
+    /// Two of its letters were taken for one, as in `vorn` for `vom`.
+    joined: bool,
 }
 
 impl Atom {
     fn new(chars: &[char], at: Range<usize>, apart: bool) -> Atom {
         let text: String = chars[at.clone()].iter().collect();
-        let numbered = text.chars().any(|c| c.is_ascii_digit());
-        Atom { key: key(&text), at, apart, numbered, number: !text.chars().any(char::is_alphabetic) }
+        let digits = match (text.chars().any(|c| c.is_ascii_digit()), text.chars().any(char::is_alphabetic)) {
+            (_, false) => Digits::Only,
+            (true, true) => Digits::Among,
+            (false, true) => Digits::None,
+        };
+        Atom { key: key(&text), at, apart, digits, joined: joined(&text) }
     }
 }
 
@@ -80,6 +95,8 @@ struct Phrase {
     letters: Vec<char>,
     /// It has digits, without which its letters are something else: `E5` is no `ES`.
     numbered: bool,
+    /// Two of its letters are one in its key.
+    joined: bool,
 }
 
 /// The table by its keys, and by the length of its keys where those are forgiving.
@@ -100,8 +117,8 @@ impl Index {
                     let key = key(words);
                     let numbered = words.chars().any(|c| c.is_ascii_digit());
                     let letters = key.chars().collect();
-                    let new =
-                        || Phrase { role: meaning.role, languages: 0, key: key.clone(), letters, numbered };
+                    let (role, joined) = (meaning.role, joined(words));
+                    let new = || Phrase { role, languages: 0, key: key.clone(), letters, numbered, joined };
                     let phrase = exact.entry(key.clone()).or_insert_with(|| {
                         order.push(key.clone());
                         new()
@@ -153,17 +170,28 @@ pub(super) fn find(chars: &[char]) -> Labels {
             labels.all.push(Label { role: phrase.role, at, languages: phrase.languages });
             next += count;
         } else {
-            let letters = if atoms[next].number { 0 } else { atoms[next].key.chars().count() };
-            labels.strange += if letters > 1 { letters } else { 0 };
+            let letters = atoms[next].key.chars().count();
+            labels.strange +=
+                if letters > 1 && atoms[next].digits != Digits::Only && !counts(chars, &atoms[next]) {
+                    letters
+                } else {
+                    0
+                };
             next += 1;
         }
     }
     labels
 }
 
+/// Whether a word counts or measures, and so describes nothing.
+fn counts(chars: &[char], atom: &Atom) -> bool {
+    let folded = plain(&chars[atom.at.clone()].iter().collect::<String>());
+    [PIECES, LITRES, HOURS].iter().any(|units| units.contains(&folded.as_str()))
+}
+
 /// The longest phrase with which these atoms begin, and how many of them it takes.
 fn longest(atoms: &[Atom]) -> Option<(usize, &'static Phrase)> {
-    if atoms.first().is_none_or(|first| first.number) {
+    if atoms.first().is_none_or(|first| first.digits == Digits::Only) {
         return None;
     }
     let most = 1 + atoms.iter().skip(1).take(LONGEST).take_while(|atom| !atom.apart).count();
@@ -175,20 +203,31 @@ fn longest(atoms: &[Atom]) -> Option<(usize, &'static Phrase)> {
     })
 }
 
+/// Whether two letters of a text became one in its key.
+fn joined(text: &str) -> bool {
+    key(text).chars().count() < plain(text).chars().filter(|c| c.is_alphanumeric()).count()
+}
+
 /// A phrase found by forgiving a slip must not have swallowed a short word that stands beside it.
 fn sound(phrase: &Phrase, atoms: &[Atom]) -> bool {
     let lengths: Vec<usize> = atoms.iter().map(|atom| atom.key.chars().count()).collect();
     let (letters, phrase_letters) = (lengths.iter().sum::<usize>(), phrase.key.chars().count());
     let exact = atoms.iter().map(|atom| atom.key.as_str()).collect::<String>() == phrase.key;
-    let numbered = atoms.iter().any(|atom| atom.numbered);
-    if phrase.numbered != numbered && (phrase.numbered || letters < 4 || atoms.iter().any(|atom| atom.number))
+    let numbered = atoms.iter().any(|atom| atom.digits != Digits::None);
+    if phrase.numbered != numbered
+        && (phrase.numbered || letters < 4 || atoms.iter().any(|atom| atom.digits == Digits::Only))
     {
+        return false;
+    }
+    // A short word is another word as soon as two letters are taken for one: `vorn` is no `vom`.
+    let joined = atoms.iter().any(|atom| atom.joined);
+    if joined != phrase.joined && phrase_letters < FORGIVING {
         return false;
     }
     exact
         || atoms.len() == 1
         || (letters >= 8
-            && !atoms.iter().any(|atom| atom.number)
+            && !atoms.iter().any(|atom| atom.digits == Digits::Only)
             && (letters <= phrase_letters || lengths.iter().all(|length| *length > 1)))
 }
 

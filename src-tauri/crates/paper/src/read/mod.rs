@@ -30,6 +30,7 @@ mod shop;
 mod sums;
 mod totals;
 mod words;
+mod zone;
 
 use units::Currency;
 
@@ -48,9 +49,9 @@ pub fn read(text: &Text, known: &Known<'_>) -> Receipt {
     let page = Page::new(text);
     let (known_shop, shop) = shop::known(&page, known).unzip();
     let place = Place::of(&page, known, known_shop);
-    let zone = items::zone(&page);
+    let zone = zone::zone(&page);
     let drafts = items::drafts(&page, &zone);
-    let (numbers, in_rows) = numbers::find(&page, &items::goods(&page, &zone, &drafts), known);
+    let (numbers, in_rows) = numbers::find(&page, &zone::goods(&page, &zone, &drafts), known);
     let mut receipt = Receipt {
         shop: shop.or_else(|| shop::printed(&page)),
         day: days::day(&page, known, &place),

@@ -6,11 +6,11 @@ use std::ops::Range;
 use crate::text::Area;
 
 use super::fold::{lookalike, number};
-use super::items::is_heading;
 use super::page::{Line, Page};
 use super::receipt::{Field, Known, Sure};
 use super::shapes::{self, Shape};
 use super::words::{PIECES, Role, SETS};
+use super::zone::is_heading;
 
 /// A receipt has no more of them.
 const MOST: usize = 200;
@@ -89,13 +89,31 @@ fn same(one: &Found, other: &Found) -> bool {
 }
 
 /// Where the head of a table says that numbers of parts stand: from its left edge to the next head's.
+///
+/// `Article`, `Item` and the like head descriptions as well as numbers. Of two such heads the one counts under which
+/// more rows begin with digits.
 fn column(page: &Page, goods: &Range<usize>) -> Option<Area> {
-    let head = page.line(goods.start.checked_sub(1)?).filter(|line| is_heading(line))?;
-    let label = head.labels.all.iter().find(|label| label.role == Role::Part)?;
-    let area = head.area(&label.at);
-    let next = head.labels.all.iter().find(|other| other.at.start >= label.at.end);
-    let right = next.map_or(area.left + area.width, |next| head.area(&next.at).left);
-    Some(Area { width: (right - area.left).max(area.width), ..area })
+    // A head that is too wide for its row goes on below it.
+    let heads =
+        (1..=2).filter_map(|up| page.line(goods.start.checked_sub(up)?)).take_while(|line| is_heading(line));
+    let head = heads.filter(|line| line.labels.has(Role::Part)).last()?;
+    let labels = head.labels.all.iter().filter(|label| label.role == Role::Part);
+    let areas = labels.map(|label| {
+        let area = head.area(&label.at);
+        let next = head.labels.all.iter().find(|other| other.at.start >= label.at.end);
+        let right = next.map_or(area.left + area.width, |next| head.area(&next.at).left);
+        Area { width: (right - area.left).max(area.width), ..area }
+    });
+    let numbered = |area: &Area| {
+        let rows = page.lines.get(goods.clone()).unwrap_or_default().iter();
+        rows.filter(|line| tokens(line).iter().any(|token| under(line, token, *area))).count()
+    };
+    areas.rev().max_by_key(numbered)
+}
+
+/// Whether a token with several digits begins under the head of a column.
+fn under(line: &Line, token: &Range<usize>, column: Area) -> bool {
+    Shape::of(&line.text(token.clone())).digits >= 3 && begins_in(line.area(token), column)
 }
 
 /// The numbers that are known, by what is left of them when letters and digits that look alike are one.
@@ -278,7 +296,9 @@ fn by_shape(line: &Line, tokens: &[Range<usize>]) -> Option<(usize, Found)> {
     // Digits alone are a number only where they lead a row and are long, and even so they may be the shop's own.
     let mixed = shape.letters > 0 && shape.digits >= 2 && shape.longest_word < 4;
     let signed = shape.letters == 0 && shape.digits >= 6 && shape.signs > 0;
-    let plain = shape.letters == 0 && shape.digits >= 6 && led;
+    // Thirteen digits in one are a bar code also where one of them was misread (GS1 General Specifications: GTIN-13).
+    let gtin = shape.letters == 0 && shape.signs == 0 && shape.digits == 13;
+    let plain = shape.letters == 0 && shape.digits >= 6 && led && !gtin;
     let sound =
         (5..=20).contains(&bare.len()) && (mixed || signed || plain) && shapes::is_number(line, &at, &text);
     let known_word = PIECES.contains(&text.as_str()) || SETS.contains(&text.as_str());

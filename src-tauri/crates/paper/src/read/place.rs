@@ -6,6 +6,7 @@ use super::fold::{key, plain};
 use super::page::{Line, Page};
 use super::receipt::{Country, Field, Known, KnownShop, Sure, currency};
 use super::words::{LANGUAGES, Role};
+use super::zone::is_heading;
 
 /// Signs and letters of currencies, folded, with their ISO 4217 codes. `$` and `kr` belong to several.
 const SIGNS: &[(&str, &str)] = &[
@@ -157,7 +158,12 @@ fn printed_currency(page: &Page, known: &Known<'_>) -> Option<Field<Currency>> {
         page.lines.iter().flat_map(|line| signs(line, known).map(move |(code, at)| (line, code, at)))
     {
         let Ok(currency) = currency(code) else { continue };
-        let weight = if line.labels.has(Role::Total) || line.labels.has(Role::Sum) { 3 } else { 1 };
+        // The head of a table may have been printed for other countries as well.
+        let weight = match () {
+            () if is_heading(line) => 1,
+            () if line.labels.has(Role::Total) || line.labels.has(Role::Sum) => 6,
+            () => 2,
+        };
         match votes.iter_mut().find(|vote| vote.0 == code) {
             Some(vote) => vote.1 += weight,
             None => votes.push((
@@ -171,7 +177,7 @@ fn printed_currency(page: &Page, known: &Known<'_>) -> Option<Field<Currency>> {
     let most = votes.iter().map(|vote| vote.1).max()?;
     let all: usize = votes.iter().map(|vote| vote.1).sum();
     let (_, weight, mut field) = votes.into_iter().find(|vote| vote.1 == most)?;
-    let agreed = weight >= 2 && weight * 4 >= all * 3;
+    let agreed = weight >= 4 && weight * 4 >= all * 3;
     field.sure = if agreed { Sure::Sure } else { Sure::Likely };
     Some(field)
 }

@@ -6,7 +6,7 @@ use super::dates::month;
 use super::fold::{number, plain};
 use super::page::Line;
 use super::place::vat_country;
-use super::words::{LITRES, PIECES, Role, SETS, SIZES};
+use super::words::{GALLONS, LITRES, PIECES, Role, SETS, SIZES};
 
 /// What a text is made of.
 pub(super) struct Shape {
@@ -56,12 +56,13 @@ fn goes_on(line: &Line, so_far: &[Range<usize>], rest: &[Range<usize>]) -> bool 
         && line.at(last.end) == ' '
         && line.in_one_stretch(&(first.start..next.end));
     let long = number(&line.text(first.start..next.end)).len() > 20;
-    let prefix = so_far.len() == 1 && is_prefix(&before);
+    let prefix = so_far.len() == 1 && leads(line, last);
     let amount = is_amount(line, next) && (!prefix || is_last_amount(line, next));
+    let measure = is_measure(&text) && !(prefix && is_series(&before, &text));
     let labelled = line.labels.all.iter().any(|label| {
         label.role != Role::Filler && label.at.contains(&next.start) && label.at.end >= next.end
     });
-    if !close || long || amount || labelled || is_quantity(line, next) || is_measure(&text) || is_day(&text) {
+    if !close || long || amount || labelled || is_quantity(line, next) || measure || is_day(&text) {
         return false;
     }
     let ends_in_digit = before.ends_with(|c: char| c.is_ascii_digit());
@@ -69,19 +70,65 @@ fn goes_on(line: &Line, so_far: &[Range<usize>], rest: &[Range<usize>]) -> bool 
     match () {
         () if Shape::of(&before).digits == 0 => prefix && shape.digits >= 1,
         // A letter or two behind the digits.
-        () if shape.digits == 0 => ends_in_digit && text.len() <= 2 && !is_unit(&text) && text != "x",
+        () if shape.digits == 0 => ends_in_digit && is_suffix(line, so_far, next),
         // Groups of digits: two or more of them, or the last would be a quantity.
-        () if numeric && Shape::of(&before).letters == 0 => text.len() >= 2,
+        () if numeric && Shape::of(&before).letters == 0 => {
+            text.len() >= 2 || stands_within(line, so_far, rest)
+        }
         () if numeric => text.len() >= 2 && shape.signs <= 1,
         () => text.len() <= 6 && shape.longest_word < 4 && !is_unit(&plain(&text)),
     }
+}
+
+/// A letter or two that end a number and are no word and no unit. Behind three groups a capital is no unit either, and
+/// behind a maker's letters an `x` multiplies nothing as long as no number follows.
+fn is_suffix(line: &Line, so_far: &[Range<usize>], next: &Range<usize>) -> bool {
+    let text = line.text(next.clone());
+    let capitals = text.chars().all(char::is_uppercase);
+    let behind = next.end..next.end + 2;
+    let follows = line.in_one_stretch(&(next.start..behind.end))
+        && behind.clone().any(|at| line.at(at).is_ascii_digit());
+    let multiplies = text == "x" && (so_far.len() != 2 || follows);
+    let unit = is_unit(&text) && text != "x" && !(capitals && so_far.len() >= 3);
+    (capitals || text.len() == 1) && text.len() <= 2 && !unit && !multiplies
+}
+
+/// A single digit between groups of digits, the next of at least three: `31 24 7 550 118`.
+fn stands_within(line: &Line, so_far: &[Range<usize>], rest: &[Range<usize>]) -> bool {
+    let [one, next, ..] = rest else { return false };
+    let digits = |at: &Range<usize>| at.clone().all(|at| line.at(at).is_ascii_digit());
+    let close =
+        next.start == one.end + 1 && line.at(one.end) == ' ' && line.in_one_stretch(&(one.start..next.end));
+    so_far.len() >= 2 && close && digits(next) && next.len() >= 3 && !is_amount(line, next)
+}
+
+/// A letter with two groups of digits, `V 812/97`, which without the letter would look like a size of tyre. A tyre may
+/// have a `P` or `LT` before it (ISO 4000-1, the Tire and Rim Association's prefixes).
+fn is_series(letters: &str, digits: &str) -> bool {
+    !matches!(letters, "P" | "LT" | "T" | "ST") && is_tyre(digits)
 }
 
 /// Whether a number may begin with this token: it has digits of its own or leads some, and is nothing else.
 pub(super) fn begins(line: &Line, token: &Range<usize>) -> bool {
     let text = line.text(token.clone());
     let digits = Shape::of(&text).digits > 0;
-    if digits { !(is_amount(line, token) || is_day(&text) || is_measure(&text)) } else { is_prefix(&text) }
+    if digits { !(is_amount(line, token) || is_day(&text) || is_measure(&text)) } else { leads(line, token) }
+}
+
+/// Letters that makers put before digits; one that is also a unit only where nothing that it could be the unit of
+/// stands before it, and a long number behind.
+fn leads(line: &Line, token: &Range<usize>) -> bool {
+    let text = line.text(token.clone());
+    if !matches!(text.as_str(), "W" | "V" | "L" | "X") {
+        return is_prefix(&text);
+    }
+    let behind: String = line.text(token.end..token.end + 4).chars().skip(1).collect();
+    let digits = line.at(token.end) == ' ' && behind.len() == 3 && behind.chars().all(|c| c.is_ascii_digit());
+    let counted = token
+        .start
+        .checked_sub(2)
+        .is_some_and(|at| line.at(at).is_ascii_digit() && line.in_one_stretch(&(at..token.end)));
+    digits && !counted
 }
 
 fn is_amount(line: &Line, token: &Range<usize>) -> bool {
@@ -104,25 +151,24 @@ fn is_prefix(text: &str) -> bool {
         "WAX", "TOP", "PRO", "MAX", "NEW", "ALT", "NEU", "MM", "ML", "CL", "KG", "W", "V", "L", "X",
     ];
     let capitals = text.chars().all(char::is_uppercase) && (1..=4).contains(&text.chars().count());
-    capitals && !WORDS.contains(&text)
+    capitals && !WORDS.contains(&text) && month(text).is_none()
 }
 
 /// A number before a sign of multiplication, or before the word for pieces.
 fn is_quantity(line: &Line, token: &Range<usize>) -> bool {
     let text = plain(&line.text(token.clone()));
-    let times = text
-        .strip_suffix('x')
-        .or_else(|| text.strip_prefix('x'))
-        .is_some_and(|rest| !rest.is_empty() && rest.chars().all(|c| c.is_ascii_digit()));
+    let digits = |rest: &str| !rest.is_empty() && rest.chars().all(|c| c.is_ascii_digit());
+    let times = text.strip_suffix('x').is_some_and(digits)
+        || text.strip_prefix('x').is_some_and(|rest| rest.len() == 1 && digits(rest));
     let figure =
         line.figures.iter().find(|figure| figure.at.start == token.start && figure.at.end <= token.end);
     let counted = figure.is_some_and(|figure| {
-        figure.at.len() <= 3
-            && (PIECES.contains(&figure.unit.as_str())
-                || SETS.contains(&figure.unit.as_str())
-                || LITRES.contains(&figure.unit.as_str()))
+        let of = |units: &[&str]| units.contains(&figure.unit.as_str());
+        let near = line.in_one_stretch(&(figure.at.start..figure.at.end + 2));
+        // Nobody buys a hundred of them.
+        near && figure.at.len() <= 2 && (of(PIECES) || of(SETS) || of(LITRES))
     });
-    times || counted
+    (times || counted) && !leading_nought(&text)
 }
 
 fn is_unit(text: &str) -> bool {
@@ -216,10 +262,45 @@ fn is_measure(text: &str) -> bool {
     is_oil_grade(&bare)
         || is_tyre(&bare)
         || is_bulb(&bare)
+        || is_cap(&bare)
         || is_thread_or_size(&bare)
-        || with_units(&bare)
+        || ((with_units(&bare) || with_units(&bare.replace('o', "0"))) && !leading_nought(&bare))
+        || is_price_of_one(&bare)
         || is_engine(&bare)
         || is_refrigerant(&bare)
+}
+
+/// `05P`, as parts are numbered: nothing is counted or measured with a nought in front.
+fn leading_nought(text: &str) -> bool {
+    let mut chars = text.chars();
+    chars.next() == Some('0') && chars.next().is_some_and(|c| c.is_ascii_digit())
+}
+
+/// `1.829/L`, `3.459/gal`, `Fr.1.729`: the price of a litre or gallon.
+fn is_price_of_one(text: &str) -> bool {
+    let (number, unit) = text.rsplit_once('/').unwrap_or((text, ""));
+    let volume = LITRES.contains(&unit) || GALLONS.contains(&unit);
+    let currency = ["fr", "chf", "eur", "gbp", "usd"].iter().find_map(|code| number.strip_prefix(code));
+    let decimal = |number: &str| {
+        number.contains(['.', ',']) && number.chars().all(|c| c.is_ascii_digit() || matches!(c, '.' | ','))
+    };
+    (volume && decimal(number)) || currency.is_some_and(|number| decimal(number.trim_start_matches('.')))
+}
+
+/// `PX26d`, `BA15s`, `P14.5s`, `W2.1x9.5d`: lamp caps, IEC 60061-1.
+fn is_cap(text: &str) -> bool {
+    let letters = text.chars().take_while(char::is_ascii_alphabetic).count();
+    let (kind, rest) = text.split_at(letters);
+    let kinds =
+        ["p", "px", "py", "pg", "pk", "pgj", "pgu", "ba", "bay", "bau", "baw", "bax", "w", "sv", "e", "g"];
+    let size = rest.trim_end_matches(|c: char| c.is_ascii_alphabetic());
+    let sizes = |part: &str| {
+        !part.is_empty()
+            && part.len() <= 4
+            && part.chars().all(|c| c.is_ascii_digit() || matches!(c, '.' | ','))
+    };
+    let contacts = rest.get(size.len()..).unwrap_or_default();
+    kinds.contains(&kind) && size.split('x').all(sizes) && matches!(contacts, "s" | "d" | "t" | "q")
 }
 
 /// `5W-30`, `75W90`: SAE J300 and J306.
@@ -229,6 +310,10 @@ fn is_oil_grade(text: &str) -> bool {
     (1..bytes.len()).any(|at| {
         let behind = at + 1 + usize::from(bytes.get(at + 1) == Some(&b'-'));
         let lead = digit(at - 1) && !(at >= 3 && digit(at - 2) && digit(at - 3));
+        // A letter before the digits makes it something longer, but for the standard's own name.
+        let first = if at >= 2 && digit(at - 2) { at - 2 } else { at - 1 };
+        let lead = lead
+            && (first == 0 || !bytes[first - 1].is_ascii_alphabetic() || bytes[..first].ends_with(b"sae"));
         bytes[at] == b'w' && lead && digit(behind) && digit(behind + 1) && !digit(behind + 3)
     })
 }
@@ -252,14 +337,16 @@ fn is_bulb(text: &str) -> bool {
     (1..=3).contains(&letters) && form && text.len() <= 6
 }
 
-/// `M12x1,5`, `12x17`, `4x100`.
+/// `M12x1,5`, `12x17`, `4x100`, and washers of DIN 7603 in form A or C, `A14x20`, with what they are made of.
 fn is_thread_or_size(text: &str) -> bool {
-    let body = text.strip_prefix('m').unwrap_or(text).trim_end_matches("mm");
+    let body = text.strip_prefix(['m', 'a', 'c']).unwrap_or(text).trim_end_matches("mm");
+    let body = ["cu", "al", "st", "fe"].iter().find_map(|metal| body.strip_suffix(metal)).unwrap_or(body);
     let parts: Vec<&str> = body.split('x').collect();
     let number = |part: &&str| {
         !part.is_empty()
             && part.len() <= 4
             && part.chars().all(|c| c.is_ascii_digit() || matches!(c, '.' | ','))
+            && !(part.starts_with('0') && part.bytes().all(|byte| byte.is_ascii_digit()))
     };
     parts.len() >= 2 && parts.iter().all(number)
 }
@@ -274,7 +361,10 @@ fn with_units(text: &str) -> bool {
         let behind = rest.get(digits..).unwrap_or_default();
         let letters = behind.find(|c: char| !c.is_alphabetic()).unwrap_or(behind.len());
         let unit = behind.get(..letters).unwrap_or_default();
+        let number = rest.get(..digits).unwrap_or_default();
         if digits == 0
+            || (digits > 4 && !matches!(unit, "km" | "mi"))
+            || number.ends_with(['.', ','])
             || !(is_unit(unit)
                 || matches!(unit, "a" | "km" | "mi" | "kg" | "g" | "m" | "en" | "gal" | "p" | "pc"))
         {

@@ -23,6 +23,11 @@ fn shapes_that_makers_use() {
         "7Z4.118.220QX",
         "V 812/97",
         "71204-KXQD3",
+        "07P 118 220 N",
+        "6X0 118 220 JS",
+        "20415.AH",
+        "20415118CL",
+        "TQHE2W-11",
     ] {
         assert!(stands(number), "{number}");
     }
@@ -54,6 +59,12 @@ fn what_only_looks_like_a_number() {
         "12x17",
         "1.6TDI",
         "R1234yf",
+        "A14x20 CU",
+        "PX26d",
+        "W2.1x9.5d",
+        "1.829/L",
+        "3.459/gal",
+        "50Oml",
         "**** **** 1234",
         "DE123456789",
         "ATU12345678",

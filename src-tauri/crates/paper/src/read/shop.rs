@@ -3,6 +3,7 @@
 use std::ops::Range;
 
 use super::fold::{key, within_one};
+use super::labels::Label;
 use super::page::{Line, Page};
 use super::receipt::{Field, Known, KnownShop, Sure};
 use super::words::Role;
@@ -60,18 +61,20 @@ fn whole_words(line: &Line, name: &str) -> bool {
 pub(super) fn printed(page: &Page) -> Option<Field<String>> {
     let rows = page.lines.iter().take(HEAD).enumerate();
     let tallest = page.lines.iter().take(HEAD).map(|line| line.whole().height).fold(0.0_f32, f32::max);
-    let mut best: Option<(i32, &Line, Range<usize>)> = None;
+    let mut best: Option<(i32, usize, Range<usize>)> = None;
     for (index, line) in rows {
         let Some(at) = name(line) else { continue };
-        let form = line.labels.has(Role::LegalForm);
+        let below = page.line(index + 1).is_some_and(|below| only_form(below, &(0..below.chars.len())));
+        let form = line.labels.has(Role::LegalForm) || below;
         let tall = line.area(&at).height > tallest * 0.8;
         let early = 6 - i32::try_from(index).unwrap_or(6);
         let score = early + 4 * i32::from(form) + 3 * i32::from(tall) - 3 * i32::from(address(line));
         if best.as_ref().is_none_or(|(most, ..)| score > *most) {
-            best = Some((score, line, at));
+            best = Some((score, index, at));
         }
     }
-    let (score, line, at) = best?;
+    let (score, index, at) = best?;
+    let line = page.line(index)?;
     let sure = if score >= 6 && line.letters(&at) >= 0.85 { Sure::Likely } else { Sure::Doubtful };
     let text = line.text(at.clone());
     let value =
@@ -86,7 +89,7 @@ fn name(line: &Line) -> Option<Range<usize>> {
         let letters = text.chars().filter(|c| c.is_alphabetic()).count();
         let digits = text.chars().filter(char::is_ascii_digit).count();
         let web = text.contains("www") || text.contains('@') || text.contains("://");
-        letters >= 3 && letters > 2 * digits && !web && !only_labels(line, at)
+        letters >= 3 && letters > 2 * digits && !web && !only_labels(line, at) && !only_form(line, at)
     };
     let mut at: Option<Range<usize>> = None;
     for stretch in line.stretches() {
@@ -107,16 +110,28 @@ fn close(line: &Line, one: &Range<usize>, other: &Range<usize>) -> bool {
     other.left - (one.left + one.width) <= 2.0 * one.height.max(other.height)
 }
 
+/// Whether it is nothing but the legal form of the firm that the row above names.
+fn only_form(line: &Line, at: &Range<usize>) -> bool {
+    let forms =
+        line.labels.all.iter().filter(|label| label.role == Role::LegalForm && at.contains(&label.at.start));
+    let letters = line.text(at.clone()).chars().filter(|c| c.is_alphanumeric()).count();
+    forms.map(|label| label.at.len()).sum::<usize>() >= letters
+}
+
 /// Whether labels take all of it but a few letters: `RECHNUNG Nr.`, `Welcome to`.
 fn only_labels(line: &Line, at: &Range<usize>) -> bool {
     let inside = |role: Role| {
         !matches!(role, Role::LegalForm | Role::Plain | Role::Filler | Role::Petrol | Role::Diesel)
     };
     let labels = line.labels.all.iter().filter(|label| at.contains(&label.at.start));
-    let named: usize = labels.clone().filter(|label| inside(label.role)).map(|label| label.at.len()).sum();
+    // A word that announces a number, such as `Station`, may as well be part of a name where no digit follows.
+    let digits = line.text(at.clone()).contains(|c: char| c.is_ascii_digit());
+    let weight = |label: &Label| if label.role == Role::OtherNumber && !digits { 1 } else { 2 };
+    let named: usize =
+        labels.clone().filter(|label| inside(label.role)).map(|label| label.at.len() * weight(label)).sum();
     let quiet: usize = labels.filter(|label| label.role == Role::Filler).map(|label| label.at.len()).sum();
     let letters = line.text(at.clone()).chars().filter(|c| c.is_alphanumeric()).count();
-    named > 0 && named * 2 + quiet >= letters
+    named > 0 && named + quiet >= letters
 }
 
 /// Whether the row looks like an address: it has a number of a house or a postal code.

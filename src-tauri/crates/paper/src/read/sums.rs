@@ -30,6 +30,8 @@ pub(super) struct Sums {
     named: Vec<Named>,
     /// The taxes, in hundredths.
     pub taxes: Vec<Taxed>,
+    /// What is taxed at no rate, `0 %`, where that is printed.
+    pub untaxed: i64,
 }
 
 /// A tax in hundredths.
@@ -66,7 +68,8 @@ impl Sums {
             }
         }
         taxes.truncate(MOST);
-        Sums { named, taxes }
+        let untaxed = page.lines.iter().filter_map(untaxed).fold(0_i64, i64::saturating_add);
+        Sums { named, taxes, untaxed }
     }
 
     /// The amounts with this role.
@@ -178,7 +181,7 @@ fn decisive(roles: &[Role]) -> Option<Role> {
 fn tax(index: usize, line: &Line, summary: bool, named: &[Named]) -> Option<Taxed> {
     let labelled =
         line.labels.has(Role::Tax) && !line.labels.has(Role::TaxNumber) && line.labels.strange <= 12;
-    if !labelled && !summary {
+    if !labelled && !summary && !is_tax_row(line) {
         return None;
     }
     let amounts: Vec<&Figure> = line.amounts().take(6).collect();
@@ -218,6 +221,23 @@ fn tax(index: usize, line: &Line, summary: bool, named: &[Named]) -> Option<Taxe
     })
 }
 
+/// What stands beside a rate of nothing and a tax of nothing, once as net or twice as net and gross.
+fn untaxed(line: &Line) -> Option<i64> {
+    let nothing = line.figures.iter().any(|figure| figure.is_percent() && figure.digits == 0);
+    let amounts: Vec<i64> = line.amounts().map(|figure| figure.digits).collect();
+    let net = *amounts.iter().find(|digits| **digits > 0).filter(|_| nothing)?;
+    (amounts.iter().all(|digits| *digits == 0 || *digits == net)).then_some(net)
+}
+
+/// Whether a row has nothing but a rate, what is taxed at it and the tax: one of the table of taxes, which may as well
+/// stand above the total.
+pub(super) fn is_tax_row(line: &Line) -> bool {
+    let amounts: Vec<&Figure> = line.amounts().take(6).collect();
+    let percent = line.figures.iter().find(|figure| figure.is_percent()).and_then(hundredths);
+    let agree = percent.is_some_and(|rate| by_rate(rate, &amounts).is_some());
+    agree && line.describes() <= 1 && !line.labels.has(Role::Discount)
+}
+
 /// A percentage in hundredths of a percent, up to 30 %.
 fn hundredths(figure: &Figure) -> Option<i64> {
     figure.thousandths().map(|thousandths| thousandths / 10).filter(|rate| (1..=3_000).contains(rate))
@@ -227,8 +247,13 @@ fn hundredths(figure: &Figure) -> Option<i64> {
 fn by_rate<'a>(rate: i64, amounts: &[&'a Figure]) -> Option<(&'a Figure, i64)> {
     let near = |part: i64, whole: i64, of: i64| (part * of - whole * rate).abs() <= of;
     let pairs = || amounts.iter().flat_map(|tax| amounts.iter().map(move |whole| (*tax, *whole)));
+    // A few cents fit too many amounts, but for a row on which net and tax add up.
+    let adds_up =
+        |tax: &Figure, net: &Figure| amounts.iter().any(|gross| gross.digits == net.digits + tax.digits);
     let sound = |tax: &Figure| tax.digits >= 10;
-    let net = pairs().find(|(tax, net)| sound(tax) && near(tax.digits, net.digits, 10_000));
+    let small = |tax: &Figure, net: &Figure| tax.digits >= 1 && adds_up(tax, net);
+    let net =
+        pairs().find(|(tax, net)| (sound(tax) || small(tax, net)) && near(tax.digits, net.digits, 10_000));
     let gross = || pairs().find(|(tax, gross)| sound(tax) && near(tax.digits, gross.digits, 10_000 + rate));
     net.map(|(tax, net)| (tax, net.digits))
         .or_else(|| gross().map(|(tax, gross)| (tax, gross.digits - tax.digits)))

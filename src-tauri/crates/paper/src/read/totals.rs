@@ -51,12 +51,54 @@ impl<'a> Against<'a> {
 
     /// How many independent things confirm this amount, printed on this line.
     fn evidence(&self, cents: i64, line: usize) -> usize {
+        if self.is_before_rounding(cents, line) {
+            return 0;
+        }
         let again = self.totals().any(|named| named.cents == cents && named.line != line);
-        let rate = self.sums.taxes.iter().any(|tax| of_rate(tax.rate, tax.cents, cents));
         let paid = self.paid.contains(&cents) && self.paid_elsewhere(cents, line);
-        let all =
-            [again, rate, paid, self.net.contains(&cents), self.lines_agree(cents), self.fuel == Some(cents)];
+        let unrounded = self.unrounded(cents);
+        let net = unrounded.iter().any(|cents| self.net.contains(cents));
+        let fuel = unrounded.iter().any(|cents| self.fuel_agrees(*cents));
+        let all = [again, paid, net, self.rate_agrees(cents), self.lines_agree(cents), fuel];
         all.into_iter().filter(|holds| *holds).count()
+    }
+
+    /// The step to the smallest coin, or nothing.
+    fn rounding(&self) -> i64 {
+        self.sums.with(Role::Rounding).map(|named| named.cents).sum()
+    }
+
+    /// The amount, and what it may have been before it was rounded; a receipt does not always say which way.
+    fn unrounded(&self, cents: i64) -> Vec<i64> {
+        match self.rounding() {
+            0 => vec![cents],
+            step => vec![cents, cents - step, cents + step],
+        }
+    }
+
+    /// Whether the same sum stands again further down, rounded.
+    fn is_before_rounding(&self, cents: i64, line: usize) -> bool {
+        let step = self.rounding().abs();
+        let rounded = |named: &Named| named.line > line && (named.cents - cents).abs() == step;
+        step != 0 && self.totals().any(rounded)
+    }
+
+    /// Whether the only rate is that of a tax in this amount: of several rates each has a part of the total.
+    fn rate_agrees(&self, cents: i64) -> bool {
+        let mut rated = self.sums.taxes.iter().filter(|tax| tax.rate.is_some());
+        let (only, more) = (rated.next(), rated.next());
+        self.sums.untaxed == 0
+            && more.is_none()
+            && only.is_some_and(|tax| of_rate(tax.rate, tax.cents, cents))
+    }
+
+    /// Whether the fuel cost this and nothing else was bought: a larger sum below the fuel's own, which a payment or
+    /// net and tax confirm, says that something was.
+    fn fuel_agrees(&self, cents: i64) -> bool {
+        let held =
+            |other: i64| self.paid.contains(&other) || self.net.contains(&other) || self.lines == Some(other);
+        let whole = |named: &Named| named.cents > cents && named.alone && held(named.cents);
+        self.fuel == Some(cents) && !self.totals().any(whole)
     }
 
     /// Whether anything paid stands on another line, or comes from two lines.
@@ -71,7 +113,7 @@ impl<'a> Against<'a> {
     /// Whether the lines add up to this, by themselves or with the tax or the rounding.
     fn lines_agree(&self, cents: i64) -> bool {
         let Some(lines) = self.lines else { return false };
-        let rounding: i64 = self.sums.with(Role::Rounding).map(|named| named.cents).sum();
+        let rounding = self.rounding();
         [lines, lines + self.sums.tax(), lines + rounding, lines - rounding].contains(&cents)
     }
 
@@ -81,6 +123,13 @@ impl<'a> Against<'a> {
         let paid = !self.paid.is_empty() && !self.paid.contains(&cents);
         let net = !self.net.is_empty() && !self.net.contains(&cents);
         larger || paid || net
+    }
+
+    /// Whether as much speaks for another sum, which may just as well be the total.
+    fn rival(&self, cents: i64, evidence: usize) -> bool {
+        self.totals().any(|named| {
+            named.cents != cents && named.alone && self.evidence(named.cents, named.line) >= evidence
+        })
     }
 
     /// The total, if anything may be it, and the place and hundredths of a labelled one that it overrules.
@@ -127,7 +176,9 @@ impl<'a> Against<'a> {
     fn sure(&self, best: &Candidate) -> Sure {
         let evidence = self.evidence(best.cents, best.line);
         let labelled = best.label > 0 && best.letters >= 0.8;
+        let rival = self.rival(best.cents, evidence);
         match (evidence, self.disputed(best.cents), best.mended) {
+            (1.., ..) if rival && best.label >= 0 => Sure::Likely,
             (2.., _, false) | (1, false, false) | (3.., _, true) if best.label > 0 => Sure::Sure,
             (1.., ..) if best.label >= 0 => Sure::Likely,
             (0, false, false) if labelled => Sure::Likely,
@@ -270,7 +321,7 @@ fn net(sums: &Sums) -> Vec<i64> {
     let mut ways: Vec<i64> =
         before.filter(|named| named.alone).map(|named| named.cents + sums.tax()).collect();
     let nets: Option<i64> = sums.taxes.iter().map(|tax| tax.net).sum();
-    ways.extend(nets.map(|nets| nets + sums.tax()));
+    ways.extend(nets.map(|nets| nets + sums.untaxed + sums.tax()));
     ways
 }
 

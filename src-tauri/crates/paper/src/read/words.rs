@@ -135,12 +135,14 @@ pub(super) const MEANINGS: &[Meaning] = &[
     meaning(Role::Net, [
         &["net", "net total", "total net", "net amount", "total ex VAT", "total excl VAT", "ex VAT", "excl VAT",
           "total excluding VAT", "total before tax", "taxable amount", "taxable", "net goods", "goods net",
-          "net sale", "amount net", "total exc VAT", "net value", "vatable", "excluding VAT"],
+          "net sale", "amount net", "total exc VAT", "net value", "vatable", "excluding VAT", "excl tax", "ex tax",
+          "excluding tax", "before tax", "total excl tax", "total ex tax", "net of tax", "net of VAT", "exc VAT"],
         &["netto", "Nettobetrag", "Summe netto", "Netto gesamt", "Gesamt netto", "Nettosumme", "Total netto",
           "Nettoumsatz", "Netto Umsatz", "Total exkl MwSt", "exkl MwSt", "Netto Betrag", "Warenwert netto",
-          "Gesamtbetrag netto", "Nettowert", "Betrag netto", "zzgl MwSt", "Total exkl"],
+          "Gesamtbetrag netto", "Nettowert", "Betrag netto", "zzgl MwSt", "Total exkl", "ohne MwSt", "ohne USt",
+          "exkl USt", "Summe ohne MwSt"],
         &["total HT", "montant HT", "net HT", "HT", "base HT", "total hors taxes", "hors taxes", "total H T", "total net HT",
-          "prix HT", "base TVA", "montant hors taxe", "total net"],
+          "prix HT", "base TVA", "montant hors taxe", "total net", "hors TVA", "total hors TVA"],
         &["base imponible", "base", "importe neto", "total neto", "neto", "base imp", "sin IVA", "total sin IVA",
           "base imponible total", "bruto", "total bruto", "importe base"],
     ]),
@@ -420,7 +422,7 @@ pub(super) const MEANINGS: &[Meaning] = &[
     ]),
     meaning(Role::LegalForm, [
         &["Ltd", "Limited", "PLC", "Inc", "LLC", "Corp", "LLP", "Co", "L L C"],
-        &["GmbH", "AG", "KG", "OHG", "e K", "UG", "GbR", "GmbH Co KG", "GesmbH", "Ges m b H", "Inh", "SE"],
+        &["GmbH", "AG", "KG", "OHG", "e K", "UG", "GbR", "GmbH Co KG", "GesmbH", "Ges m b H", "Inh", "SE", "OG"],
         &["SARL", "SAS", "EURL", "SNC", "SASU", "S A R L", "Sàrl", "SRL", "SPRL", "S A S", "Ets"],
         &["S L", "SL", "SLU", "S A", "S L U", "S Coop", "SAU", "C B", "Hnos", "SLL"],
     ]),
@@ -448,7 +450,7 @@ pub(super) const MEANINGS: &[Meaning] = &[
         &["filtre", "filtres", "filtre à huile", "huile", "vidange", "courroie", "filtre gazole", "filtre à gazole",
           "filtre gasoil", "additif diesel", "filtre essence", "pompe à eau", "pompe à huile", "bidon", "additif gazole",
           "additif essence", "filtre à gasoil", "filtre diesel", "filtre à essence", "pompe à carburant", "huile diesel",
-          "carte grise", "pompe à essence", "changement"],
+          "carte grise", "pompe à essence", "changement", "remplacement", "échange standard"],
         &["filtro", "filtros", "filtro de aceite", "aceite", "cambio de aceite", "cambio aceite", "correa", "filtro gasoil",
           "filtro de gasoil", "filtro gasóleo", "filtro de gasóleo", "aditivo diesel", "bomba de agua", "bomba de aceite",
           "filtro combustible", "cambio de filtro", "cambio filtro", "filtro diesel", "aditivo gasolina", "bomba de gasolina",
@@ -486,6 +488,9 @@ pub(super) const LITRES: &[&str] =
     &["l", "lt", "ltr", "ltrs", "lit", "liter", "liters", "litre", "litres", "litro", "litros", "lts"];
 /// Gallons.
 pub(super) const GALLONS: &[&str] = &["gal", "gals", "gallon", "gallons", "g", "galones"];
+/// Hours, in which work is counted.
+pub(super) const HOURS: &[&str] =
+    &["h", "hr", "hrs", "hour", "hours", "std", "stdn", "heure", "heures", "hora", "horas"];
 /// Kilograms.
 pub(super) const KILOGRAMS: &[&str] = &["kg", "kgs", "kilo"];
 /// Metres.

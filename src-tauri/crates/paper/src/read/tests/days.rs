@@ -158,3 +158,12 @@ fn two_days_without_a_label_are_a_doubt() {
     let receipt = read(&text_as_sure_as("Muster\nDatum 25.11.2026", 0.7), &nothing());
     assert_eq!(receipt.day.unwrap().sure, Sure::Likely);
 }
+
+#[test]
+fn a_lost_space_before_the_time_and_a_digit_in_a_month_are_no_matter() {
+    let day = |row: &str| one_day(&read(&text(&format!("Laden\nSumme | 1,00 EUR\n{row}")), &nothing()));
+    assert_eq!(day("14.11.202611:20"), "2026-11-14");
+    assert_eq!(day("14.11.2611:20"), "2026-11-14");
+    assert_eq!(day("14 NOV 202610:53:39"), "2026-11-14");
+    assert_eq!(day("14 de JUNI0 de 2026 15:36"), "2026-06-14");
+}

@@ -1,6 +1,7 @@
 //! Whole receipts, all of them invented: rows of text as a reader of letters gives them, and what must be offered.
 #![allow(clippy::unwrap_used)]
 
+mod apart;
 mod arbitrary;
 mod confirmed;
 mod days;
