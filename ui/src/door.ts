@@ -13,6 +13,10 @@ type AnswerTo = {
   visits: 'visits';
   moved: 'moved';
   pump: 'pump';
+  fuel: 'fuel';
+  costs: 'costs';
+  measured: 'measured';
+  'read-measured': 'measured-read';
   counter: 'counter';
   parts: 'parts';
   bay: 'bay';

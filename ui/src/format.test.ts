@@ -1,7 +1,7 @@
 // Numbers, days and parts as they stand on the page.
 
 import { describe, expect, it } from 'vitest';
-import { day, daysBetween, dayWithWeekday, decimal, foundText, fromNow, hasWords, itemName, itemNames, money, number, partTitle, quantity, reading, volume, workTime } from './format';
+import { amountTaken, day, daysBetween, dayWithWeekday, decimal, foundText, fromNow, fuelText, hasWords, itemName, itemNames, money, number, partTitle, quantity, reading, use, workTime } from './format';
 
 const NBSP = '\u00a0';
 
@@ -19,10 +19,18 @@ describe('numbers', () => {
     expect(money({ number: '1182.40', currency: 'EUR' })).toBe(`1${NBSP}182.40${NBSP}EUR`);
   });
 
+  it('tell a fill on one line, and consumption in its unit', () => {
+    const fuel = { kind: 'petrol', amount: '41.300', unit: 'litre', price: null, price_follows: null, fill: 'part' };
+    expect(fuelText({ ...fuel, total: { number: '69.76', currency: 'EUR' } })).toBe(`41.30${NBSP}litres, 69.76${NBSP}EUR, part fill`);
+    expect(fuelText({ ...fuel, total: null })).toBe(`41.30${NBSP}litres, part fill`);
+    expect(use({ number: '7.3', hundredths: 725 }, 'litres-per-100-km')).toBe(`7.3${NBSP}L/100 km`);
+    expect(use({ number: '32.4', hundredths: 3244 }, 'miles-per-us-gallon')).toBe(`32.4${NBSP}mpg (US)`);
+  });
+
   it('lose only a third decimal of a volume that says nothing', () => {
-    const fuel = { volume_unit: 'litre', total: null, fill: 'full' };
-    expect(volume({ ...fuel, volume: '41.300' })).toBe(`41.30${NBSP}litres`);
-    expect(volume({ ...fuel, volume: '41.305' })).toBe(`41.305${NBSP}litres`);
+    expect(amountTaken({ number: '41.300', unit: 'litre' })).toBe(`41.30${NBSP}litres`);
+    expect(amountTaken({ number: '41.305', unit: 'litre' })).toBe(`41.305${NBSP}litres`);
+    expect(amountTaken({ number: '28.400', unit: 'kilowatt-hour' })).toBe(`28.40${NBSP}kWh`);
   });
 });
 

@@ -1,6 +1,6 @@
 // Dates, readings, money and parts as they stand on the page. What they say in words comes from Fluent.
 
-import type { DatedReading, FoundView, FuelView, ItemView, MoneyView, NumberForm, PartView, Reading, UnitKey, WarningView } from './door/types';
+import type { AmountTakenView, DatedReading, FoundView, FuelView, ItemView, MoneyView, NumberForm, PartView, Reading, UnitKey, UseView, WarningView } from './door/types';
 import { list, locale, say, sayKey } from './words';
 
 /** Groups of three stand apart by a space at which no line breaks, in every language. */
@@ -138,9 +138,20 @@ export function quantity({ quantity: amount, measure }: Pick<PartView, 'quantity
   return sayKey(`amount-${measure}`, { amount: Number(amount) }) ?? `${decimal(amount)} ${measure}`;
 }
 
-/** `41.300 litres`. */
-export function volume({ volume: amount, volume_unit: unit }: FuelView): string {
+/** `41.30 litres`: the third decimal is told only where it says something. */
+export function amountTaken({ number: amount, unit }: AmountTakenView): string {
   return `${decimal(amount.replace(/(\.\d\d)0$/, '$1'))}\u00a0${sayKey(`volume-${unit}`) ?? unit}`;
+}
+
+/** `41.30 litres, 69.76 EUR, full tank`. */
+export function fuelText({ amount, unit, total, fill }: FuelView): string {
+  const told = [amountTaken({ number: amount, unit }), total ? money(total) : '', sayKey(`fill-${fill}`) ?? ''];
+  return told.filter(Boolean).join(', ');
+}
+
+/** `6.4 L/100 km`. */
+export function use({ number: value }: UseView, unit: string): string {
+  return `${decimal(value)}\u00a0${sayKey(`use-${unit}`) ?? unit}`;
 }
 
 /** The maker and his number, or the name where there is no number. */

@@ -5,6 +5,8 @@ import './fonts.css';
 import './tokens.css';
 import './base.css';
 import './forms.css';
+import './parts/plot/plot.css';
+import './print.css';
 import App from './App.svelte';
 import { applyTheme, keptTheme } from './theme';
 import { language } from './words';

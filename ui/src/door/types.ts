@@ -1,6 +1,34 @@
 // Written by `cargo xtask types` from the door's Rust types; not to be edited.
 // Longer than 400 lines because it holds every type that crosses the door.
 
+export type AlarmView = {
+/**
+ * The day on which the first span after the shift began.
+ */
+since: string,
+/**
+ * The day of the fill at which it was plain.
+ */
+raised: string,
+/**
+ * By how much, most likely; more when positive.
+ */
+likely: string,
+/**
+ * Between which ends.
+ */
+size: ChangeView, };
+
+export type AmountTakenView = {
+/**
+ * The number, with three decimals: `41.300`.
+ */
+number: string,
+/**
+ * `litre`, `us-gallon`, `imperial-gallon` or `kilowatt-hour`.
+ */
+unit: string, };
+
 export type AmountView = {
 /**
  * The amount, as a form takes it.
@@ -48,6 +76,46 @@ currency: string,
  * The papers in the tray.
  */
 tray: Array<PaperView>, };
+
+export type BillPartView = {
+/**
+ * `fuel`, `parts`, `work` or `duties`.
+ */
+class: string,
+/**
+ * How much.
+ */
+money: MoneyView,
+/**
+ * The same in minor units, for plots; negative for money that came back.
+ */
+minor: number, };
+
+export type BillView = {
+/**
+ * The year, `2026`, or the month, `2026-05`.
+ */
+period: string,
+/**
+ * The currency.
+ */
+currency: string,
+/**
+ * How many decimals the currency has, by which its minor units are divided.
+ */
+decimals: number,
+/**
+ * In the order of the classes.
+ */
+parts: Array<BillPartView>,
+/**
+ * All together.
+ */
+total: MoneyView,
+/**
+ * The span is over, so that nothing is added any more unless it is written down late.
+ */
+over: boolean, };
 
 export type BookLine = {
 /**
@@ -231,6 +299,16 @@ findings: Array<string>,
  */
 measured: MeasuredView | null, };
 
+export type ChangeView = {
+/**
+ * Its lower end.
+ */
+low: string,
+/**
+ * Its upper end.
+ */
+high: string, };
+
 export type CheckView = {
 /**
  * Entries verified.
@@ -262,6 +340,74 @@ printed: MoneyView,
  * Both agree, within what rounding explains.
  */
 agrees: boolean, };
+
+export type ConsumptionView = {
+/**
+ * The vehicle.
+ */
+vehicle: VehicleLine,
+/**
+ * Today.
+ */
+today: string,
+/**
+ * One for each kind that was ever filled in.
+ */
+kinds: Array<KindUseView>,
+/**
+ * The visits at which something was done to the car, oldest first, to be marked in the plots.
+ */
+marks: Array<MarkView>,
+/**
+ * The odometer over time.
+ */
+odometer: OdometerView,
+/**
+ * Published figures on what moves consumption apart from work, and what work does.
+ */
+effects: Array<EffectView>,
+/**
+ * What is odd about the fills.
+ */
+warnings: Array<FuelWarningView>, };
+
+export type CostsView = {
+/**
+ * The vehicle.
+ */
+vehicle: VehicleLine,
+/**
+ * Today.
+ */
+today: string,
+/**
+ * The classes in the order in which they are stacked: `fuel`, `parts`, `work`, `duties`.
+ */
+classes: Array<string>,
+/**
+ * The currencies in which there are costs, the one used last first.
+ */
+currencies: Array<string>,
+/**
+ * A bill for each calendar year and currency, oldest first.
+ */
+years: Array<BillView>,
+/**
+ * A bill for each calendar month and currency, oldest first.
+ */
+months: Array<BillView>,
+/**
+ * What the distance cost: over the last year, and over everything that is known.
+ */
+distance: Array<PerDistanceView>,
+/**
+ * How many fills have no price, so that they are missing from every sum.
+ */
+unpriced_fills: number,
+/**
+ * How many visits with parts or a workshop have no price.
+ */
+unpriced_visits: number, };
 
 export type CountedFrom = { "from": "done",
 /**
@@ -325,6 +471,16 @@ day: string,
  */
 reading: Reading, };
 
+export type DatedUseView = {
+/**
+ * The day.
+ */
+to: string,
+/**
+ * The consumption.
+ */
+used: UseView, };
+
 export type DayReadView = {
 /**
  * The likelier reading.
@@ -342,6 +498,16 @@ sure: string,
  * Where it stands.
  */
 area: [number, number, number, number], };
+
+export type DriftView = {
+/**
+ * The lower end.
+ */
+low: string,
+/**
+ * The upper end.
+ */
+high: string, };
 
 export type DrivenForm = {
 /**
@@ -402,6 +568,28 @@ workshop: boolean,
  * What it costs to ignore: 1 comfort to 5 the engine, 6 safety.
  */
 weight: number, };
+
+export type EffectView = {
+/**
+ * Its key, of `effect-KEY`.
+ */
+key: string,
+/**
+ * `by`, `up-to`, `between` or `none`.
+ */
+how: string,
+/**
+ * In percent; negative is less far. Nothing where none was found.
+ */
+percent: number | null,
+/**
+ * The other end, where it is between two.
+ */
+to: number | null,
+/**
+ * Where it was published.
+ */
+source: string, };
 
 export type EstimateView = {
 /**
@@ -491,6 +679,28 @@ fuel: FuelReadView | null,
  */
 odometer: OdometerReadView | null, };
 
+export type FiguresView = {
+/**
+ * The last one.
+ */
+last: DatedUseView,
+/**
+ * The mean of all, over the distance.
+ */
+overall: UseView,
+/**
+ * The mean of the last year, over the distance.
+ */
+last_year: UseView,
+/**
+ * The one that used the least.
+ */
+least: DatedUseView,
+/**
+ * The one that used the most.
+ */
+most: DatedUseView, };
+
 export type FiledView = {
 /**
  * Their lines: one for a photo, one a page for a document.
@@ -543,25 +753,60 @@ value: MeasuredView | null, };
 
 export type FuelForm = {
 /**
- * How much.
+ * `petrol`, `diesel`, `gas` or `electric`; the car's own when empty.
  */
-volume: string,
+kind: string,
 /**
- * `litre`, `us-gallon` or `imperial-gallon`; `litre` when empty.
+ * How much; may be empty when price and total are given.
  */
-volume_unit: string,
+amount: string,
+/**
+ * `litre`, `us-gallon`, `imperial-gallon` or `kilowatt-hour`; when empty `kilowatt-hour` for electricity and
+ * `litre` for anything else.
+ */
+unit: string,
+/**
+ * What one unit cost; may be empty.
+ */
+price: string,
 /**
  * What it cost in all; may be empty.
  */
 total: string,
 /**
- * The currency of the total; may be empty when the total is.
+ * The currency of price and total; may be empty when both are.
  */
 currency: string,
 /**
  * `full`, `part` or `missed` (a fill before this one was not written down); `full` when empty.
  */
 fill: string, };
+
+export type FuelOfferView = {
+/**
+ * `petrol`, `diesel`, `gas` or `electric`.
+ */
+kind: string,
+/**
+ * `litre`, `us-gallon`, `imperial-gallon` or `kilowatt-hour`.
+ */
+unit: string,
+/**
+ * The units that it can be counted in.
+ */
+units: Array<string>,
+/**
+ * Three letters of ISO 4217; empty as long as nothing with a price was written down.
+ */
+currency: string,
+/**
+ * The price of one unit at the last fill, as it was typed or as it follows; empty when it is not known.
+ */
+price: string,
+/**
+ * How much was taken the last times, newest first, at most five, in the unit of each.
+ */
+amounts: Array<AmountTakenView>, };
 
 export type FuelReadView = {
 /**
@@ -589,15 +834,57 @@ sure: string,
  */
 area: [number, number, number, number], };
 
+export type FuelSpanView = {
+/**
+ * The day of the full tank with which it begins.
+ */
+from: string,
+/**
+ * The day of the full tank with which it ends.
+ */
+to: string,
+/**
+ * What the instrument showed at its end.
+ */
+reading: Reading,
+/**
+ * How far the car went.
+ */
+distance: Reading,
+/**
+ * How much was filled in, in the unit in which the last of its fills was typed.
+ */
+amount: AmountTakenView,
+/**
+ * How many fills went into it.
+ */
+fills: number,
+/**
+ * What was used.
+ */
+used: UseView, };
+
 export type FuelView = {
+/**
+ * `petrol`, `diesel`, `gas` or `electric`.
+ */
+kind: string,
 /**
  * How much, in its unit, with three decimals.
  */
-volume: string,
+amount: string,
 /**
- * `litre`, `us-gallon` or `imperial-gallon`.
+ * `litre`, `us-gallon`, `imperial-gallon` or `kilowatt-hour`.
  */
-volume_unit: string,
+unit: string,
+/**
+ * The price of one unit, where it was typed.
+ */
+price: MoneyView | null,
+/**
+ * The price of one unit as it follows from amount and total, where it was not typed.
+ */
+price_follows: MoneyView | null,
 /**
  * What it cost.
  */
@@ -606,6 +893,28 @@ total: MoneyView | null,
  * `full`, `part` or `missed`.
  */
 fill: string, };
+
+export type FuelWarningView = { "warning": "larger-than-ever",
+/**
+ * When.
+ */
+day: string,
+/**
+ * How much.
+ */
+amount: AmountTakenView,
+/**
+ * The most that had gone in before.
+ */
+before: AmountTakenView, } | { "warning": "reading-falls",
+/**
+ * The day of the later fill.
+ */
+day: string, } | { "warning": "other-kind",
+/**
+ * When.
+ */
+day: string, };
 
 export type GetView = {
 /**
@@ -644,6 +953,44 @@ day: string | null,
  * How long what was in before lasted; nothing when the book does not tell.
  */
 lasted: UsedView | null, };
+
+export type HelpedView = {
+/**
+ * The visit's line.
+ */
+subject: string,
+/**
+ * Its day.
+ */
+day: string,
+/**
+ * What was done.
+ */
+items: Array<ItemView>,
+/**
+ * The answer.
+ */
+verdict: VerdictView,
+/**
+ * By how much more the car used after than before; nothing with fewer than two spans on either side.
+ */
+change: ChangeView | null,
+/**
+ * How many spans before counted.
+ */
+before: number,
+/**
+ * How many spans after counted.
+ */
+after: number,
+/**
+ * How many other visits with such work lie within a tank of this one: the answer is for all of them together.
+ */
+others_near: number,
+/**
+ * In percent, what the season may have done that the spans do not tell; nothing where it was fitted with them.
+ */
+season_may_be: string | null, };
 
 export type InstrumentLine = {
 /**
@@ -728,6 +1075,95 @@ minutes: number | null,
  * It belongs to the next visit that the plan proposes.
  */
 in_next_visit: boolean, };
+
+export type JumpView = {
+/**
+ * The day of the first value at the new level.
+ */
+since: string,
+/**
+ * The day of the value at which it was plain.
+ */
+raised: string,
+/**
+ * How far, in the unit: `-4.25`.
+ */
+size: string, };
+
+export type KindUseView = {
+/**
+ * `petrol`, `diesel`, `gas` or `electric`.
+ */
+kind: string,
+/**
+ * The unit of every consumption: `litres-per-100-km`, `km-per-litre`, `miles-per-us-gallon`,
+ * `miles-per-imperial-gallon`, `kwh-per-100-km` or `miles-per-kwh`.
+ */
+unit: string,
+/**
+ * The units that can be asked for in its place, itself among them.
+ */
+units: Array<string>,
+/**
+ * A greater number means that the car uses less.
+ */
+more_is_better: boolean,
+/**
+ * From full to full, oldest first.
+ */
+spans: Array<FuelSpanView>,
+/**
+ * Those of which nothing can be said, oldest first.
+ */
+unused: Array<UnusedSpanView>,
+/**
+ * What they come to; nothing without a span.
+ */
+figures: FiguresView | null,
+/**
+ * The mean of each year, oldest first.
+ */
+years: Array<YearUseView>,
+/**
+ * Whether work helped, newest first.
+ */
+helped: Array<HelpedView>,
+/**
+ * What watching came to.
+ */
+watch: WatchView, };
+
+export type LastUseView = {
+/**
+ * Of what.
+ */
+kind: string,
+/**
+ * The day of the full tank with which it ends.
+ */
+to: string,
+/**
+ * How much.
+ */
+used: UseView,
+/**
+ * The key of the unit of consumption.
+ */
+unit: string, };
+
+export type LimitsView = {
+/**
+ * Below it something may be wrong.
+ */
+low: string | null,
+/**
+ * Above it something may be wrong.
+ */
+high: string | null,
+/**
+ * Where the limits come from: `common practice`, or a source by name.
+ */
+source: string, };
 
 export type LineContent = { "kind": "vehicle",
 /**
@@ -829,7 +1265,15 @@ then: IntervalView | null,
 /**
  * The first one, where it differs.
  */
-first: IntervalView | null, } | { "kind": "newer" };
+first: IntervalView | null, } | { "kind": "measured",
+/**
+ * What was read.
+ */
+values: Array<MeasuredValueView>,
+/**
+ * They were pasted from another program and not typed.
+ */
+pasted: boolean, } | { "kind": "newer" };
 
 export type LineFilter = {
 /**
@@ -881,6 +1325,99 @@ entries: number,
  */
 newer: number, };
 
+export type MarkView = {
+/**
+ * Its line.
+ */
+subject: string,
+/**
+ * The day.
+ */
+day: string,
+/**
+ * What the instrument showed, if someone wrote it down.
+ */
+reading: Reading | null,
+/**
+ * What was done.
+ */
+items: Array<ItemView>, };
+
+export type MeasuredForm = {
+/**
+ * The day; today when empty.
+ */
+day: string,
+/**
+ * The values; at least one.
+ */
+values: Array<MeasuredValueForm>,
+/**
+ * They were pasted from another program and not typed.
+ */
+pasted: boolean, };
+
+export type MeasuredPoint = {
+/**
+ * Its line.
+ */
+subject: string,
+/**
+ * The day.
+ */
+day: string,
+/**
+ * As typed, with a point.
+ */
+value: string,
+/**
+ * In thousandths of the unit, for plots.
+ */
+milli: number,
+/**
+ * `implausible`, `low`, `high` or `usual`.
+ */
+judgement: string, };
+
+export type MeasuredReadView = {
+/**
+ * The values, as the form takes them.
+ */
+values: Array<MeasuredValueForm>,
+/**
+ * The lines of which nothing is kept.
+ */
+unread: Array<string>, };
+
+export type MeasuredValueForm = {
+/**
+ * The key of what was measured: `short-trim-1`, `long-trim-1`, `short-trim-2`, `long-trim-2`, `coolant`,
+ * `idle-air` or `rest-voltage`.
+ */
+parameter: string,
+/**
+ * The value in its unit, with a point or a comma and at most three decimals.
+ */
+value: string, };
+
+export type MeasuredValueView = {
+/**
+ * What was measured, of `parameter-KEY`.
+ */
+parameter: string,
+/**
+ * As typed, with a point.
+ */
+value: string,
+/**
+ * The symbol of its unit.
+ */
+unit: string,
+/**
+ * `implausible`, `low`, `high` or `usual`.
+ */
+judgement: string, };
+
 export type MeasuredView = {
 /**
  * The key of what is measured: `tread`, `pad`, `disc`, `water`, `boiling-point`, `charge`,
@@ -899,6 +1436,20 @@ limit: string,
  * The symbol of the unit.
  */
 unit: string, };
+
+export type MeasurementsView = {
+/**
+ * The vehicle.
+ */
+vehicle: VehicleLine,
+/**
+ * Today.
+ */
+today: string,
+/**
+ * Everything that can be measured, in a fixed order; those without a value too, so that a form can ask for them.
+ */
+parameters: Array<ParameterView>, };
 
 export type MoneyView = {
 /**
@@ -947,6 +1498,42 @@ maker: string,
  */
 number: string, };
 
+export type OdometerAhead = {
+/**
+ * The day.
+ */
+day: string,
+/**
+ * Hardly less than this.
+ */
+low: Reading,
+/**
+ * Most likely.
+ */
+likely: Reading,
+/**
+ * Hardly more than this.
+ */
+high: Reading, };
+
+export type OdometerPoint = {
+/**
+ * The day.
+ */
+day: string,
+/**
+ * What the instrument showed.
+ */
+shown: Reading,
+/**
+ * How far the car had gone.
+ */
+travelled: Reading,
+/**
+ * It is so far off that it counts for nothing.
+ */
+doubtful: boolean, };
+
 export type OdometerReadView = {
 /**
  * The reading in whole units.
@@ -964,6 +1551,20 @@ sure: string,
  * Where it stands.
  */
 area: [number, number, number, number], };
+
+export type OdometerView = {
+/**
+ * Every reading, oldest first.
+ */
+points: Array<OdometerPoint>,
+/**
+ * Where it is likely to stand: today, and in 90, 180, 270 and 365 days; empty when there is no pace.
+ */
+ahead: Array<OdometerAhead>,
+/**
+ * How many units a year the car goes; nothing when there is no pace.
+ */
+per_year: number | null, };
 
 export type PaidView = {
 /**
@@ -1016,6 +1617,37 @@ whole: string | null,
  * Which page of its document it is, from 1; nothing where it is a photo.
  */
 page: number | null, };
+
+export type ParameterView = {
+/**
+ * Its key, of `parameter-KEY`: `short-trim-1`, `long-trim-1`, `short-trim-2`, `long-trim-2`, `coolant`,
+ * `idle-air` or `rest-voltage`.
+ */
+key: string,
+/**
+ * The symbol of its unit.
+ */
+unit: string,
+/**
+ * Between what it usually lies.
+ */
+limits: LimitsView,
+/**
+ * The values, oldest first.
+ */
+points: Array<MeasuredPoint>,
+/**
+ * Every jump to another level, oldest first.
+ */
+jumps: Array<JumpView>,
+/**
+ * A drift since the last jump, where it matters and cannot be chance.
+ */
+drift: DriftView | null,
+/**
+ * There were values enough to tell a jump.
+ */
+learnt: boolean, };
 
 export type PartForm = {
 /**
@@ -1185,6 +1817,46 @@ vehicle: VehicleLine,
  */
 parts: Array<PartLine>, };
 
+export type PerDistancePartView = {
+/**
+ * `fuel`, `parts`, `work` or `duties`.
+ */
+class: string,
+/**
+ * `0.081`.
+ */
+number: string, };
+
+export type PerDistanceView = {
+/**
+ * `last-year` or `all`.
+ */
+period: string,
+/**
+ * The first day that counts.
+ */
+from: string,
+/**
+ * The day after the last one that counts: both have a known reading, or lie between two.
+ */
+to: string,
+/**
+ * How far the car went.
+ */
+distance: Reading,
+/**
+ * The currency.
+ */
+currency: string,
+/**
+ * What one unit of the distance cost in all: `0.213`.
+ */
+total: string,
+/**
+ * The same of each class, in the order of the classes.
+ */
+parts: Array<PerDistancePartView>, };
+
 export type PhaseKey = "first" | "every" | "after";
 
 export type PlanForm = { "to": "handbook",
@@ -1295,13 +1967,18 @@ digits: number,
  */
 last: Array<ReadingLine>,
 /**
- * The currency and the unit of volume used last.
+ * What this car can take, what it took last first; never empty.
  */
-currency: string,
+fuels: Array<FuelOfferView>,
 /**
- * `litre`, `us-gallon` or `imperial-gallon`.
+ * The last spans from full to full, newest first, at most three of each kind.
  */
-volume_unit: string, };
+used: Array<LastUseView>,
+/**
+ * The line of the reading that was written down last, as long as it was written today: striking it out takes it
+ * back.
+ */
+undo: string | null, };
 
 export type Reading = {
 /**
@@ -1449,7 +2126,28 @@ day: string, } | { "ask": "pump",
 /**
  * The vehicle's book.
  */
-book: string, } | { "ask": "counter",
+book: string, } | { "ask": "fuel",
+/**
+ * The vehicle's book.
+ */
+book: string,
+/**
+ * The unit of consumption, by its key, for the kinds that it fits; for the others, and when left out, the
+ * one that goes with the instrument and with the unit in which was filled up last.
+ */
+unit?: string, } | { "ask": "costs",
+/**
+ * The vehicle's book.
+ */
+book: string, } | { "ask": "measured",
+/**
+ * The vehicle's book.
+ */
+book: string, } | { "ask": "read-measured",
+/**
+ * The lines, at most 20 000 characters.
+ */
+text: string, } | { "ask": "counter",
 /**
  * The vehicle's book.
  */
@@ -1523,7 +2221,8 @@ book: string,
  */
 reading: ReadingForm,
 /**
- * The owner has been asked about an implausible reading and wants it kept.
+ * The owner has been asked about an implausible reading, or about fuel whose numbers disagree, and wants it
+ * kept.
  */
 keep: boolean, } | { "ask": "replace-instrument",
 /**
@@ -1553,7 +2252,15 @@ visit: VisitForm,
 /**
  * The owner has been asked about an implausible reading and wants it kept.
  */
-keep: boolean, } | { "ask": "amend-reading",
+keep: boolean, } | { "ask": "write-measured",
+/**
+ * The vehicle's book.
+ */
+book: string,
+/**
+ * The values of one day.
+ */
+measured: MeasuredForm, } | { "ask": "amend-reading",
 /**
  * The vehicle's book.
  */
@@ -1571,7 +2278,8 @@ reading: ReadingForm,
  */
 why: string,
 /**
- * The owner has been asked about an implausible reading and wants it kept.
+ * The owner has been asked about an implausible reading, or about fuel whose numbers disagree, and wants it
+ * kept.
  */
 keep: boolean, } | { "ask": "amend-visit",
 /**
@@ -1663,7 +2371,7 @@ change: PlanForm, } | { "ask": "set-viewer-address",
  */
 address: string | null, } | { "ask": "demo" };
 
-export type Response = { "answer": "shelf" } & ShelfView | { "answer": "today" } & TodayView | { "answer": "visits" } & VisitsView | { "answer": "moved" } & MovedView | { "answer": "pump" } & PumpView | { "answer": "counter" } & CounterView | { "answer": "parts" } & PartsView | { "answer": "bay" } & BayView | { "answer": "lines" } & LinesView | { "answer": "line" } & LineView | { "answer": "sheet" } & SheetView | { "answer": "card" } & CardView | { "answer": "vin" } & VinView | { "answer": "card-read" } & CardReadView | { "answer": "check" } & CheckView | { "answer": "rebuilt" } & RebuiltView | { "answer": "filed" } & FiledView | { "answer": "receipt" } & ReceiptView | { "answer": "written" } & WrittenView;
+export type Response = { "answer": "shelf" } & ShelfView | { "answer": "today" } & TodayView | { "answer": "visits" } & VisitsView | { "answer": "moved" } & MovedView | { "answer": "pump" } & PumpView | { "answer": "fuel" } & ConsumptionView | { "answer": "costs" } & CostsView | { "answer": "measured" } & MeasurementsView | { "answer": "measured-read" } & MeasuredReadView | { "answer": "counter" } & CounterView | { "answer": "parts" } & PartsView | { "answer": "bay" } & BayView | { "answer": "lines" } & LinesView | { "answer": "line" } & LineView | { "answer": "sheet" } & SheetView | { "answer": "card" } & CardView | { "answer": "vin" } & VinView | { "answer": "card-read" } & CardReadView | { "answer": "check" } & CheckView | { "answer": "rebuilt" } & RebuiltView | { "answer": "filed" } & FiledView | { "answer": "receipt" } & ReceiptView | { "answer": "written" } & WrittenView;
 
 export type RowView = {
 /**
@@ -1787,6 +2495,25 @@ high: MoneyView,
  */
 unpriced: number, };
 
+export type StandingView = {
+/**
+ * The shift.
+ */
+alarm: AlarmView,
+/**
+ * What could explain it and is due, soon due or without a record, most pressing first.
+ */
+due: Array<DueView>,
+/**
+ * What else could explain it, as keys of `explains-KEY`: `tyre-pressure`, `brakes-dragging`, `thermostat`,
+ * `oxygen-sensor`, `fuel-trims`, `air-filter-carburettor`.
+ */
+look_at: Array<string>,
+/**
+ * The keys of the symptoms with which to go on in Trouble.
+ */
+symptoms: Array<string>, };
+
 export type StateKey = "overdue" | "due" | "soon" | "ahead" | "no-record";
 
 export type StockView = {
@@ -1883,6 +2610,38 @@ tray: number, };
 
 export type UnitKey = "km" | "mi";
 
+export type UnusedSpanView = {
+/**
+ * The day of the full tank with which it begins.
+ */
+from: string,
+/**
+ * The day of the full tank with which it ends.
+ */
+to: string,
+/**
+ * How far the car went by the readings.
+ */
+distance: Reading,
+/**
+ * How much was filled in.
+ */
+amount: AmountTakenView,
+/**
+ * `missed`, `no-distance`, `too-little` or `too-much`.
+ */
+why: string, };
+
+export type UseView = {
+/**
+ * The number with one decimal: `7.3`.
+ */
+number: string,
+/**
+ * In hundredths of the unit: 725.
+ */
+hundredths: number, };
+
 export type UsedView = {
 /**
  * Whole days.
@@ -1964,6 +2723,32 @@ unit: string,
  * The newest reading.
  */
 reading: DatedReading | null, };
+
+export type VerdictView = { "verdict": "better",
+/**
+ * At least.
+ */
+low: string,
+/**
+ * At most.
+ */
+high: string, } | { "verdict": "worse",
+/**
+ * At least.
+ */
+low: string,
+/**
+ * At most.
+ */
+high: string, } | { "verdict": "no-larger-than",
+/**
+ * In percent.
+ */
+percent: string, } | { "verdict": "cannot-tell-yet",
+/**
+ * How many; nothing where no number of them will do.
+ */
+more: number | null, };
 
 export type VersionView = {
 /**
@@ -2093,6 +2878,20 @@ mark: string,
  */
 instead: string, };
 
+export type WatchView = {
+/**
+ * There were spans enough: a year of them, and 20.
+ */
+learnt: boolean,
+/**
+ * Every shift, oldest first.
+ */
+alarms: Array<AlarmView>,
+/**
+ * The car uses more since the last of them, and that has not been undone: what to do about it.
+ */
+standing: StandingView | null, };
+
 export type WhyView = {
 /**
  * The interval used.
@@ -2140,3 +2939,13 @@ subject: string,
  * Warnings that did not keep it from being written, as keys: `vin-check-digit`.
  */
 warnings: Array<string>, };
+
+export type YearUseView = {
+/**
+ * The calendar year.
+ */
+year: number,
+/**
+ * The mean over the distance.
+ */
+used: UseView, };

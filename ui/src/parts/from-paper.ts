@@ -15,6 +15,8 @@ export interface FromPaper {
   note: string;
   volume: string;
   volumeUnit: string;
+  /** Of one litre or gallon. */
+  price: string;
   /** What the instrument showed, in the unit of this car. */
   reading: string;
 }
@@ -25,7 +27,7 @@ export const WRITTEN_FOR_COUNTER = 'written for the counter';
 
 /** A paper of which nothing was read. */
 export function nothingRead(paper: string): FromPaper {
-  return { paper, day: '', shop: '', cost: '', currency: '', parts: [], note: '', volume: '', volumeUnit: '', reading: '' };
+  return { paper, day: '', shop: '', cost: '', currency: '', parts: [], note: '', volume: '', volumeUnit: '', price: '', reading: '' };
 }
 
 /** The part of an address that opens a form for a paper, and back; nothing when it names no paper. */

@@ -5,6 +5,8 @@
 //! - `verify`: entries verified a second.
 #![allow(clippy::unwrap_used, missing_docs)]
 
+#[path = "../tests/support/bare.rs"]
+mod bare;
 #[path = "../tests/support/mod.rs"]
 mod support;
 
@@ -12,32 +14,13 @@ use std::hint::black_box;
 use std::path::Path;
 use std::time::{Duration, Instant};
 
+use bare::Bare;
 use book::content::Content;
 use book::entry::{Body, Entry, Signed};
 use book::{Change, Shelf};
 use criterion::{BatchSize, Criterion, Throughput};
-use rusqlite::{Connection, params};
 use support::{day, fill, sign, stamp, vehicle, visit, writer};
 use units::{BookId, EntryId};
-
-/// What one entry is held against: the least that puts a row of an entry's size on the disk, with a statement that
-/// is prepared once, as those of the shelf are.
-struct Bare(Connection);
-
-impl Bare {
-    fn new(folder: &Path) -> Bare {
-        let connection = Connection::open(folder.join("bare.db")).unwrap();
-        connection.pragma_update(None, "journal_mode", "WAL").unwrap();
-        connection.pragma_update(None, "synchronous", "FULL").unwrap();
-        connection.execute("CREATE TABLE t (a INTEGER PRIMARY KEY, b BLOB) STRICT", []).unwrap();
-        Bare(connection)
-    }
-
-    fn insert(&self) {
-        let mut statement = self.0.prepare_cached("INSERT INTO t (b) VALUES (?1)").unwrap();
-        statement.execute(params![[7_u8; 300]]).unwrap();
-    }
-}
 
 /// A shelf on the disk, in whose one book a tank is filled again and again.
 struct Fills {

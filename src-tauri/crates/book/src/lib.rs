@@ -18,5 +18,7 @@ mod pages;
 mod shelf;
 
 pub use error::BookError;
-pub use pages::{DoneRow, LineFilter, LineRow, NewerRow, PaperRow, ReadingRow, VersionRow};
+pub use pages::{
+    DoneRow, FillRow, LineFilter, LineRow, MeasuredRow, NewerRow, PaperRow, ReadingRow, VersionRow,
+};
 pub use shelf::{Change, Fault, Merged, Report, Shelf, Stamp, Written};

@@ -6,7 +6,9 @@ mod support;
 use book::content::{Content, ContentKind};
 use book::entry::{Body, Entry};
 use book::{BookError, Change, LineFilter, Shelf};
-use rules::upkeep::{ItemRef, Setting};
+use rules::fuel::FuelKind;
+use rules::measured::Parameter;
+use rules::upkeep::{ItemRef, Milli, Setting};
 use support::{day, every_kind, km, paper, plan, reading, stamp, vehicle, visit, writer};
 
 #[test]
@@ -94,6 +96,23 @@ fn lines_are_found_by_item_and_by_day() {
     assert_eq!(found(LineFilter { item: own, ..LineFilter::default() }), 1);
     let february = LineFilter { from: Some(day("2023-02-01")), to: Some(day("2023-02-28")), item: None };
     assert_eq!(found(february), 1);
+}
+
+#[test]
+fn fills_and_measured_values_stand_in_order_and_a_struck_one_counts_no_more() {
+    let (mut shelf, book) = every_kind();
+    let other = shelf.append(stamp(60), book, Change::Begin(support::measured("2023-04-05"))).unwrap();
+    assert_eq!(shelf.measured(book).unwrap().len(), 4);
+    let strike = Change::StrikeOut { subject: other.subject, why: "another car".to_owned() };
+    shelf.append(stamp(61), book, strike).unwrap();
+    let fills = shelf.fills(book).unwrap();
+    let kinds: Vec<_> = fills.iter().map(|row| row.fuel.filled.kind(FuelKind::Petrol)).collect();
+    assert_eq!(kinds, [FuelKind::Electric, FuelKind::Gas]);
+    assert_eq!(fills[0].reading.shown, km(30));
+    let measured = shelf.measured(book).unwrap();
+    let told: Vec<_> = measured.iter().map(|row| (row.parameter, row.measurement.value)).collect();
+    assert_eq!(told, [(Parameter::LongTrim1, Milli(-4_700)), (Parameter::RestVoltage, Milli(12_480))]);
+    assert!(measured.iter().all(|row| row.measurement.day == day("2023-04-04")));
 }
 
 #[test]

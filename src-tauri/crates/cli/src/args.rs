@@ -43,9 +43,38 @@ pub enum Command {
         /// The day; today when left out
         #[arg(long, value_name = "DAY", default_value = "")]
         on: String,
+        /// The fuel taken at it
+        #[command(flatten)]
+        fuel: FuelArgs,
         /// Keep it even if it can hardly be
         #[arg(long)]
         keep: bool,
+    },
+    /// Say what the car uses, whether work helped, and whether it uses more than it did
+    Fuel {
+        /// The unit of consumption, such as litres-per-100-km or miles-per-us-gallon
+        #[arg(long, value_name = "UNIT-KEY")]
+        unit: Option<String>,
+    },
+    /// Say what the car costs, by year and by distance
+    Costs {
+        /// By month in place of by year
+        #[arg(long)]
+        months: bool,
+    },
+    /// Say what was read off the engine's computer or a meter
+    Measured,
+    /// Write what was read off the engine's computer or a meter
+    Measure {
+        /// Each value behind the key of what was measured: long-trim-1 -4.7 rest-voltage 12.48
+        #[arg(allow_negative_numbers = true, value_name = "PARAMETER VALUE")]
+        values: Vec<String>,
+        /// Read lines of a scan tool from standard input
+        #[arg(long, conflicts_with = "values")]
+        stdin: bool,
+        /// The day; today when left out
+        #[arg(long, value_name = "DAY", default_value = "")]
+        on: String,
     },
     /// Write a visit, from these options or as JSON from standard input
     Visit(VisitArgs),
@@ -118,6 +147,39 @@ pub enum Command {
 pub enum Size {
     /// A5, to be folded to A6
     A5,
+}
+
+/// Fuel taken at a reading: of amount, price and total any two give the third.
+#[derive(Debug, clap::Args)]
+pub struct FuelArgs {
+    /// How much
+    #[arg(long, default_value = "")]
+    pub amount: String,
+    /// Its unit: litre, us-gallon, imperial-gallon or kilowatt-hour; the one used last when left out
+    #[arg(long, value_name = "UNIT-KEY", default_value = "")]
+    pub unit: String,
+    /// What one unit cost
+    #[arg(long, default_value = "")]
+    pub price: String,
+    /// What it cost in all
+    #[arg(long, default_value = "")]
+    pub total: String,
+    /// The currency of price and total; the one used last when left out
+    #[arg(long, default_value = "")]
+    pub currency: String,
+    /// What it was: petrol, diesel, gas or electric; what the car took last when left out
+    #[arg(long, default_value = "")]
+    pub kind: String,
+    /// How far it was filled: full, part or missed
+    #[arg(long, default_value = "")]
+    pub fill: String,
+}
+
+impl FuelArgs {
+    /// Whether any fuel was taken.
+    pub fn is_any(&self) -> bool {
+        [&self.amount, &self.price, &self.total].iter().any(|text| !text.is_empty())
+    }
 }
 
 /// A visit.

@@ -5,8 +5,8 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use door::{
-    CardOptions, CardReadView, Clock, Door, FoundForm, ItemForm, PaperReader, PartForm, ReadingForm, Refusal,
-    Request, Response, ShelfView, ToRead, VisitForm, WrittenView,
+    CardOptions, CardReadView, Clock, Door, FoundForm, ItemForm, PaperReader, PartForm, Refusal, Request,
+    Response, ShelfView, ToRead, VisitForm, WrittenView,
 };
 use words::{Arg, Words};
 
@@ -31,7 +31,11 @@ impl Terminal<'_> {
             Command::Vehicles => self.vehicles(),
             Command::Due => self.due(),
             Command::Visits => self.visits(),
-            Command::Reading { value, on, keep } => self.reading(value, on, *keep),
+            Command::Reading { value, on, fuel, keep } => self.reading(value, on, fuel, *keep),
+            Command::Fuel { unit } => self.fuel(unit.as_deref()),
+            Command::Costs { months } => self.costs(*months),
+            Command::Measured => self.measured(),
+            Command::Measure { values, stdin, on } => self.measure(values, *stdin, on),
             Command::Visit(visit) => self.visit(visit),
             Command::Paper { files, visit } => self.paper(files, visit.as_deref()),
             Command::Parts { item } => self.parts(item.as_deref()),
@@ -48,7 +52,7 @@ impl Terminal<'_> {
         Ok(ExitCode::SUCCESS)
     }
 
-    fn say(&self, id: &str, args: &[(&str, Arg<'_>)]) {
+    pub(crate) fn say(&self, id: &str, args: &[(&str, Arg<'_>)]) {
         print_line(&self.words.say(id, args));
     }
 
@@ -60,7 +64,7 @@ impl Terminal<'_> {
     }
 
     /// The book of the vehicle that was named, or of the only one.
-    fn book(&mut self) -> Result<String, Refusal> {
+    pub(crate) fn book(&mut self) -> Result<String, Refusal> {
         let vehicles = self.shelf()?.vehicles;
         let names = vehicles.iter().map(|vehicle| vehicle.name.as_str()).collect::<Vec<_>>().join(", ");
         let found = match &self.args.vehicle {
@@ -171,18 +175,7 @@ impl Terminal<'_> {
         Ok(())
     }
 
-    fn reading(&mut self, value: &str, on: &str, keep: bool) -> Result<(), Refusal> {
-        let book = self.book()?;
-        let reading = ReadingForm { day: on.to_owned(), reading: value.to_owned(), ..ReadingForm::default() };
-        let written = self.written(Request::TakeReading { book, reading, keep })?;
-        self.answer(&written, |terminal| {
-            let day = if on.is_empty() { terminal.today() } else { on.to_owned() };
-            terminal.say("cli-reading-written", &[("reading", value.into()), ("day", day.into())]);
-        });
-        Ok(())
-    }
-
-    fn today(&self) -> String {
+    pub(crate) fn today(&self) -> String {
         self.door.today().to_string()
     }
 
@@ -324,14 +317,14 @@ impl Terminal<'_> {
         Ok(())
     }
 
-    fn written(&mut self, request: Request) -> Result<WrittenView, Refusal> {
+    pub(crate) fn written(&mut self, request: Request) -> Result<WrittenView, Refusal> {
         match self.door.ask(request)? {
             Response::Written(written) => Ok(written),
             _ => Err(strange()),
         }
     }
 
-    fn answer<T: serde::Serialize>(&self, answer: &T, say: impl FnOnce(&Self)) {
+    pub(crate) fn answer<T: serde::Serialize>(&self, answer: &T, say: impl FnOnce(&Self)) {
         if self.args.json {
             print_json(answer);
         } else {
@@ -354,13 +347,13 @@ pub fn vin(words: &Words, json: bool, vin: &str) -> Outcome {
 }
 
 /// A refusal of the terminal's own.
-fn refuse(code: &str, values: &[(&str, &str)]) -> Refusal {
+pub(crate) fn refuse(code: &str, values: &[(&str, &str)]) -> Refusal {
     let values = values.iter().map(|(name, value)| ((*name).to_owned(), (*value).to_owned())).collect();
     Refusal { code: code.to_owned(), field: None, values, can_keep: false }
 }
 
 /// The door answers each request with its own screen, and nothing else can come of it.
-fn strange() -> Refusal {
+pub(crate) fn strange() -> Refusal {
     door::refuse_request(&"the door gave another answer")
 }
 
@@ -393,7 +386,7 @@ fn scan(path: &Path) -> Result<String, Refusal> {
 }
 
 /// Whoever reads the output may close it early; that is no fault of the program.
-fn print_line(text: &str) {
+pub(crate) fn print_line(text: &str) {
     let _ = writeln!(std::io::stdout(), "{text}");
 }
 

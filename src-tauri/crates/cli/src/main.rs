@@ -5,7 +5,9 @@
 
 mod args;
 mod commands;
+mod running;
 mod say;
+mod say_running;
 mod serve;
 
 use std::process::ExitCode;

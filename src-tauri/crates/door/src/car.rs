@@ -6,6 +6,7 @@ use book::content::{
     BoughtContent, Content, ContentKind, PartContent, PartNoteContent, VehicleContent, VisitContent,
 };
 use book::{DoneRow, ReadingRow};
+use rules::fuel::FuelKind;
 use rules::running::{Instrument, Pace, Reading, Track, Travelled};
 use rules::upkeep::{Done, DueLine, Facts, Found, ItemRef, Plan, PlanChange, due};
 use rules::vehicle::Vehicle;
@@ -148,6 +149,13 @@ impl Door {
     }
 }
 
+impl Purchase {
+    /// Whether it says what all of it cost.
+    pub fn is_priced(&self) -> bool {
+        self.content.cost.is_some()
+    }
+}
+
 impl Visit {
     /// The parts that served this item, as far as someone said so.
     pub fn parts_for<'a>(&'a self, item: &'a ItemRef) -> impl Iterator<Item = &'a PartContent> {
@@ -164,6 +172,16 @@ impl Car {
     /// The unit of its instrument.
     pub fn unit(&self) -> DistanceUnit {
         self.vehicle.unit
+    }
+
+    /// Its own fuel.
+    pub fn own_fuel(&self) -> FuelKind {
+        FuelKind::own(self.vehicle.engine)
+    }
+
+    /// Its track without the recent readings that cannot be right.
+    pub fn believed(&self) -> &Track {
+        &self.believed
     }
 
     /// How every item of the plan stands, most pressing first.

@@ -62,6 +62,7 @@ impl Door {
         let line = |of: usize| lines.get(of).cloned().unwrap_or_default();
         let request = match step.what.clone() {
             What::Reading(reading) => Request::TakeReading { book, reading, keep: true },
+            What::Measured(measured) => Request::WriteMeasured { book, measured },
             What::Visit { form, receipt } => {
                 let papers = receipt.map(|receipt| self.photograph(&book, &receipt)).transpose()?;
                 let visit = VisitForm { papers: papers.into_iter().collect(), ..form };

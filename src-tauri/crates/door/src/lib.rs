@@ -46,8 +46,8 @@ pub use response::*;
 pub use save::{refuse_file, save};
 pub use screens::vin_view as read_vin;
 pub use typed::{
-    BoughtForm, DrivenForm, FoundForm, FuelForm, IntervalForm, ItemForm, NumberForm, PartForm, PartNoteForm,
-    PlanForm, ReadingForm, VehicleForm, VisitForm,
+    BoughtForm, DrivenForm, FoundForm, FuelForm, IntervalForm, ItemForm, MeasuredForm, MeasuredValueForm,
+    NumberForm, PartForm, PartNoteForm, PlanForm, ReadingForm, VehicleForm, VisitForm,
 };
 pub use types::typescript;
 pub use units::Day;
@@ -84,6 +84,12 @@ impl Door {
             Request::Visits { book } => self.visits_view(&book).map(Response::Visits),
             Request::Moved { book, item, day } => self.moved_view(&book, &item, &day).map(Response::Moved),
             Request::Pump { book } => self.pump_view(&book).map(Response::Pump),
+            Request::Fuel { book, unit } => {
+                self.consumption_view(&book, unit.as_deref()).map(|view| Response::Fuel(Box::new(view)))
+            }
+            Request::Costs { book } => self.costs_view(&book).map(Response::Costs),
+            Request::Measured { book } => self.measurements_view(&book).map(Response::Measured),
+            Request::ReadMeasured { text } => forms::read_measured(&text).map(Response::MeasuredRead),
             Request::Counter { book } => self.counter_view(&book).map(Response::Counter),
             Request::Parts { book, item } => self.parts_view(&book, item).map(Response::Parts),
             Request::Bay { book } => self.bay_view(&book).map(Response::Bay),

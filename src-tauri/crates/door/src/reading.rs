@@ -12,9 +12,10 @@ use paper::read::{
     Check, CheckKind, Country, DayRead, Field, Fuel, Item, Known, KnownShop, Receipt, Sure, Tax, read,
 };
 use paper::{Area, Reader, Row, Stretch, Text};
+use rules::fuel::PumpUnit;
 use units::{Currency, Day, Distance, DistanceUnit, Money};
 
-use crate::screens::{measure_key, money_view, volume_key};
+use crate::screens::{measure_key, money_view};
 use crate::{
     AmountView, AreaView, CheckedView, DayReadView, Door, FieldView, FieldsView, FuelReadView,
     OdometerReadView, ReceiptLineView, ReceiptView, Refusal, RowView, StretchView,
@@ -213,7 +214,7 @@ fn fuel_view(fuel: &Fuel) -> Option<FuelReadView> {
     let (least, all) = found.reduce(|(one, here), (other, there)| (one.min(other), here.with(there)))?;
     Some(FuelReadView {
         volume: fuel.volume.as_ref().map(|field| field.value.0.number(field.value.1)).unwrap_or_default(),
-        unit: fuel.volume.as_ref().map_or("", |field| volume_key(field.value.1)).to_owned(),
+        unit: fuel.volume.as_ref().map_or("", |field| PumpUnit::Volume(field.value.1).key()).to_owned(),
         price: fuel.price.as_ref().map(|field| thousandths(field.value.thousandths)).unwrap_or_default(),
         total: fuel.total.as_ref().map(|field| field.value.number()).unwrap_or_default(),
         sure: sure(least),

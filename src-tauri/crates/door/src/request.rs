@@ -6,7 +6,9 @@
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-use crate::{BoughtForm, ItemForm, PartNoteForm, PlanForm, ReadingForm, VehicleForm, VisitForm};
+use crate::{
+    BoughtForm, ItemForm, MeasuredForm, PartNoteForm, PlanForm, ReadingForm, VehicleForm, VisitForm,
+};
 
 /// A question or a change, as JSON with the kind under `ask`.
 #[derive(Debug, Clone, Serialize, Deserialize, TS)]
@@ -37,6 +39,31 @@ pub enum Request {
     Pump {
         /// The vehicle's book.
         book: String,
+    },
+    /// What the car uses, whether work helped, and how far it goes: figures and plots.
+    Fuel {
+        /// The vehicle's book.
+        book: String,
+        /// The unit of consumption, by its key, for the kinds that it fits; for the others, and when left out, the
+        /// one that goes with the instrument and with the unit in which was filled up last.
+        #[serde(default)]
+        #[ts(optional)]
+        unit: Option<String>,
+    },
+    /// What the car costs: by month and year, and by the kilometre or mile.
+    Costs {
+        /// The vehicle's book.
+        book: String,
+    },
+    /// What was read off the engine's computer or a meter.
+    Measured {
+        /// The vehicle's book.
+        book: String,
+    },
+    /// Reads lines pasted from a scan tool, without writing anything.
+    ReadMeasured {
+        /// The lines, at most 20 000 characters.
+        text: String,
     },
     /// The Counter screen: what to get, and the papers in the tray.
     Counter {
@@ -117,7 +144,8 @@ pub enum Request {
         book: String,
         /// What was read.
         reading: ReadingForm,
-        /// The owner has been asked about an implausible reading and wants it kept.
+        /// The owner has been asked about an implausible reading, or about fuel whose numbers disagree, and wants it
+        /// kept.
         #[serde(default)]
         keep: bool,
     },
@@ -142,6 +170,13 @@ pub enum Request {
         #[serde(default)]
         keep: bool,
     },
+    /// Writes what was read off the engine's computer or a meter.
+    WriteMeasured {
+        /// The vehicle's book.
+        book: String,
+        /// The values of one day.
+        measured: MeasuredForm,
+    },
     /// Puts a corrected reading in place of an earlier one, which stays readable.
     AmendReading {
         /// The vehicle's book.
@@ -153,7 +188,8 @@ pub enum Request {
         /// Why, in the owner's words; may be empty.
         #[serde(default)]
         why: String,
-        /// The owner has been asked about an implausible reading and wants it kept.
+        /// The owner has been asked about an implausible reading, or about fuel whose numbers disagree, and wants it
+        /// kept.
         #[serde(default)]
         keep: bool,
     },

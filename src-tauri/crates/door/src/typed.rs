@@ -65,20 +65,48 @@ pub struct ReadingForm {
     pub papers: Vec<String>,
 }
 
-/// Fuel as typed.
+/// Fuel as typed. Of amount, price and total any two give the third, and an amount alone will do.
 #[derive(Debug, Clone, Default, Serialize, Deserialize, TS)]
 #[serde(default, deny_unknown_fields)]
 pub struct FuelForm {
-    /// How much.
-    pub volume: String,
-    /// `litre`, `us-gallon` or `imperial-gallon`; `litre` when empty.
-    pub volume_unit: String,
+    /// `petrol`, `diesel`, `gas` or `electric`; the car's own when empty.
+    pub kind: String,
+    /// How much; may be empty when price and total are given.
+    pub amount: String,
+    /// `litre`, `us-gallon`, `imperial-gallon` or `kilowatt-hour`; when empty `kilowatt-hour` for electricity and
+    /// `litre` for anything else.
+    pub unit: String,
+    /// What one unit cost; may be empty.
+    pub price: String,
     /// What it cost in all; may be empty.
     pub total: String,
-    /// The currency of the total; may be empty when the total is.
+    /// The currency of price and total; may be empty when both are.
     pub currency: String,
     /// `full`, `part` or `missed` (a fill before this one was not written down); `full` when empty.
     pub fill: String,
+}
+
+/// What was read off the engine's computer or a meter on a day, as typed.
+#[derive(Debug, Clone, Default, Serialize, Deserialize, TS)]
+#[serde(default, deny_unknown_fields)]
+pub struct MeasuredForm {
+    /// The day; today when empty.
+    pub day: String,
+    /// The values; at least one.
+    pub values: Vec<MeasuredValueForm>,
+    /// They were pasted from another program and not typed.
+    pub pasted: bool,
+}
+
+/// A measured value as typed.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(default, deny_unknown_fields)]
+pub struct MeasuredValueForm {
+    /// The key of what was measured: `short-trim-1`, `long-trim-1`, `short-trim-2`, `long-trim-2`, `coolant`,
+    /// `idle-air` or `rest-voltage`.
+    pub parameter: String,
+    /// The value in its unit, with a point or a comma and at most three decimals.
+    pub value: String,
 }
 
 /// An item: one of the catalogue, or one of the owner's own.

@@ -8,8 +8,8 @@ use units::{BookId, Day, Distance, SubjectId};
 
 use crate::car::Car;
 use crate::{
-    BoughtForm, Door, PartNoteForm, PlanForm, ReadingForm, Refusal, Request, VehicleForm, VisitForm,
-    WrittenView, forms, refuse,
+    BoughtForm, Door, MeasuredForm, PartNoteForm, PlanForm, ReadingForm, Refusal, Request, VehicleForm,
+    VisitForm, WrittenView, forms, refuse,
 };
 
 impl Door {
@@ -33,6 +33,7 @@ impl Door {
                 self.strike_out(book.parse()?, subject.parse()?, &why)
             }
             Request::WriteBought { book, bought } => self.write_bought(book.parse()?, &bought),
+            Request::WriteMeasured { book, measured } => self.write_measured(book.parse()?, &measured),
             Request::NotePart { book, note } => self.note_part(book.parse()?, &note),
             Request::TiePaper { book, paper, line } => {
                 self.tie_paper(book.parse()?, paper.parse()?, line.parse()?)
@@ -106,7 +107,7 @@ impl Door {
         form: &ReadingForm,
         keep: bool,
     ) -> Result<ReadingContent, Refusal> {
-        let reading = forms::reading(form, car.unit(), self.clock.today());
+        let reading = forms::reading(form, &car.vehicle, self.clock.today(), keep);
         let reading = reading.map_err(|refusal| refusal.within("reading"))?;
         self.paper_lines(car.book, &reading.papers).map_err(|refusal| refusal.at("reading.papers"))?;
         ask_about(car, track, reading.facts(), keep).map_err(|refusal| refusal.at("reading.reading"))?;
@@ -196,6 +197,12 @@ impl Door {
         let bought = bought.map_err(|refusal| refusal.within("bought"))?;
         self.paper_lines(book, &bought.papers).map_err(|refusal| refusal.at("bought.papers"))?;
         self.write(book, Change::Begin(Content::Bought(bought)))
+    }
+
+    fn write_measured(&mut self, book: BookId, form: &MeasuredForm) -> Result<WrittenView, Refusal> {
+        let measured = forms::measured(form, self.clock.today());
+        let measured = measured.map_err(|refusal| refusal.within("measured"))?;
+        self.write(book, Change::Begin(Content::Measured(measured)))
     }
 
     fn note_part(&mut self, book: BookId, form: &PartNoteForm) -> Result<WrittenView, Refusal> {

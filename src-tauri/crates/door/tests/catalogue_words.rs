@@ -3,8 +3,12 @@
 
 use std::collections::BTreeSet;
 
+use rules::costs::CostClass;
+use rules::fuel::{FuelKind, PumpUnit, effects, look_at};
+use rules::measured::Parameter;
 use rules::upkeep::{Catalogue, Finding, Measured};
-use rules::vehicle::Fitting;
+use rules::vehicle::{Conditions, EngineKind, Equipment, Fitting, Vehicle};
+use units::{ConsumptionUnit, DistanceUnit};
 use words::Words;
 
 /// The keys of everything that can be named by the words, as they stand there.
@@ -37,6 +41,52 @@ fn a_name_fits_on_the_line_of_a_phone() {
         for key in keys() {
             let said = words.say(&key, &[]);
             assert!(said.chars().count() <= 40, "{lang}: {key} is too long: {said}");
+        }
+    }
+}
+
+/// The keys of everything about fuel, costs and measured values that the faces name.
+fn running_keys() -> Vec<String> {
+    let both = |ui: &str, cli: &str, key: &str| [format!("{ui}-{key}"), format!("cli-{cli}-{key}")];
+    let kinds = FuelKind::ALL.into_iter().flat_map(|kind| both("fuel-kind", "fuel", kind.key()));
+    let units = PumpUnit::ALL.into_iter().map(|unit| format!("volume-{}", unit.key()));
+    let uses = ConsumptionUnit::ALL.into_iter().map(|unit| format!("use-{}", unit.key()));
+    let classes = CostClass::ALL.into_iter().flat_map(|class| both("cost", "cost", class.key()));
+    let parameters = Parameter::ALL.into_iter().flat_map(|it| both("parameter", "parameter", it.key()));
+    let effects = effects().iter().map(|effect| format!("effect-{}", effect.key));
+    let apart = ["missed", "no-distance", "too-little", "too-much"].into_iter();
+    let judged = ["implausible", "low", "high", "usual"].into_iter();
+    let look_at = EngineKind::ALL.into_iter().flat_map(|engine| look_at(&car(engine)));
+    kinds
+        .chain(units)
+        .chain(uses)
+        .chain(classes)
+        .chain(parameters)
+        .chain(effects)
+        .chain(apart.flat_map(|key| both("apart", "apart", key)))
+        .chain(judged.flat_map(|key| both("judgement", "judged", key)))
+        .chain(look_at.map(|key| format!("explains-{key}")))
+        .collect()
+}
+
+fn car(engine: EngineKind) -> Vehicle {
+    Vehicle {
+        engine,
+        first_use: None,
+        known_from_new: false,
+        unit: DistanceUnit::Kilometre,
+        equipment: Equipment::default(),
+        conditions: Conditions::default(),
+        yearly: None,
+    }
+}
+
+#[test]
+fn everything_about_fuel_costs_and_measured_values_has_a_word() {
+    for lang in words::languages() {
+        let words = Words::load(lang);
+        for key in running_keys() {
+            assert!(words.has(&key), "{lang} lacks {key}");
         }
     }
 }

@@ -140,7 +140,7 @@ fn every_refusal_names_its_field_and_has_a_sentence() {
     let book = add_car(&mut door);
     let words = words::Words::load("en");
     let fuel = |volume: &str| {
-        let fuel = Some(FuelForm { volume: volume.to_owned(), ..FuelForm::default() });
+        let fuel = Some(FuelForm { amount: volume.to_owned(), ..FuelForm::default() });
         ReadingForm { fuel, ..reading("98500") }
     };
     let cases = [
@@ -151,8 +151,8 @@ fn every_refusal_names_its_field_and_has_a_sentence() {
         ("day-form", "reading.day", ReadingForm { day: "1.2.2026".to_owned(), ..reading("98500") }),
         ("day-future", "reading.day", ReadingForm { day: "2026-06-02".to_owned(), ..reading("98500") }),
         ("status", "reading.status", ReadingForm { status: "maybe".to_owned(), ..reading("98500") }),
-        ("volume", "reading.fuel.volume", fuel("0")),
-        ("volume", "reading.fuel.volume", fuel("40.1234")),
+        ("fuel-amount", "reading.fuel.amount", fuel("0")),
+        ("fuel-amount", "reading.fuel.amount", fuel("40.1234")),
     ];
     for (code, field, form) in cases {
         let refusal = take(&mut door, &book, form, false).unwrap_err();

@@ -5,8 +5,9 @@ use std::collections::BTreeSet;
 use std::path::Path;
 
 use door::{
-    BoughtForm, Clock, Door, DrivenForm, FuelForm, IntervalForm, ItemForm, PartForm, PartNoteForm, PlanForm,
-    REFUSALS, ReadingForm, Refusal, Request, Response, VehicleForm, VisitForm,
+    BoughtForm, Clock, Door, DrivenForm, FuelForm, IntervalForm, ItemForm, MeasuredForm, MeasuredValueForm,
+    PartForm, PartNoteForm, PlanForm, REFUSALS, ReadingForm, Refusal, Request, Response, VehicleForm,
+    VisitForm,
 };
 use words::{Arg, Words};
 
@@ -137,7 +138,7 @@ fn read(day: &str, reading: &str) -> ReadingForm {
 }
 
 fn filled(change: impl FnOnce(&mut FuelForm)) -> ReadingForm {
-    let mut fuel = FuelForm { volume: "40".to_owned(), ..FuelForm::default() };
+    let mut fuel = FuelForm { amount: "40".to_owned(), ..FuelForm::default() };
     change(&mut fuel);
     ReadingForm { fuel: Some(fuel), ..read("", "50000") }
 }
@@ -160,8 +161,13 @@ fn readings_and_fuel() {
         ("reading-higher", read("2026-04-30", "50001")),
         ("reading-too-fast", read("2026-05-02", "60000")),
         ("status", status),
-        ("volume", filled(|fuel| fuel.volume = text("a tank"))),
-        ("volume-unit", filled(|fuel| fuel.volume_unit = text("barrel"))),
+        ("fuel-amount", filled(|fuel| fuel.amount = text("a tank"))),
+        ("fuel-unit", filled(|fuel| fuel.unit = text("barrel"))),
+        ("fuel-kind", filled(|fuel| fuel.kind = text("steam"))),
+        ("fuel-kind", filled(|fuel| fuel.kind = text("electric"))),
+        ("fuel-two-needed", filled(|fuel| fuel.amount.clear())),
+        ("fuel-disagrees", filled(|fuel| priced(fuel, "1.749", "96.69"))),
+        ("money", filled(|fuel| priced(fuel, "1.74999", ""))),
         ("fill", filled(|fuel| fuel.fill = text("half"))),
         ("currency-missing", filled(|fuel| fuel.total = text("70"))),
     ];
@@ -171,6 +177,36 @@ fn readings_and_fuel() {
     let (book, day) = (shelf.book.clone(), text("2026-05-20"));
     let replace = Request::ReplaceInstrument { book, day, old: text("49000"), new: text("0") };
     shelf.refused("instrument-order", replace);
+}
+
+fn priced(fuel: &mut FuelForm, price: &str, total: &str) {
+    (fuel.price, fuel.total, fuel.currency) = (price.to_owned(), total.to_owned(), "EUR".to_owned());
+}
+
+#[test]
+fn measured_values_and_units_of_consumption() {
+    let mut shelf = shelf();
+    let value = |parameter: &str, value: &str| MeasuredForm {
+        values: vec![MeasuredValueForm { parameter: parameter.to_owned(), value: value.to_owned() }],
+        ..MeasuredForm::default()
+    };
+    let cases = [
+        ("measured-missing", MeasuredForm::default()),
+        ("parameter", value("revolutions", "800")),
+        ("measurement", value("coolant", "warm")),
+        ("measurement-range", value("rest-voltage", "24.6")),
+        ("day-future", MeasuredForm { day: "2026-06-02".to_owned(), ..value("coolant", "90") }),
+        (
+            "too-many",
+            MeasuredForm { values: vec![MeasuredValueForm::default(); 101], ..MeasuredForm::default() },
+        ),
+    ];
+    for (code, measured) in cases {
+        shelf.refused(code, Request::WriteMeasured { book: shelf.book.clone(), measured });
+    }
+    shelf.refused("measured-unread", Request::ReadMeasured { text: "RPM 812".to_owned() });
+    let (book, unit) = (shelf.book.clone(), Some("furlongs-per-firkin".to_owned()));
+    shelf.refused("consumption-unit", Request::Fuel { book, unit });
 }
 
 #[test]

@@ -91,6 +91,31 @@ impl ConsumptionUnit {
         }
     }
 
+    /// The unit with this name.
+    pub fn from_key(key: &str) -> Option<ConsumptionUnit> {
+        ConsumptionUnit::ALL.into_iter().find(|unit| unit.key() == key)
+    }
+
+    /// The unit that people use whose instrument counts in `distance` and who fill up in `volume`.
+    ///
+    /// Common practice: with kilometres litres for 100 km, whatever the pump counts in; with miles the gallon of the
+    /// pump, and the imperial one where the pump counts in litres, as in the United Kingdom.
+    pub const fn usual(distance: DistanceUnit, volume: VolumeUnit) -> ConsumptionUnit {
+        match (distance, volume) {
+            (DistanceUnit::Kilometre, _) => ConsumptionUnit::LitresPer100Km,
+            (DistanceUnit::Mile, VolumeUnit::UsGallon) => ConsumptionUnit::MilesPerUsGallon,
+            (DistanceUnit::Mile, _) => ConsumptionUnit::MilesPerImperialGallon,
+        }
+    }
+
+    /// The same for electricity.
+    pub const fn usual_electric(distance: DistanceUnit) -> ConsumptionUnit {
+        match distance {
+            DistanceUnit::Kilometre => ConsumptionUnit::KwhPer100Km,
+            DistanceUnit::Mile => ConsumptionUnit::MilesPerKwh,
+        }
+    }
+
     /// Whether it is for electricity.
     pub const fn is_electric(self) -> bool {
         matches!(self, ConsumptionUnit::KwhPer100Km | ConsumptionUnit::MilesPerKwh)

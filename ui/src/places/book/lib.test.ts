@@ -19,7 +19,7 @@ import {
 const fuelled: LineContent = {
   kind: 'reading',
   status: 'actual',
-  fuel: { volume: '41.300', volume_unit: 'litre', total: { number: '69.80', currency: 'EUR' }, fill: 'full' },
+  fuel: { kind: 'petrol', amount: '41.300', unit: 'litre', price: null, price_follows: { number: '1.690', currency: 'EUR' }, total: { number: '69.80', currency: 'EUR' }, fill: 'full' },
   papers: [{ subject: 'p', hash: 'h', width: 1, height: 1, filed: '2026-10-12', whole: null, page: null }],
 };
 const line = (says: LineContent, struck: string | null = null): BookLine => ({
@@ -87,7 +87,7 @@ describe('a line', () => {
   });
 
   it('comes back into a form as it was read', () => {
-    expect(readingOf(line(fuelled))).toMatchObject({ day: '2026-10-12', reading: '96300', papers: ['p'], fuel: { volume: '41.300', total: '69.80' } });
+    expect(readingOf(line(fuelled))).toMatchObject({ day: '2026-10-12', reading: '96300', papers: ['p'], fuel: { kind: 'petrol', amount: '41.300', price: '', total: '69.80', currency: 'EUR' } });
     expect(readingOf(line({ kind: 'newer' }))).toBeUndefined();
   });
 

@@ -1,9 +1,10 @@
 // The book: what a line says in one breath, how it is filtered, and how a reading is taken back into a form.
 
-import type { BookLine, FoundView, ItemView, LineContent, LineFilter, PartNoteForm, ReadingForm } from '../../door/types';
-import { day, foundText, itemName, itemNames, money, numbersText, partTitle, reading, volume, warningText } from '../../format';
+import type { BookLine, FoundView, FuelView, ItemView, LineContent, LineFilter, MeasuredValueView, PartNoteForm, ReadingForm } from '../../door/types';
+import { amountTaken, day, foundText, itemName, itemNames, measuredValue, money, numbersText, partTitle, reading, warningText } from '../../format';
 import { interval, isMonthly } from '../../intervals';
 import { say, sayKey } from '../../words';
+import { fuelOf } from '../pump/fuel';
 
 /** The filter as the fields hold it: text, empty where nothing is asked for. */
 export interface FilterFields {
@@ -35,7 +36,7 @@ export function saysText(says: LineContent, unit: string): string {
     case 'vehicle':
       return say('line-vehicle', { name: says.vehicle.name });
     case 'reading':
-      return says.fuel ? say('line-fuel', { volume: volume(says.fuel), fill: sayKey(`fill-${says.fuel.fill}`) ?? '' }) : say('line-reading');
+      return says.fuel ? fillText(says.fuel) : say('line-reading');
     case 'instrument':
       return say('line-instrument', { old: reading(says.old), new: reading(says.new) });
     case 'visit':
@@ -46,6 +47,8 @@ export function saysText(says: LineContent, unit: string): string {
       return noteText(says.note);
     case 'paper':
       return say('line-paper');
+    case 'measured':
+      return say('line-measured', { what: says.values.map(measuredText).join('\u00a0· ') });
     case 'plan':
       return planText(says, unit);
     case 'newer':
@@ -69,9 +72,7 @@ export function readingOf({ day: on, reading: read, says }: BookLine): ReadingFo
   if (says.kind !== 'reading') return undefined;
   const papers = says.papers.map(({ subject }) => subject);
   const form: ReadingForm = { day: on, reading: read === null ? '' : String(read.count), status: says.status, papers };
-  if (!says.fuel) return form;
-  const { volume: amount, volume_unit, total, fill } = says.fuel;
-  return { ...form, fuel: { volume: amount, volume_unit, total: total?.number ?? '', currency: total?.currency ?? '', fill } };
+  return says.fuel ? { ...form, fuel: fuelOf(says.fuel) } : form;
 }
 
 /** Why a line no longer counts, in words; nothing where it does. */
@@ -92,6 +93,17 @@ export function canStrike({ says, struck }: BookLine): boolean {
 
 export function canThrowAway({ says, struck }: BookLine): boolean {
   return struck === null && says.kind === 'paper';
+}
+
+/** A value that was read off: what, how much, and whether it is outside of what is usual. */
+export function measuredText({ parameter, value, unit, judgement }: MeasuredValueView): string {
+  const what = sayKey(`parameter-${parameter}`) ?? parameter;
+  const told = say('measured-is', { what, value: measuredValue(value, unit) });
+  return judgement === 'usual' ? told : `${told} (${sayKey(`judgement-${judgement}`) ?? judgement})`;
+}
+
+function fillText({ amount, unit, fill }: FuelView): string {
+  return say('line-fuel', { volume: amountTaken({ number: amount, unit }), fill: sayKey(`fill-${fill}`) ?? '' });
 }
 
 /** What was noted of a part: what warns of it, and its other numbers. */

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import type { PumpView } from '../../door/types';
 import { nothingRead } from '../../parts/from-paper';
-import { digitsOf, erase, freshDraft, groupBefore, isStray, isUntouched, paperDraft, readingForm, shown, startDraft, tap, worthKeeping } from './lib';
+import { digitsOf, endedBy, erase, freshDraft, groupBefore, isStray, isUntouched, paperDraft, readingForm, shown, startDraft, strokeOf, tap, worthKeeping } from './lib';
 
 const view: PumpView = {
   vehicle: { book: 'b', name: 'Heron', make_model: '', engine: 'petrol', unit: 'km', reading: null },
@@ -11,8 +11,12 @@ const view: PumpView = {
   leading: '98',
   digits: 5,
   last: [],
-  currency: 'EUR',
-  volume_unit: 'litre',
+  fuels: [
+    { kind: 'petrol', unit: 'litre', units: ['litre', 'us-gallon', 'imperial-gallon'], currency: 'EUR', price: '1.689', amounts: [] },
+    { kind: 'electric', unit: 'kilowatt-hour', units: ['kilowatt-hour'], currency: 'EUR', price: '', amounts: [] },
+  ],
+  used: [],
+  undo: null,
 };
 
 describe('the pad', () => {
@@ -44,6 +48,40 @@ describe('what was typed', () => {
     expect(isUntouched(freshDraft(view), view)).toBe(true);
     expect(isUntouched({ ...freshDraft(view), digits: '' }, view)).toBe(true);
     expect(isUntouched({ ...freshDraft(view), digits: '984' }, view)).toBe(false);
+  });
+});
+
+describe('a key of the keyboard', () => {
+  it('types onto the pad wherever the focus is, unless a field takes it', () => {
+    expect(['page', 'key', 'field'].map((focus) => strokeOf('7', focus as 'page'))).toEqual(['digit', 'digit', undefined]);
+    expect(strokeOf('Backspace', 'key')).toBe('erase');
+    expect(strokeOf('Backspace', 'field')).toBeUndefined();
+  });
+
+  it('saves with Enter, unless Enter presses the key that has the focus', () => {
+    expect(['page', 'key', 'field'].map((focus) => strokeOf('Enter', focus as 'page'))).toEqual(['save', undefined, undefined]);
+  });
+
+  it('does nothing with letters', () => {
+    expect(strokeOf('a', 'page')).toBeUndefined();
+  });
+});
+
+describe('the full tank that a fill ended', () => {
+  const fuel = { kind: 'petrol', amount: '41.300', unit: 'litre', price: null, price_follows: null, total: null, fill: 'full' };
+  const line = { subject: 's', day: '2026-11-25', reading: { count: 98420, unit: 'km' as const }, status: 'actual', fuel };
+  const used = [{ kind: 'petrol', to: '2026-11-25', used: { number: '6.4', hundredths: 640 }, unit: 'litres-per-100-km' }];
+
+  it('is that of its day and kind', () => {
+    expect(endedBy(line, used)).toBe(used[0]);
+    expect(endedBy({ ...line, day: '2026-11-26' }, used)).toBeUndefined();
+    expect(endedBy({ ...line, fuel: { ...fuel, kind: 'electric' } }, used)).toBeUndefined();
+  });
+
+  it('is none after a part fill, a missed one, or without fuel', () => {
+    expect(endedBy({ ...line, fuel: { ...fuel, fill: 'part' } }, used)).toBeUndefined();
+    expect(endedBy({ ...line, fuel: { ...fuel, fill: 'missed' } }, used)).toBeUndefined();
+    expect(endedBy({ ...line, fuel: null }, used)).toBeUndefined();
   });
 });
 
@@ -79,32 +117,48 @@ describe('the draft', () => {
   });
 
   it('comes back for the sake of the fuel alone', () => {
-    const kept = { ...freshDraft(view), fuel: { ...freshDraft(view).fuel, volume: '41,3' } };
-    expect(startDraft(view, kept).fuel.volume).toBe('41,3');
+    const kept = { ...freshDraft(view), fuel: { ...freshDraft(view).fuel, amount: '41,3' } };
+    expect(startDraft(view, kept).fuel.amount).toBe('41,3');
     expect(worthKeeping(kept, view)).toBe(true);
+  });
+
+  it('takes over only what a form has today of one that an older version kept', () => {
+    const old = { digits: '98420', fuelled: true, fuel: { volume: '41', volume_unit: 'litre', total: '69.76', currency: 'CHF', fill: 'part' } };
+    const { fuel } = startDraft(view, old as never);
+    expect(fuel).toEqual({ kind: 'petrol', amount: '', unit: 'litre', price: '', total: '69.76', currency: 'CHF', fill: 'part' });
+    expect(startDraft(view, { digits: '98420', fuel: null } as never).digits).toBe('98420');
+    expect(startDraft(view, {})).toEqual(freshDraft(view));
   });
 
   it('sends fuel only when the section is open and holds something', () => {
     const draft = { ...freshDraft(view), digits: '98420' };
     expect(readingForm({ ...draft, fuelled: true })).toEqual({ day: '', reading: '98420', status: '', papers: [] });
-    const fuel = { ...draft.fuel, volume: '41.3' };
+    const fuel = { ...draft.fuel, amount: '41.3' };
     expect(readingForm({ ...draft, fuelled: false, fuel }).fuel).toBeUndefined();
     expect(readingForm({ ...draft, fuelled: true, fuel }).fuel).toEqual(fuel);
   });
 });
 
 describe('a fill that a paper tells of', () => {
-  const from = { ...nothingRead('p'), day: '2026-11-20', volume: '41.30', volumeUnit: 'litre', cost: '69.76', currency: 'CHF' };
+  const from = { ...nothingRead('p'), day: '2026-11-20', volume: '41.30', volumeUnit: 'litre', price: '1.689', cost: '69.76', currency: 'CHF' };
 
   it('has its day, its figures and the paper, and no digits that nobody read', () => {
     const draft = paperDraft(view, from);
     expect(draft).toMatchObject({ digits: '', fuelled: true, day: '2026-11-20', papers: ['p'] });
-    expect(readingForm({ ...draft, digits: '98420' })).toMatchObject({ day: '2026-11-20', papers: ['p'], fuel: { volume: '41.30', total: '69.76', currency: 'CHF' } });
+    expect(readingForm({ ...draft, digits: '98420' })).toMatchObject({ day: '2026-11-20', papers: ['p'], fuel: { kind: 'petrol', amount: '41.30', price: '1.689', total: '69.76', currency: 'CHF' } });
   });
 
   it('has the reading that is printed, or the leading digits of today', () => {
     expect(paperDraft(view, { ...from, reading: '98420' }).digits).toBe('98420');
     expect(paperDraft(view, { ...from, day: view.today }).digits).toBe('98');
+  });
+
+  it('goes on with the digits that were typed before it was read, unless it is of another day or says its own', () => {
+    const old = { ...freshDraft(view), digits: '9842', papers: ['p'] };
+    expect(paperDraft(view, { ...from, day: view.today }, old).digits).toBe('9842');
+    expect(paperDraft(view, { ...from, day: '' }, old).digits).toBe('9842');
+    expect(paperDraft(view, from, old).digits).toBe('');
+    expect(paperDraft(view, { ...from, day: view.today, reading: '98431' }, old).digits).toBe('98431');
   });
 
   it('is kept, and comes back', () => {

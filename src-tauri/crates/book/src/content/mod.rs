@@ -4,6 +4,8 @@
 //! be added, and a reader passes over keys that it does not know.
 
 mod bought;
+mod fuel;
+mod measured;
 mod paper;
 mod part_note;
 mod plan;
@@ -15,10 +17,12 @@ use units::cbor::{Cbor, CborError, CborValue};
 use units::{Day, Distance, SubjectId};
 
 pub use bought::BoughtContent;
+pub use fuel::{Fill, Filled, Fuel, Liquid};
+pub use measured::{Came, MeasuredContent, MeasuredValue};
 pub use paper::{PageContent, PaperContent};
 pub use part_note::{Mark, NumberContent, PartNoteContent};
 pub use plan::PlanContent;
-pub use reading::{Fill, Fuel, InstrumentContent, ReadingContent};
+pub use reading::{InstrumentContent, ReadingContent};
 pub(crate) use reading::{status_from, status_number};
 pub use vehicle::VehicleContent;
 pub use visit::{By, FoundContent, PartContent, VisitContent};
@@ -42,6 +46,8 @@ pub enum Content {
     Bought(BoughtContent),
     /// A note on a part.
     PartNote(PartNoteContent),
+    /// What was read off the engine's computer or a meter.
+    Measured(MeasuredContent),
 }
 
 /// Which kind of content. Its number, in entries and in pages, is that of the entry kind that writes such a
@@ -64,10 +70,12 @@ pub enum ContentKind {
     Bought = 10,
     /// [`Content::PartNote`].
     PartNote = 11,
+    /// [`Content::Measured`].
+    Measured = 12,
 }
 
 impl ContentKind {
-    const ALL: [ContentKind; 8] = [
+    const ALL: [ContentKind; 9] = [
         ContentKind::Vehicle,
         ContentKind::Reading,
         ContentKind::Instrument,
@@ -76,6 +84,7 @@ impl ContentKind {
         ContentKind::Plan,
         ContentKind::Bought,
         ContentKind::PartNote,
+        ContentKind::Measured,
     ];
 
     /// Its number.
@@ -111,6 +120,7 @@ impl Content {
             Content::Plan(_) => ContentKind::Plan,
             Content::Bought(_) => ContentKind::Bought,
             Content::PartNote(_) => ContentKind::PartNote,
+            Content::Measured(_) => ContentKind::Measured,
         }
     }
 
@@ -121,6 +131,7 @@ impl Content {
             Content::Instrument(instrument) => Some(instrument.day),
             Content::Visit(visit) => Some(visit.day),
             Content::Bought(bought) => Some(bought.day),
+            Content::Measured(measured) => Some(measured.day),
             Content::Vehicle(_) | Content::Paper(_) | Content::Plan(_) | Content::PartNote(_) => None,
         }
     }
@@ -135,7 +146,8 @@ impl Content {
             | Content::Paper(_)
             | Content::Plan(_)
             | Content::Bought(_)
-            | Content::PartNote(_) => None,
+            | Content::PartNote(_)
+            | Content::Measured(_) => None,
         }
     }
 
@@ -149,7 +161,8 @@ impl Content {
             | Content::Instrument(_)
             | Content::Paper(_)
             | Content::Plan(_)
-            | Content::PartNote(_) => &[],
+            | Content::PartNote(_)
+            | Content::Measured(_) => &[],
         }
     }
 
@@ -163,7 +176,8 @@ impl Content {
             | Content::Instrument(_)
             | Content::Paper(_)
             | Content::Plan(_)
-            | Content::PartNote(_) => None,
+            | Content::PartNote(_)
+            | Content::Measured(_) => None,
         }
     }
 
@@ -178,6 +192,7 @@ impl Content {
             Content::Plan(content) => content.to_cbor(),
             Content::Bought(content) => content.to_cbor(),
             Content::PartNote(content) => content.to_cbor(),
+            Content::Measured(content) => content.to_cbor(),
         }
     }
 
@@ -192,6 +207,7 @@ impl Content {
             ContentKind::Plan => Content::Plan(Cbor::from_cbor(value)?),
             ContentKind::Bought => Content::Bought(Cbor::from_cbor(value)?),
             ContentKind::PartNote => Content::PartNote(Cbor::from_cbor(value)?),
+            ContentKind::Measured => Content::Measured(Cbor::from_cbor(value)?),
         })
     }
 }

@@ -1,8 +1,10 @@
-//! Readings, fuel, and replaced instruments.
+//! Readings and replaced instruments.
 
 use rules::running::{Instrument, OdometerStatus, Reading};
 use units::cbor::{Cbor, CborError, CborValue, MapReader, MapWriter};
-use units::{Day, Distance, Money, SubjectId, Volume, VolumeUnit};
+use units::{Day, Distance, SubjectId};
+
+use super::Fuel;
 
 /// A look at the odometer.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -19,30 +21,6 @@ pub struct ReadingContent {
     pub papers: Vec<SubjectId>,
 }
 
-/// Fuel taken.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Fuel {
-    /// How much.
-    pub volume: Volume,
-    /// The unit in which it was typed.
-    pub unit: VolumeUnit,
-    /// What it cost in all.
-    pub total: Option<Money>,
-    /// How far the tank was filled.
-    pub fill: Fill,
-}
-
-/// How far the tank was filled.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Fill {
-    /// Full.
-    Full,
-    /// In part.
-    Part,
-    /// Full, but a fill before this one was not written down.
-    MissedBefore,
-}
-
 /// A new instrument in the old one's place.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct InstrumentContent {
@@ -53,8 +31,6 @@ pub struct InstrumentContent {
     /// What the new one showed first.
     pub new: Distance,
 }
-
-units::cbor_numbers!(Fill { Full = 0, Part = 1, MissedBefore = 2 });
 
 impl ReadingContent {
     /// What the rules need to know of it.
@@ -109,22 +85,6 @@ impl Cbor for ReadingContent {
             fuel: map.get(4)?,
             papers: map.list(5)?,
         })
-    }
-}
-
-impl Cbor for Fuel {
-    fn to_cbor(&self) -> CborValue {
-        MapWriter::new()
-            .put(1, &self.volume)
-            .put(2, &self.unit)
-            .put_some(3, self.total.as_ref())
-            .put(4, &self.fill)
-            .finish()
-    }
-
-    fn from_cbor(value: &CborValue) -> Result<Fuel, CborError> {
-        let map = MapReader::new(value)?;
-        Ok(Fuel { volume: map.need(1)?, unit: map.need(2)?, total: map.get(3)?, fill: map.need(4)? })
     }
 }
 

@@ -166,7 +166,7 @@ impl Cbor for FoundContent {
 }
 
 /// Six digits and three decimals, either way, as many as anyone can type.
-fn measured(value: i64) -> Result<Milli, CborError> {
+pub(super) fn measured(value: i64) -> Result<Milli, CborError> {
     Some(Milli(value)).filter(|value| value.0.unsigned_abs() < 1_000_000_000).ok_or(CborError::Wrong(3))
 }
 

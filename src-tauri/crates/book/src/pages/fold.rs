@@ -6,7 +6,7 @@ use units::cbor;
 use units::{BookId, Hash, SubjectId};
 
 use crate::BookError;
-use crate::content::{Content, PaperContent, VisitContent, status_number};
+use crate::content::{Content, MeasuredContent, MeasuredValue, PaperContent, VisitContent, status_number};
 use crate::entry::{Body, Entry, Millis};
 
 const MILLIS_A_DAY: Millis = 86_400_000;
@@ -126,6 +126,7 @@ impl Page<'_> {
             "DELETE FROM done WHERE book = ?1 AND subject = ?2",
             "DELETE FROM paper WHERE book = ?1 AND subject = ?2",
             "DELETE FROM tied WHERE book = ?1 AND subject = ?2",
+            "DELETE FROM measured WHERE book = ?1 AND subject = ?2",
         ] {
             self.connection.prepare_cached(sql)?.execute(params![self.book().0, subject.0])?;
         }
@@ -138,6 +139,7 @@ impl Page<'_> {
         match content {
             Content::Visit(visit) => self.visit(subject, visit),
             Content::Paper(paper) => self.paper(subject, paper, written),
+            Content::Measured(measured) => self.measured(subject, measured),
             Content::Vehicle(_)
             | Content::Reading(_)
             | Content::Instrument(_)
@@ -157,6 +159,15 @@ impl Page<'_> {
                 rules::upkeep::ItemRef::Own(name) => (None, Some(name.as_str())),
             };
             done.execute(params![self.book().0, subject.0, position, number, own, day, shown])?;
+        }
+        Ok(())
+    }
+
+    fn measured(&self, subject: SubjectId, measured: &MeasuredContent) -> Result<(), BookError> {
+        let day = measured.day.epoch();
+        let mut insert = self.connection.prepare_cached(include_str!("measured_insert.sql"))?;
+        for (position, MeasuredValue { parameter, value }) in (0_u32..).zip(&measured.values) {
+            insert.execute(params![self.book().0, subject.0, position, parameter.number(), day, value.0])?;
         }
         Ok(())
     }

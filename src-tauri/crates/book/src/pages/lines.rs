@@ -98,13 +98,6 @@ impl Shelf {
         collect(&mut rows)
     }
 
-    /// The newest reading with fuel that counts.
-    pub fn last_fuel(&self, book: BookId) -> Result<Option<LineRow>, BookError> {
-        let mut statement = self.connection().prepare_cached(include_str!("last_fuel.sql"))?;
-        let raw = statement.query_row(params![book.0], Raw::read).optional()?;
-        raw.map(Raw::line).transpose()
-    }
-
     /// The days that the lines of a book name, each once, oldest first.
     pub fn days(&self, book: BookId) -> Result<Vec<Day>, BookError> {
         let mut statement =

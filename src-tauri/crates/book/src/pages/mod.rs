@@ -18,14 +18,14 @@ pub(crate) use dump::dump;
 pub(crate) use fold::fold;
 pub(crate) use lines::line;
 pub use lines::{LineFilter, LineRow, NewerRow, VersionRow};
-pub use rows::{DoneRow, PaperRow, ReadingRow};
+pub use rows::{DoneRow, FillRow, MeasuredRow, PaperRow, ReadingRow};
 
 /// The version of the pages. Raise it whenever their tables or their meaning change: the next start throws
 /// them away and works them out anew, and there is no other migration.
-pub(crate) const PAGES: &str = "3";
+pub(crate) const PAGES: &str = "4";
 
 /// The tables of the pages, in the order in which a dump writes them.
-const TABLES: [&str; 6] = ["line", "version", "done", "paper", "tied", "newer"];
+const TABLES: [&str; 7] = ["line", "version", "done", "measured", "paper", "tied", "newer"];
 
 /// Throws all pages away and folds every entry on the shelf anew; answers how many there were.
 pub(crate) fn rebuild(transaction: &Transaction<'_>) -> Result<usize, BookError> {

@@ -45,6 +45,17 @@ CREATE TABLE done (
     CHECK ((item IS NULL) <> (own IS NULL))
 ) STRICT, WITHOUT ROWID;
 
+-- Every value that was read off the engine's computer or a meter, and counts.
+CREATE TABLE measured (
+    book      BLOB NOT NULL,
+    subject   BLOB NOT NULL,
+    position  INTEGER NOT NULL,
+    parameter INTEGER NOT NULL,
+    day       INTEGER NOT NULL,
+    value     INTEGER NOT NULL,  -- thousandths of the parameter's unit
+    PRIMARY KEY (book, subject, position)
+) STRICT, WITHOUT ROWID;
+
 -- Every paper that counts, and the visit, reading or purchase to which it belongs.
 CREATE TABLE paper (
     book     BLOB NOT NULL,

@@ -2,13 +2,14 @@
 
 use std::collections::BTreeSet;
 
+use rules::measured::{Measurement, Parameter};
 use rules::running::Reading;
-use rules::upkeep::{ItemRef, OwnName};
+use rules::upkeep::{ItemRef, Milli, OwnName};
 use rusqlite::{Row, params};
-use units::cbor::CborError;
+use units::cbor::{self, Cbor, CborError};
 use units::{BookId, Day, Distance, Hash, SubjectId};
 
-use crate::content::{PageContent, status_from};
+use crate::content::{Fuel, PageContent, ReadingContent, status_from};
 use crate::entry::Millis;
 use crate::{BookError, Shelf};
 
@@ -32,6 +33,28 @@ pub struct DoneRow {
     pub day: Day,
     /// What the instrument showed.
     pub shown: Option<Distance>,
+}
+
+/// A reading with fuel that counts.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct FillRow {
+    /// Its line.
+    pub subject: SubjectId,
+    /// The reading.
+    pub reading: Reading,
+    /// The fuel taken at it.
+    pub fuel: Fuel,
+}
+
+/// A measured value that counts.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct MeasuredRow {
+    /// Its line.
+    pub subject: SubjectId,
+    /// What was measured.
+    pub parameter: Parameter,
+    /// When, and how much.
+    pub measurement: Measurement,
 }
 
 /// A paper that counts.
@@ -76,6 +99,28 @@ impl Shelf {
             done.push(done_row(row)?);
         }
         Ok(done)
+    }
+
+    /// Every reading with fuel that counts, oldest first.
+    pub fn fills(&self, book: BookId) -> Result<Vec<FillRow>, BookError> {
+        let mut statement = self.connection().prepare_cached(include_str!("fills.sql"))?;
+        let mut rows = statement.query(params![book.0])?;
+        let mut fills = Vec::new();
+        while let Some(row) = rows.next()? {
+            fills.extend(fill(row)?);
+        }
+        Ok(fills)
+    }
+
+    /// Every measured value that counts, oldest first.
+    pub fn measured(&self, book: BookId) -> Result<Vec<MeasuredRow>, BookError> {
+        let mut statement = self.connection().prepare_cached(include_str!("measured.sql"))?;
+        let mut rows = statement.query(params![book.0])?;
+        let mut measured = Vec::new();
+        while let Some(row) = rows.next()? {
+            measured.push(measured_row(row)?);
+        }
+        Ok(measured)
     }
 
     /// Every paper that counts, oldest first.
@@ -124,6 +169,21 @@ fn reading(row: &Row<'_>) -> Result<ReadingRow, BookError> {
         status: status_from(row.get(3)?).ok_or(CborError::Type)?,
     };
     Ok(ReadingRow { subject: SubjectId(row.get(0)?), reading })
+}
+
+fn fill(row: &Row<'_>) -> Result<Option<FillRow>, BookError> {
+    let bytes = row.get_ref(1)?.as_bytes().map_err(rusqlite::Error::from)?;
+    let content = ReadingContent::from_cbor(&cbor::decode_kept(bytes)?)?;
+    let (subject, reading) = (SubjectId(row.get(0)?), content.facts());
+    Ok(content.fuel.map(|fuel| FillRow { subject, reading, fuel }))
+}
+
+fn measured_row(row: &Row<'_>) -> Result<MeasuredRow, BookError> {
+    Ok(MeasuredRow {
+        subject: SubjectId(row.get(0)?),
+        parameter: Parameter::from_number(row.get(1)?).ok_or(CborError::Type)?,
+        measurement: Measurement { day: day(row.get(2)?)?, value: Milli(row.get(3)?) },
+    })
 }
 
 fn done_row(row: &Row<'_>) -> Result<DoneRow, BookError> {

@@ -2,16 +2,20 @@
 #![allow(clippy::unwrap_used, dead_code)]
 
 use book::content::{
-    BoughtContent, By, Content, Fill, FoundContent, Fuel, InstrumentContent, Mark, NumberContent,
-    PageContent, PaperContent, PartContent, PartNoteContent, PlanContent, ReadingContent, VehicleContent,
-    VisitContent,
+    BoughtContent, By, Came, Content, Fill, Filled, FoundContent, Fuel, InstrumentContent, Liquid, Mark,
+    MeasuredContent, MeasuredValue, NumberContent, PageContent, PaperContent, PartContent, PartNoteContent,
+    PlanContent, ReadingContent, VehicleContent, VisitContent,
 };
 use book::entry::Writer;
 use book::{Change, Shelf, Stamp};
+use rules::measured::Parameter;
 use rules::running::OdometerStatus;
 use rules::upkeep::{Finding, ItemRef, Milli, Pin, PlanChange, Setting};
 use rules::vehicle::{Conditions, EngineKind, Equipment, Fitting};
-use units::{Day, Distance, DistanceUnit, Hash, Measure, Quantity, SubjectId, Volume, VolumeUnit};
+use units::{
+    Day, Distance, DistanceUnit, Energy, Hash, Measure, Money, Quantity, SubjectId, UnitPrice, Volume,
+    VolumeUnit,
+};
 
 pub fn day(text: &str) -> Day {
     text.parse().unwrap()
@@ -60,12 +64,31 @@ pub fn reading(on: &str, count: i64) -> Content {
 }
 
 pub fn fill(on: Day, count: i64) -> Content {
+    let volume = Volume::parse("41.37", VolumeUnit::Litre).unwrap();
+    let filled = Filled::Volume { volume, unit: VolumeUnit::Litre, of: None };
+    fuelled(on, count, Fuel { filled, price: None, total: None, fill: Fill::Full })
+}
+
+/// A charge with everything that can be said of one.
+pub fn charge(on: Day, count: i64) -> Content {
+    let currency = "EUR".parse().unwrap();
     let fuel = Fuel {
-        volume: Volume::parse("41.37", VolumeUnit::Litre).unwrap(),
-        unit: VolumeUnit::Litre,
-        total: None,
-        fill: Fill::Full,
+        filled: Filled::Energy(Energy::parse("31.4").unwrap()),
+        price: Some(UnitPrice::parse("0.3127", currency).unwrap()),
+        total: Some(Money::parse("9.82", currency).unwrap()),
+        fill: Fill::Part,
     };
+    fuelled(on, count, fuel)
+}
+
+/// Gas by the gallon, of which the kind was said.
+pub fn gas(on: Day, count: i64) -> Content {
+    let volume = Volume::parse("8.2", VolumeUnit::UsGallon).unwrap();
+    let filled = Filled::Volume { volume, unit: VolumeUnit::UsGallon, of: Some(Liquid::Gas) };
+    fuelled(on, count, Fuel { filled, price: None, total: None, fill: Fill::MissedBefore })
+}
+
+fn fuelled(on: Day, count: i64, fuel: Fuel) -> Content {
     Content::Reading(ReadingContent {
         day: on,
         shown: km(count),
@@ -141,6 +164,12 @@ pub fn part_note() -> Content {
     })
 }
 
+pub fn measured(on: &str) -> Content {
+    let values = [(Parameter::LongTrim1, -4_700), (Parameter::RestVoltage, 12_480)];
+    let values = values.map(|(parameter, value)| MeasuredValue { parameter, value: Milli(value) });
+    Content::Measured(MeasuredContent { day: day(on), values: values.to_vec(), came: Came::Pasted })
+}
+
 pub fn instrument(on: &str) -> Content {
     Content::Instrument(InstrumentContent { day: day(on), old: km(120_000), new: km(3) })
 }
@@ -174,6 +203,9 @@ pub fn every_kind() -> (Shelf, units::BookId) {
     let receipt = write(&mut shelf, Change::Begin(paper(9)));
     write(&mut shelf, Change::Begin(bought("2023-04-01", receipt)));
     write(&mut shelf, Change::Begin(part_note()));
+    write(&mut shelf, Change::Begin(charge(day("2023-04-02"), 30)));
+    write(&mut shelf, Change::Begin(gas(day("2023-04-03"), 60)));
+    write(&mut shelf, Change::Begin(measured("2023-04-04")));
     (shelf, book)
 }
 

@@ -22,6 +22,10 @@ pub(super) const LACKS: &[&str] = &["timing-chain", "automatic-gearbox", "all-wh
 /// The owner's own item.
 pub(super) const TOW_BALL: &str = "Tow bar ball, grease";
 
+/// So many days ago a rear brake began to drag, and so many days ago it was freed.
+pub(super) const DRAGS_SINCE: i32 = 650;
+pub(super) const FREED: i32 = 410;
+
 pub(super) const JOBS: &[Job] = &[
     finding(
         &[Look::Word(41, "within-limits")],
@@ -104,6 +108,13 @@ pub(super) const JOBS: &[Job] = &[
         Workshop(7_700),
         Once(508),
         "Return hose renewed; dry since.",
+    ),
+    job(
+        &[Own("Rear brake calliper, freed")],
+        &[],
+        Workshop(11_800),
+        Once(FREED),
+        "It dragged; the wheel was hot after every drive. Runs cool since.",
     ),
     job(&[Own("Tow bar electrics, repair")], &[], Workshop(6_300), Once(760), "Green corrosion in the plug."),
     job(&[Item(68)], &[], Insurer(42_800), Every { months: 12, last: 305 }, ""),

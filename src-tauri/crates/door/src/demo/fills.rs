@@ -53,7 +53,14 @@ fn reading(day: Day, shown: String, fuel: FuelForm) -> Draft {
 impl Tank<'_> {
     fn burn(&mut self, day: Day, metres: i64) {
         let noise = self.chance.between(96, 104);
-        self.burnt += metres * self.car.habits.thirst * cold(day) / 1_000 * noise / 100 / 100_000;
+        let thirst = self.car.habits.thirst * self.drag(day) / 1_000;
+        self.burnt += metres * thirst * cold(day) / 1_000 * noise / 100 / 100_000;
+    }
+
+    /// Thousandths of the usual thirst.
+    fn drag(&self, day: Day) -> i64 {
+        let drag = self.car.drags.filter(|drag| (drag.from..drag.mended).contains(&day));
+        drag.map_or(1_000, |drag| drag.thirst)
     }
 
     fn next_stop(&mut self) {
@@ -76,14 +83,17 @@ impl Tank<'_> {
     fn form(&mut self, day: Day, taken: i64, fill: &str) -> FuelForm {
         let currency = self.car.place(day).currency;
         let centilitres = (taken + 5) / 10;
-        let minor = centilitres * self.litre_price(day) / 1_000;
+        let price = self.litre_price(day);
+        let minor = (centilitres * price + 500) / 1_000;
         let total = receipt::currency(currency).map(|currency| Money { minor, currency }.number());
         FuelForm {
-            volume: format!("{}.{:02}", centilitres / 100, centilitres % 100),
-            volume_unit: "litre".to_owned(),
+            amount: format!("{}.{:02}", centilitres / 100, centilitres % 100),
+            unit: "litre".to_owned(),
+            price: format!("{}.{:03}", price / 1_000, price % 1_000),
             total: total.unwrap_or_default(),
             currency: currency.to_owned(),
             fill: fill.to_owned(),
+            kind: self.car.vehicle.engine.clone(),
         }
     }
 

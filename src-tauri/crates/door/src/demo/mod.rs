@@ -7,7 +7,7 @@
 //! - `people` says who the household is, where it buys, and what it drives; `plans` what it settled for its cars.
 //! - `pip` and `barge` say what was done to each car, in the terms of `jobs`; `parts` with what, `looks` what was
 //!   found.
-//! - `drive` lets the cars go, day by day; `fills` and `visits` write down what that gave.
+//! - `drive` lets the cars go, day by day; `fills`, `visits` and `meter` write down what that gave.
 //! - `receipt`, `draw` and `outlines` make the papers.
 
 mod barge;
@@ -17,6 +17,7 @@ mod drive;
 mod fills;
 mod jobs;
 mod looks;
+mod meter;
 mod outlines;
 mod parts;
 mod people;
@@ -28,7 +29,7 @@ mod visits;
 
 use units::Day;
 
-use crate::{ItemForm, PlanForm, ReadingForm, VehicleForm, VisitForm};
+use crate::{ItemForm, MeasuredForm, PlanForm, ReadingForm, VehicleForm, VisitForm};
 
 pub(crate) use draw::draw;
 pub(crate) use receipt::Receipt;
@@ -59,6 +60,8 @@ pub(crate) struct Step {
 pub(crate) enum What {
     /// A reading, mostly with fuel.
     Reading(ReadingForm),
+    /// What was read off the engine's computer and a meter.
+    Measured(MeasuredForm),
     /// A visit, with the receipt that belongs to it.
     Visit { form: VisitForm, receipt: Option<Receipt> },
     /// A receipt that waits in the tray.

@@ -45,8 +45,23 @@ pub(super) struct Car {
     pub(super) replaced: Option<Day>,
     /// A reading was mistyped once, and struck out.
     pub(super) mistyped: bool,
+    /// Its trims are read off now and then.
+    pub(super) scanned: bool,
+    /// A brake drags.
+    pub(super) drags: Option<Drag>,
     /// The day from which it is kept in Port Senna.
     pub(super) moved: Day,
+}
+
+/// A time in which a car drank more than it should.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Drag {
+    /// From this day ...
+    pub(super) from: Day,
+    /// ... up to the day on which it was put right.
+    pub(super) mended: Day,
+    /// Thousandths of what it drinks otherwise.
+    pub(super) thirst: i64,
 }
 
 /// How a car is driven and what it drinks.
@@ -121,6 +136,8 @@ fn petrol(today: Day) -> Car {
         plan: plans::pip(begins, today),
         replaced: Some(today.plus_days(-1_003)),
         mistyped: false,
+        scanned: true,
+        drags: None,
         moved: begins,
     }
 }
@@ -150,6 +167,12 @@ fn diesel(today: Day) -> Car {
         plan: plans::barge(begins),
         replaced: None,
         mistyped: true,
+        scanned: false,
+        drags: Some(Drag {
+            from: today.plus_days(-barge::DRAGS_SINCE),
+            mended: today.plus_days(-barge::FREED),
+            thirst: 1_120,
+        }),
         moved: months_before(today, MOVED),
     }
 }

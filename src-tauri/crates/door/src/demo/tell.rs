@@ -8,7 +8,7 @@ use super::people::Car;
 use super::plans::Settled;
 use super::receipt::{self, Receipt};
 use super::visits::{line, number};
-use super::{DemoCar, Step, What, fills, visits};
+use super::{DemoCar, Step, What, fills, meter, visits};
 use crate::{ReadingForm, VisitForm};
 
 /// A step whose place in the book is not known yet.
@@ -48,6 +48,7 @@ pub(super) fn tell(car: &Car, today: Day) -> DemoCar {
     drafts.extend(mistyped(car, &fills));
     drafts.extend(fills);
     drafts.extend(visits::visits(car, &drive, today));
+    drafts.extend(meter::measured(car, today));
     drafts.extend(tray(car, today));
     drafts.sort_by_key(|draft| draft.written);
     amend(&mut drafts, today);

@@ -231,7 +231,7 @@ fn consumption_is_plausible_and_higher_in_winter() {
             let What::Reading(ReadingForm { day, reading, fuel: Some(fuel), .. }) = &step.what else {
                 continue;
             };
-            let (at, taken) = (reading.parse::<f64>().unwrap() * scale, fuel.volume.parse::<f64>().unwrap());
+            let (at, taken) = (reading.parse::<f64>().unwrap() * scale, fuel.amount.parse::<f64>().unwrap());
             since = match (fuel.fill.as_str(), since) {
                 ("part", Some((from, sum))) => Some((from, sum + taken)),
                 ("part", None) => None,

@@ -1,6 +1,8 @@
 //! Reading what was typed. Each refusal names its field.
 
 mod bought;
+mod fuel;
+mod measured;
 mod plan;
 mod reading;
 mod vehicle;
@@ -11,9 +13,12 @@ use units::{Currency, Day, Distance, DistanceUnit, Money};
 use crate::Refusal;
 
 pub(crate) use bought::{bought, part_note};
+pub(crate) use fuel::amount_number;
+pub(crate) use measured::{measured, read_measured};
 pub(crate) use plan::{item, plan};
 pub(crate) use reading::{past_day, reading, reading_text};
 pub(crate) use vehicle::{first_reading, vehicle, vehicle_warnings};
+use visit::too_many;
 pub(crate) use visit::visit;
 
 /// The longest note, in characters.
@@ -58,11 +63,16 @@ fn money(text: &str, currency: &str, field: &str) -> Result<Option<Money>, Refus
     if text.trim().is_empty() {
         return Ok(None);
     }
-    if currency.trim().is_empty() {
+    let currency = self::currency(currency)?;
+    Money::parse(text, currency).map(Some).map_err(|error| Refusal::from(error).at(field))
+}
+
+/// A currency, which has to be there.
+fn currency(code: &str) -> Result<Currency, Refusal> {
+    if code.trim().is_empty() {
         return Err(Refusal::new("currency-missing").at("currency"));
     }
-    let currency: Currency = currency.parse().map_err(|error| Refusal::from(error).at("currency"))?;
-    Money::parse(text, currency).map(Some).map_err(|error| Refusal::from(error).at(field))
+    code.parse().map_err(|error| Refusal::from(error).at("currency"))
 }
 
 /// A unit of distance, kilometres when empty.

@@ -1,20 +1,28 @@
-//! Readings and fuel as typed.
+//! Readings as typed.
 
-use book::content::{Fill, Fuel, ReadingContent};
+use book::content::ReadingContent;
 use rules::running::OdometerStatus;
-use units::{Day, Distance, DistanceUnit, Volume, VolumeUnit};
+use rules::vehicle::Vehicle;
+use units::{Day, Distance, DistanceUnit};
 
+use super::day_or;
+use super::fuel::fuel;
 use super::visit::papers;
-use super::{day_or, money};
-use crate::{FuelForm, ReadingForm, Refusal};
+use crate::{ReadingForm, Refusal};
 
-/// A reading, with its fuel if there is any.
-pub(crate) fn reading(form: &ReadingForm, unit: DistanceUnit, today: Day) -> Result<ReadingContent, Refusal> {
+/// A reading, with its fuel if there is any; `keep` says that the owner has been asked about what can hardly be.
+pub(crate) fn reading(
+    form: &ReadingForm,
+    vehicle: &Vehicle,
+    today: Day,
+    keep: bool,
+) -> Result<ReadingContent, Refusal> {
+    let fuel = form.fuel.as_ref().map(|form| fuel(form, vehicle.engine, keep));
     Ok(ReadingContent {
         day: past_day(&form.day, today, "day")?,
-        shown: reading_text(&form.reading, unit, "reading")?,
+        shown: reading_text(&form.reading, vehicle.unit, "reading")?,
         status: status(&form.status)?,
-        fuel: form.fuel.as_ref().map(fuel).transpose().map_err(|refusal| refusal.within("fuel"))?,
+        fuel: fuel.transpose().map_err(|refusal| refusal.within("fuel"))?,
         papers: papers(&form.papers)?,
     })
 }
@@ -40,22 +48,4 @@ fn status(text: &str) -> Result<OdometerStatus, Refusal> {
         "not-actual" => Ok(OdometerStatus::NotActual),
         other => Err(Refusal::new("status").with("text", other).at("status")),
     }
-}
-
-fn fuel(form: &FuelForm) -> Result<Fuel, Refusal> {
-    let unit = match form.volume_unit.as_str() {
-        "litre" | "" => VolumeUnit::Litre,
-        "us-gallon" => VolumeUnit::UsGallon,
-        "imperial-gallon" => VolumeUnit::ImperialGallon,
-        other => return Err(Refusal::new("volume-unit").with("text", other).at("volume_unit")),
-    };
-    let fill = match form.fill.as_str() {
-        "full" | "" => Fill::Full,
-        "part" => Fill::Part,
-        "missed" => Fill::MissedBefore,
-        other => return Err(Refusal::new("fill").with("text", other).at("fill")),
-    };
-    let volume = Volume::parse(&form.volume, unit);
-    let volume = volume.map_err(|_| Refusal::new("volume").with("text", &form.volume).at("volume"))?;
-    Ok(Fuel { volume, unit, total: money(&form.total, &form.currency, "total")?, fill })
 }

@@ -4,7 +4,8 @@ use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
 use super::{
-    FoundView, FuelView, IntervalView, ItemView, MoneyView, PaperView, PartView, Reading, VehicleLine,
+    FoundView, FuelView, IntervalView, ItemView, MeasuredValueView, MoneyView, PaperView, PartView, Reading,
+    VehicleLine,
 };
 use crate::{PartNoteForm, VehicleForm};
 
@@ -121,6 +122,13 @@ pub enum LineContent {
         then: Option<IntervalView>,
         /// The first one, where it differs.
         first: Option<IntervalView>,
+    },
+    /// Values were read off the engine's computer or a meter.
+    Measured {
+        /// What was read.
+        values: Vec<MeasuredValueView>,
+        /// They were pasted from another program and not typed.
+        pasted: bool,
     },
     /// Written by a newer version.
     Newer,

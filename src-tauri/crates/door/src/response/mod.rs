@@ -6,9 +6,12 @@
 mod bay;
 mod card;
 mod check;
+mod costs;
 mod counter;
 mod due;
+mod fuel;
 mod lines;
+mod measured;
 mod pump;
 mod receipt;
 mod sheet;
@@ -23,9 +26,12 @@ use ts_rs::TS;
 pub use bay::*;
 pub use card::*;
 pub use check::*;
+pub use costs::*;
 pub use counter::*;
 pub use due::*;
+pub use fuel::*;
 pub use lines::*;
+pub use measured::*;
 pub use pump::*;
 pub use receipt::*;
 pub use sheet::*;
@@ -48,6 +54,14 @@ pub enum Response {
     Moved(MovedView),
     /// The Pump screen.
     Pump(PumpView),
+    /// What the car uses, and how far it goes.
+    Fuel(Box<ConsumptionView>),
+    /// What the car costs.
+    Costs(CostsView),
+    /// What was measured.
+    Measured(MeasurementsView),
+    /// What pasted lines say.
+    MeasuredRead(MeasuredReadView),
     /// The Counter screen.
     Counter(CounterView),
     /// The parts that were fitted.

@@ -118,10 +118,16 @@ pub struct PartView {
 /// Fuel as written.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct FuelView {
+    /// `petrol`, `diesel`, `gas` or `electric`.
+    pub kind: String,
     /// How much, in its unit, with three decimals.
-    pub volume: String,
-    /// `litre`, `us-gallon` or `imperial-gallon`.
-    pub volume_unit: String,
+    pub amount: String,
+    /// `litre`, `us-gallon`, `imperial-gallon` or `kilowatt-hour`.
+    pub unit: String,
+    /// The price of one unit, where it was typed.
+    pub price: Option<MoneyView>,
+    /// The price of one unit as it follows from amount and total, where it was not typed.
+    pub price_follows: Option<MoneyView>,
     /// What it cost.
     pub total: Option<MoneyView>,
     /// `full`, `part` or `missed`.

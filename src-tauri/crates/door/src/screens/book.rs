@@ -3,18 +3,20 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use book::content::{
-    BoughtContent, Content, Mark, PaperContent, PartContent, PartNoteContent, PlanContent, VehicleContent,
-    VisitContent,
+    BoughtContent, Came, Content, Mark, PaperContent, PartContent, PartNoteContent, PlanContent,
+    VehicleContent, VisitContent,
 };
 use book::{LineRow, PaperRow, VersionRow};
+use rules::fuel::FuelKind;
 use rules::upkeep::{ItemRef, Setting};
-use rules::vehicle::{Conditions, Equipment, Fitting};
+use rules::vehicle::{Conditions, Equipment, Fitting, Vehicle};
 use units::{BookId, Day, DistanceUnit, SubjectId};
 
 use super::due::interval_view;
 use super::places::vehicle_line;
 use super::show::{
-    engine_key, found_view, fuel_view, item_view, money_view, paper_view, part_view, reading_of, status_key,
+    engine_key, found_view, fuel_view, item_view, measured_value_view, money_view, paper_view, part_view,
+    reading_of, status_key,
 };
 use crate::clock::day_of;
 use crate::{
@@ -25,7 +27,7 @@ use crate::{
 impl Door {
     pub(crate) fn lines_view(&self, book: &str, filter: &LineFilter) -> Result<LinesView, Refusal> {
         let car = self.car(book)?;
-        let show = self.show(car.book, car.unit())?;
+        let show = self.show(car.book, &car.vehicle)?;
         let wanted = self.shelf.lines(car.book, &row_filter(filter)?)?;
         let text =
             filter.text.as_deref().map(str::trim).filter(|text| !text.is_empty()).map(str::to_lowercase);
@@ -46,17 +48,18 @@ impl Door {
     pub(crate) fn line_view(&self, book: &str, subject: &str) -> Result<LineView, Refusal> {
         let book: BookId = book.parse()?;
         let subject: SubjectId = subject.parse()?;
-        let show = self.show(book, self.shelf.vehicle(book)?.unit)?;
+        let show = self.show(book, &self.shelf.vehicle(book)?.facts())?;
         let row = self.shelf.line(book, subject)?;
         let versions = self.shelf.versions(book, subject)?;
         let versions = versions.iter().filter_map(|version| show.version(version)).collect();
         Ok(LineView { line: show.line(&row), versions })
     }
 
-    fn show(&self, book: BookId, unit: DistanceUnit) -> Result<Show<'_>, Refusal> {
+    fn show(&self, book: BookId, vehicle: &Vehicle) -> Result<Show<'_>, Refusal> {
         let papers = self.shelf.papers(book)?.into_iter().map(|paper| (paper.subject, paper)).collect();
         let tied = self.shelf.tied(book)?;
-        Ok(Show { door: self, unit, papers, tied })
+        let own = FuelKind::own(vehicle.engine);
+        Ok(Show { door: self, unit: vehicle.unit, own, papers, tied })
     }
 }
 
@@ -88,7 +91,11 @@ fn says(row: &LineRow, text: &str) -> bool {
             contains(&note.number) || contains(&note.maker) || contains(&note.note) || same
         }
         Content::Vehicle(vehicle) => contains(&vehicle.name) || contains(&vehicle.make_model),
-        Content::Reading(_) | Content::Instrument(_) | Content::Paper(_) | Content::Plan(_) => false,
+        Content::Reading(_)
+        | Content::Instrument(_)
+        | Content::Paper(_)
+        | Content::Plan(_)
+        | Content::Measured(_) => false,
     }
 }
 
@@ -96,6 +103,8 @@ fn says(row: &LineRow, text: &str) -> bool {
 struct Show<'a> {
     door: &'a Door,
     unit: DistanceUnit,
+    /// The car's own fuel.
+    own: FuelKind,
     papers: BTreeMap<SubjectId, PaperRow>,
     tied: BTreeSet<SubjectId>,
 }
@@ -136,7 +145,7 @@ impl Show<'_> {
             Content::Vehicle(vehicle) => LineContent::Vehicle { vehicle: vehicle_form(vehicle) },
             Content::Reading(reading) => LineContent::Reading {
                 status: status_key(reading.status).to_owned(),
-                fuel: reading.fuel.as_ref().map(fuel_view),
+                fuel: reading.fuel.as_ref().map(|fuel| fuel_view(fuel, self.own)),
                 papers: self.papers(&reading.papers),
             },
             Content::Instrument(instrument) => LineContent::Instrument {
@@ -150,6 +159,10 @@ impl Show<'_> {
             Content::Plan(plan) => self.plan(plan),
             Content::Bought(bought) => self.bought(bought),
             Content::PartNote(note) => LineContent::PartNote { note: part_note_form(note) },
+            Content::Measured(measured) => LineContent::Measured {
+                values: measured.values.iter().map(measured_value_view).collect(),
+                pasted: measured.came == Came::Pasted,
+            },
         }
     }
 

@@ -2,9 +2,16 @@
 
 mod book;
 mod check;
+mod consumption;
+mod costs;
 mod due;
+mod fills;
+mod helped;
+mod measured;
+mod odometer;
 mod parts;
 mod places;
+mod pump;
 mod sheet;
 mod show;
 mod stock;
@@ -12,4 +19,4 @@ mod visits;
 
 pub(crate) use places::{fingerprint, vehicle_line};
 pub use sheet::vin_view;
-pub(crate) use show::{bare_item, engine_from, engine_key, measure_key, money_view, unit_key, volume_key};
+pub(crate) use show::{bare_item, engine_from, engine_key, measure_key, money_view, unit_key};

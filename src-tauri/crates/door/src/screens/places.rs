@@ -1,4 +1,4 @@
-//! Today, Pump, Counter and Bay, and what stands on the shelf.
+//! Today, Counter and Bay, and what stands on the shelf.
 
 use book::ReadingRow;
 use book::content::{Content, Fuel, ReadingContent};
@@ -8,19 +8,15 @@ use rules::vehicle::EngineKind;
 use units::{BookId, Money, WriterKey};
 
 use super::due::{due_view, last_parts, measured_view, state_key, workshop};
-use super::show::{
-    engine_key, fuel_view, item_view, money_view, paper_view, reading_of, status_key, volume_key,
-};
+use super::show::{engine_key, item_view, money_view, paper_view, reading_of};
 use super::stock::Stock;
 use super::visits::Ahead;
 use crate::car::{Car, Purchase, Visit};
 use crate::{
     BayView, CatalogueLine, CounterView, DatedReading, Door, EstimateView, JobView, PaperReader, PaperView,
-    PumpView, ReadingLine, Refusal, ShelfView, TieLine, TodayView, VehicleLine,
+    Refusal, ShelfView, TieLine, TodayView, VehicleLine,
 };
 
-/// How many of the last readings the pump shows.
-const LAST_READINGS: usize = 5;
 /// To how many of the last visits a paper can be tied at the counter.
 const LAST_LINES: usize = 20;
 
@@ -57,56 +53,6 @@ impl Door {
             spend: ahead.spend(),
             tray: self.shelf.tray(car.book)?.len(),
         })
-    }
-
-    pub(crate) fn pump_view(&self, book: &str) -> Result<PumpView, Refusal> {
-        let car = self.car(book)?;
-        let today = self.clock.today();
-        let (leading, digits) = car.leading(today);
-        let last = self.last_readings(&car)?;
-        let fuel = self.last_fuel(car.book)?;
-        let currency = fuel.as_ref().and_then(|fuel| fuel.total).map(|total| total.currency);
-        Ok(PumpView {
-            vehicle: vehicle_line(&car),
-            today: today.to_string(),
-            leading,
-            digits,
-            last,
-            currency: currency.map(|currency| currency.code().to_owned()).unwrap_or_default(),
-            volume_unit: fuel.map_or("litre", |fuel| volume_key(fuel.unit)).to_owned(),
-        })
-    }
-
-    fn last_readings(&self, car: &Car) -> Result<Vec<ReadingLine>, Refusal> {
-        // Within a day the one written last comes first, so that what was just put in can be taken back there.
-        let mut newest: Vec<_> = car.readings.iter().collect();
-        newest.sort_by_key(|row| std::cmp::Reverse((row.reading.day, row.subject)));
-        newest
-            .into_iter()
-            .take(LAST_READINGS)
-            .map(|row| {
-                let fuel = match self.shelf.line(car.book, row.subject)?.content {
-                    Content::Reading(reading) => reading.fuel,
-                    _ => None,
-                };
-                Ok(ReadingLine {
-                    subject: row.subject.to_string(),
-                    day: row.reading.day.to_string(),
-                    reading: reading_of(row.reading.shown, car.unit()),
-                    status: status_key(row.reading.status).to_owned(),
-                    fuel: fuel.as_ref().map(fuel_view),
-                })
-            })
-            .collect()
-    }
-
-    /// The fuel written down last, whose unit and currency the next one is likely to have.
-    fn last_fuel(&self, book: BookId) -> Result<Option<Fuel>, Refusal> {
-        let line = self.shelf.last_fuel(book)?;
-        Ok(line.and_then(|line| match line.content {
-            Content::Reading(reading) => reading.fuel,
-            _ => None,
-        }))
     }
 
     pub(crate) fn counter_view(&self, book: &str) -> Result<CounterView, Refusal> {

@@ -1,15 +1,20 @@
 //! How single values are shown: keys for what has a name, numbers with their units.
 
 use book::PaperRow;
-use book::content::{Fill, FoundContent, Fuel, PartContent};
+use book::content::{Fill, FoundContent, Fuel, MeasuredValue, PartContent};
+use rules::fuel::{FuelKind, Settled, settle};
+use rules::measured::Judgement;
 use rules::running::OdometerStatus;
 use rules::upkeep::{Catalogue, ItemRef};
 use rules::vehicle::EngineKind;
-use units::{Distance, DistanceUnit, Measure, Money, VolumeUnit};
+use units::{Distance, DistanceUnit, Measure, Money, UnitPrice};
 
 use super::due::{finding_key, measured_view};
 use crate::clock::day_of;
-use crate::{FoundView, FuelView, ItemView, MoneyView, PaperView, PartView, Reading, UnitKey};
+use crate::forms::amount_number;
+use crate::{
+    FoundView, FuelView, ItemView, MeasuredValueView, MoneyView, PaperView, PartView, Reading, UnitKey,
+};
 
 /// The key of an engine.
 pub(crate) const fn engine_key(engine: EngineKind) -> &'static str {
@@ -100,25 +105,54 @@ pub(crate) fn found_view(found: &FoundContent, catalogue: &Catalogue) -> FoundVi
     }
 }
 
-pub(crate) const fn volume_key(unit: VolumeUnit) -> &'static str {
-    match unit {
-        VolumeUnit::Litre => "litre",
-        VolumeUnit::UsGallon => "us-gallon",
-        VolumeUnit::ImperialGallon => "imperial-gallon",
-    }
-}
-
-pub(crate) fn fuel_view(fuel: &Fuel) -> FuelView {
+/// Fuel as written, for a car whose own fuel is `own`.
+pub(crate) fn fuel_view(fuel: &Fuel, own: FuelKind) -> FuelView {
     let fill = match fuel.fill {
         Fill::Full => "full",
         Fill::Part => "part",
         Fill::MissedBefore => "missed",
     };
+    let follows = follows(fuel).filter(|_| fuel.price.is_none());
     FuelView {
-        volume: fuel.volume.number(fuel.unit),
-        volume_unit: volume_key(fuel.unit).to_owned(),
+        kind: fuel.filled.kind(own).key().to_owned(),
+        amount: amount_number(fuel.filled.amount(), fuel.filled.unit()),
+        unit: fuel.filled.unit().key().to_owned(),
+        price: fuel.price.map(price_view),
+        price_follows: follows.map(price_view),
         total: fuel.total.map(money_view),
         fill: fill.to_owned(),
+    }
+}
+
+/// The price of one unit that follows from amount and total.
+pub(crate) fn follows(fuel: &Fuel) -> Option<UnitPrice> {
+    match settle(Some(fuel.filled.amount()), fuel.filled.unit(), None, fuel.total) {
+        Settled::Price(price) => Some(price),
+        _ => None,
+    }
+}
+
+fn price_view(price: UnitPrice) -> MoneyView {
+    MoneyView { number: price.number(), currency: price.currency.code().to_owned() }
+}
+
+/// A measured value in a line of the book.
+pub(crate) fn measured_value_view(measured: &MeasuredValue) -> MeasuredValueView {
+    let MeasuredValue { parameter, value } = *measured;
+    MeasuredValueView {
+        parameter: parameter.key().to_owned(),
+        value: value.to_string(),
+        unit: parameter.unit().to_owned(),
+        judgement: judgement_key(parameter.judge(value)).to_owned(),
+    }
+}
+
+pub(crate) const fn judgement_key(judgement: Judgement) -> &'static str {
+    match judgement {
+        Judgement::Implausible => "implausible",
+        Judgement::Low => "low",
+        Judgement::High => "high",
+        Judgement::Usual => "usual",
     }
 }
 

@@ -27,7 +27,7 @@ pub(crate) struct Needed {
 
 impl<'a> Stock<'a> {
     pub fn new(car: &'a Car) -> Stock<'a> {
-        let notes = Notes::new(car.part_notes.iter().filter_map(note).collect());
+        let notes = notes_of(car);
         let bought: Vec<_> = car.bought.iter().flat_map(lines).collect();
         let fitted: Vec<_> = fitted(car).collect();
         let there = in_stock(&bought, &fitted, &notes);
@@ -88,6 +88,21 @@ impl<'a> Stock<'a> {
         };
         Some(WarningView { mark: mark.to_owned(), instead: instead.to_owned() })
     }
+}
+
+/// What is noted of the parts of a car.
+pub(super) fn notes_of(car: &Car) -> Notes<'_> {
+    Notes::new(car.part_notes.iter().filter_map(note).collect())
+}
+
+/// What was bought to be fitted later and is known to have been paid for, so that it is not paid for again in the
+/// visit at which it goes in.
+pub(super) fn paid_for(car: &Car) -> Vec<Bought<'_>> {
+    let paid = |purchase| {
+        let whole = Purchase::is_priced(purchase);
+        lines(purchase).filter(move |bought| whole || bought.price.is_some())
+    };
+    car.bought.iter().flat_map(paid).collect()
 }
 
 fn note(note: &PartNoteContent) -> Option<Note<'_>> {

@@ -1,5 +1,6 @@
 //! Amount, price of a unit and total: any two give the third, and three can disagree.
 
+use super::FuelKind;
 use units::{Amount, Energy, Money, UnitPrice, Volume, VolumeUnit};
 
 /// The unit of an amount to which its price belongs.
@@ -39,7 +40,33 @@ const HALF_PRICE: i128 = 5;
 /// The decimals that a price is worked out to.
 const PRICE_DECIMALS: u32 = 3;
 
+impl FuelKind {
+    /// The units in which it is counted, the usual one first.
+    pub fn units(self) -> &'static [PumpUnit] {
+        let (volumes, energy) = PumpUnit::ALL.split_at(3);
+        if self == FuelKind::Electric { energy } else { volumes }
+    }
+}
+
 impl PumpUnit {
+    /// Every unit.
+    pub const ALL: [PumpUnit; 4] = [
+        PumpUnit::Volume(VolumeUnit::Litre),
+        PumpUnit::Volume(VolumeUnit::UsGallon),
+        PumpUnit::Volume(VolumeUnit::ImperialGallon),
+        PumpUnit::KilowattHour,
+    ];
+
+    /// Its name in the words and in forms.
+    pub const fn key(self) -> &'static str {
+        match self {
+            PumpUnit::Volume(VolumeUnit::Litre) => "litre",
+            PumpUnit::Volume(VolumeUnit::UsGallon) => "us-gallon",
+            PumpUnit::Volume(VolumeUnit::ImperialGallon) => "imperial-gallon",
+            PumpUnit::KilowattHour => "kilowatt-hour",
+        }
+    }
+
     /// Picolitres or watt-hours in one of it.
     const fn base(self) -> i64 {
         match self {

@@ -3,6 +3,7 @@
 use units::{Amount, Day, Energy, Money, Volume};
 
 use crate::running::Travelled;
+use crate::vehicle::EngineKind;
 
 /// What a car can run on; fills of different kinds go into different tanks and are never counted together.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -81,6 +82,34 @@ impl FuelKind {
     }
 }
 
+impl FuelKind {
+    /// The kind with this name.
+    pub fn from_key(key: &str) -> Option<FuelKind> {
+        FuelKind::ALL.into_iter().find(|kind| kind.key() == key)
+    }
+
+    /// What a car with this engine can take, its own fuel first.
+    ///
+    /// A petrol engine can have been converted to gas, and a hybrid may have a plug. Where nothing is known of the
+    /// engine, anything can be.
+    pub const fn taken_by(engine: EngineKind) -> &'static [FuelKind] {
+        match engine {
+            EngineKind::Petrol => &[FuelKind::Petrol, FuelKind::Gas],
+            EngineKind::PetrolHybrid => &[FuelKind::Petrol, FuelKind::Electric, FuelKind::Gas],
+            EngineKind::Diesel => &[FuelKind::Diesel],
+            EngineKind::DieselHybrid => &[FuelKind::Diesel, FuelKind::Electric],
+            EngineKind::Gas => &[FuelKind::Gas, FuelKind::Petrol],
+            EngineKind::Electric => &[FuelKind::Electric],
+            EngineKind::Other => &[FuelKind::Petrol, FuelKind::Diesel, FuelKind::Gas, FuelKind::Electric],
+        }
+    }
+
+    /// A car's own fuel: that which it takes where nobody says which.
+    pub const fn own(engine: EngineKind) -> FuelKind {
+        FuelKind::taken_by(engine)[0]
+    }
+}
+
 impl Taken {
     /// So much of this kind; `None` for a volume of electricity and for an energy of fuel.
     pub const fn new(kind: FuelKind, amount: Amount) -> Option<Taken> {
@@ -122,11 +151,26 @@ mod tests {
             [Amount::Volume(Volume::from_picolitres(5)), Amount::Energy(Energy::from_watt_hours(5))];
         for (number, kind) in (0_u8..).zip(FuelKind::ALL) {
             assert_eq!((kind.number(), FuelKind::from_number(number)), (number, Some(kind)));
+            assert_eq!(FuelKind::from_key(kind.key()), Some(kind));
             let taken: Vec<_> = amounts.iter().filter_map(|&amount| Taken::new(kind, amount)).collect();
             assert_eq!(taken.len(), 1, "{kind:?}");
             assert_eq!(taken[0].kind(), kind);
             assert!(amounts.contains(&taken[0].amount()));
         }
         assert_eq!(FuelKind::from_number(4), None);
+    }
+    #[test]
+    fn a_car_takes_its_own_fuel_and_electricity_only_with_a_motor() {
+        for engine in EngineKind::ALL {
+            let kinds = FuelKind::taken_by(engine);
+            assert_eq!(kinds[0], FuelKind::own(engine));
+            let plug = kinds.contains(&FuelKind::Electric);
+            assert_eq!(plug, engine.has_high_voltage() || engine == EngineKind::Other, "{engine:?}");
+            assert_eq!(
+                kinds.iter().any(|kind| *kind != FuelKind::Electric),
+                engine.burns_fuel(),
+                "{engine:?}"
+            );
+        }
     }
 }

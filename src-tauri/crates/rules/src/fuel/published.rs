@@ -1,5 +1,8 @@
 //! What moves consumption apart from work on the car, with where each figure was published.
 
+use super::FuelKind;
+use crate::vehicle::EngineKind;
+
 /// Something that moves consumption.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub struct Effect {
@@ -86,6 +89,15 @@ pub fn effects() -> &'static [Effect] {
 }
 
 impl Swing {
+    /// How far the seasons can move what a car with this engine uses of a kind.
+    pub const fn of(engine: EngineKind, kind: FuelKind) -> Swing {
+        match kind {
+            FuelKind::Electric => Swing::Electric,
+            _ if engine.has_high_voltage() => Swing::Hybrid,
+            _ => Swing::Fuel,
+        }
+    }
+
     /// Half of the way from the warmest to the coldest time of the year, as a natural logarithm.
     ///
     /// Taken from the published figures: with 15 % less far on the same amount the logarithm of what is used moves
@@ -116,6 +128,9 @@ mod tests {
         for work in ["tuning", "oil-grade", "air-filter-injection", "air-filter-carburettor"] {
             assert!(size("cold") > size(work), "{work}");
         }
+        assert_eq!(Swing::of(EngineKind::PetrolHybrid, FuelKind::Electric), Swing::Electric);
+        assert_eq!(Swing::of(EngineKind::PetrolHybrid, FuelKind::Petrol), Swing::Hybrid);
+        assert_eq!(Swing::of(EngineKind::Diesel, FuelKind::Diesel), Swing::Fuel);
         assert!((Swing::Fuel.amplitude() - 0.081_26).abs() < 1e-5);
         assert!(effects().iter().all(|effect| !effect.source.is_empty()));
     }

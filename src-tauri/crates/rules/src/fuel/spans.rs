@@ -70,6 +70,8 @@ pub struct Series {
 pub enum Warning {
     /// By a good deal more went in than ever before.
     LargerThanEver {
+        /// Of what.
+        kind: FuelKind,
         /// When.
         day: Day,
         /// How much.
@@ -184,7 +186,8 @@ fn larger(fills: &[Fill]) -> Vec<Warning> {
     for (count, fill) in fills.iter().enumerate() {
         let amount = fill.taken.amount();
         if let Some(before) = most.filter(|before| exceeds(amount, *before) && count >= ENOUGH_FILLS) {
-            warnings.push(Warning::LargerThanEver { day: fill.day, amount, before });
+            let kind = fill.taken.kind();
+            warnings.push(Warning::LargerThanEver { kind, day: fill.day, amount, before });
         }
         if most.is_none_or(|most| amount.base() > most.base()) {
             most = Some(amount);

@@ -130,7 +130,12 @@ fn odd_fills_are_remarked_on() {
         spans(&fills).1,
         [
             Warning::ReadingFalls { day: day("2024-03-02") },
-            Warning::LargerThanEver { day: day("2024-03-01"), amount: amount("48.01"), before: amount("40") },
+            Warning::LargerThanEver {
+                kind: FuelKind::Petrol,
+                day: day("2024-03-01"),
+                amount: amount("48.01"),
+                before: amount("40"),
+            },
         ]
     );
     assert_eq!(spans(&fills[3..]).1.len(), 1, "too few before it to say so");

@@ -128,3 +128,16 @@ fn nothing_is_said_in_the_first_year() {
     assert!(!watch(&[]).learnt);
     assert!(watch(&log(&Log { weeks: 54, ..of }, &mut Chance(6))).learnt);
 }
+
+/// A car that scatters by 1 % alone: what is off by 12 % is off by so many deviations that the allowance is, too.
+#[test]
+fn a_step_is_found_in_a_car_that_hardly_scatters() {
+    let quiet =
+        Log { weeks: 150, noise: 0.01, season: 0.05, step: Some((120, 0.113)), short_of_full: u64::MAX };
+    let spans = log(&quiet, &mut Chance(5));
+    let watched = watch(&spans);
+    let [alarm] = watched.alarms[..] else { panic!("{watched:?}") };
+    let raised = spans.iter().position(|span| span.to == alarm.raised).unwrap();
+    assert!((120..126).contains(&raised), "{raised}");
+    assert!(alarm.size.low < PerMille(120) && PerMille(110) < alarm.size.high, "{alarm:?}");
+}

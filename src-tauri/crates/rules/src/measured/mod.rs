@@ -4,7 +4,9 @@
 //! one, that one counts. What lies outside is a reason to look further, never a reason to change a part.
 
 mod parameter;
+mod read;
 mod watch;
 
 pub use parameter::{Judgement, Limits, Parameter};
+pub use read::{Pasted, read};
 pub use watch::{Drift, Jump, Measurement, Watched, watch};

@@ -82,6 +82,11 @@ impl Parameter {
         }
     }
 
+    /// The parameter with this name.
+    pub fn from_key(key: &str) -> Option<Parameter> {
+        Parameter::ALL.into_iter().find(|parameter| parameter.key() == key)
+    }
+
     /// The symbol of its unit.
     pub const fn unit(self) -> &'static str {
         match self {
@@ -171,6 +176,7 @@ mod tests {
                 assert_eq!(parameter.judge(limit), Judgement::Usual, "{parameter:?}");
             }
             assert!(!source.is_empty());
+            assert_eq!(Parameter::from_key(parameter.key()), Some(parameter));
             keys.push(parameter.key());
         }
         keys.sort_unstable();

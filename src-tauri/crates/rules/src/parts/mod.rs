@@ -13,4 +13,4 @@ pub use history::{Paid, Part, parts};
 pub use note::{Note, Notes, Warning};
 pub use number::PartNumber;
 pub use service::{Service, lasted};
-pub use stock::{Bought, InStock, at_home, in_stock};
+pub use stock::{Bought, InStock, at_home, from_stock, in_stock};

@@ -46,23 +46,38 @@ pub struct InStock<'a> {
 /// what a workshop fitted came from the workshop. A part without number is known by maker and name. More fitted
 /// than was bought leaves nothing, not less than nothing.
 pub fn in_stock<'a>(bought: &[Bought<'a>], fitted: &[Fitted<'a>], notes: &Notes<'_>) -> Vec<InStock<'a>> {
+    let (shelves, _) = walk(bought, fitted, notes);
+    let mut stock: Vec<_> = shelves.iter().filter_map(Shelf::stock).collect();
+    stock.sort_by_key(|stock| Reverse(stock.bought.day));
+    stock
+}
+
+/// How much of each part that was fitted came from what was at home, in thousandths; in the order of `fitted`.
+pub fn from_stock<'a>(bought: &[Bought<'a>], fitted: &[Fitted<'a>], notes: &Notes<'_>) -> Vec<u32> {
+    walk(bought, fitted, notes).1
+}
+
+/// Everything bought and fitted, one after the other: what is left, and what each part that was fitted took of it.
+fn walk<'a>(bought: &[Bought<'a>], fitted: &[Fitted<'a>], notes: &Notes<'_>) -> (Vec<Shelf<'a>>, Vec<u32>) {
     let mut shelves: Vec<Shelf<'a>> = Vec::new();
-    for event in events(bought, fitted) {
+    let mut taken = vec![0; fitted.len()];
+    // Without a purchase nothing is at home, and no part needs to be looked for.
+    let events = if bought.is_empty() { Vec::new() } else { events(bought, fitted) };
+    for event in events {
         let of = event.part();
         let known =
             shelves.iter_mut().find(|shelf| shelf.part.measure == of.measure && shelf.part.is(&of, notes));
         match (event, known) {
             (Event::Bought(bought), Some(shelf)) => shelf.add(bought),
             (Event::Bought(bought), None) => shelves.push(Shelf::new(of, bought)),
-            (Event::Fitted(fitted), Some(shelf)) => {
-                shelf.left = shelf.left.saturating_sub(fitted.quantity.thousandths());
+            (Event::Fitted(at, fitted), Some(shelf)) => {
+                taken[at] = shelf.left.min(fitted.quantity.thousandths());
+                shelf.left -= taken[at];
             }
-            (Event::Fitted(_), None) => {}
+            (Event::Fitted(..), None) => {}
         }
     }
-    let mut stock: Vec<_> = shelves.iter().filter_map(Shelf::stock).collect();
-    stock.sort_by_key(|stock| Reverse(stock.bought.day));
-    stock
+    (shelves, taken)
 }
 
 /// How much of a part is at home in this measure, in thousandths.
@@ -77,16 +92,18 @@ pub fn at_home(number: &PartNumber, measure: Measure, stock: &[InStock<'_>], not
 #[derive(Clone, Copy)]
 enum Event<'e, 'a> {
     Bought(&'e Bought<'a>),
-    Fitted(&'e Fitted<'a>),
+    /// With its place among all that were fitted.
+    Fitted(usize, &'e Fitted<'a>),
 }
 
 /// What was bought and what the owner fitted, by day; of one day, what was bought comes first.
 fn events<'e, 'a>(bought: &'e [Bought<'a>], fitted: &'e [Fitted<'a>]) -> Vec<Event<'e, 'a>> {
-    let own = fitted.iter().filter(|fitted| fitted.shop.is_empty());
-    let mut events: Vec<_> = bought.iter().map(Event::Bought).chain(own.map(Event::Fitted)).collect();
+    let own = fitted.iter().enumerate().filter(|(_, fitted)| fitted.shop.is_empty());
+    let own = own.map(|(at, fitted)| Event::Fitted(at, fitted));
+    let mut events: Vec<_> = bought.iter().map(Event::Bought).chain(own).collect();
     events.sort_by_key(|event| match event {
         Event::Bought(bought) => (bought.day, 0),
-        Event::Fitted(fitted) => (fitted.at.day, 1),
+        Event::Fitted(_, fitted) => (fitted.at.day, 1),
     });
     events
 }
@@ -95,7 +112,7 @@ impl Event<'_, '_> {
     fn part(&self) -> Known {
         match self {
             Event::Bought(Bought { maker, number, name, quantity, .. })
-            | Event::Fitted(Fitted { maker, number, name, quantity, .. }) => Known {
+            | Event::Fitted(_, Fitted { maker, number, name, quantity, .. }) => Known {
                 number: PartNumber::new(number),
                 named: (normal(maker), normal(name)),
                 measure: quantity.measure,

@@ -84,3 +84,16 @@ fn another_number_for_the_same_part_counts() {
     assert_eq!(at_home(&number("OF 12 44"), Measure::Piece, &stock, &notes), 1000);
     assert_eq!(at_home(&number("OF 12 44"), Measure::Litre, &stock, &notes), 0);
 }
+
+#[test]
+fn each_part_says_how_much_of_it_came_from_home() {
+    let bought = [bought("2026-01-05", "P 9", pieces(3000))];
+    let used = [
+        fitted("2026-04-01", "P9", pieces(2000)),
+        fitted("2026-02-01", "P 9", pieces(2000)),
+        fitted("2026-02-01", "Q 1", pieces(1000)),
+        Fitted { shop: "Garage Plover", ..fitted("2026-02-02", "P 9", pieces(1000)) },
+    ];
+    assert_eq!(from_stock(&bought, &used, &Notes::default()), [1000, 2000, 0, 0]);
+    assert_eq!(from_stock(&[], &used, &Notes::default()), [0; 4]);
+}

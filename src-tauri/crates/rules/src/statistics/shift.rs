@@ -33,7 +33,7 @@ const ALLOWANCE: f64 = 0.75;
 /// ... and their limit. Both were set by the simulation in `fuel/watch_tests.rs`.
 const LIMIT: f64 = 3.0;
 
-/// One value counts no more than so many standard deviations.
+/// One value counts no more than so many standard deviations, or half of that beyond the allowance if that is more.
 const WILDEST: f64 = 3.0;
 
 /// In working out what is usual, one value counts no more than so many.
@@ -185,7 +185,10 @@ impl Watch<'_> {
         let unlike = UNLIKE * usual.season(&self.seasons[at]);
         let own = 1.0 / self.values[at].weight + doubt;
         let deviation = (usual.spread * usual.spread * own + unlike * unlike).sqrt();
-        Some(((off / deviation).clamp(-WILDEST, WILDEST), (self.tuning.allowance / deviation).max(ALLOWANCE)))
+        let allowance = (self.tuning.allowance / deviation).max(ALLOWANCE);
+        // Where hardly anything scatters the allowance is many deviations, and a value must be able to exceed it.
+        let most = WILDEST.max(allowance + WILDEST / 2.0);
+        Some(((off / deviation).clamp(-most, most), allowance))
     }
 
     /// How far a value is off the usual, and how unsure that is, as a multiple of the variance of a value.

@@ -117,3 +117,70 @@ cli-day-or = { $day } or { $or }
 cli-sure-sure = sure
 cli-sure-likely = likely
 cli-sure-doubtful = doubtful
+
+# What the car uses.
+cli-no-fuel = No fuel was written down yet.
+cli-fuel-petrol = Petrol
+cli-fuel-diesel = Diesel
+cli-fuel-gas = Gas
+cli-fuel-electric = Electricity
+# $kind: of what; $last and the others: a consumption with its unit; $day: when the last span ended
+cli-figures = { $kind }: { $last } up to { $day }; { $year } over the last year, { $overall } over all; least { $least }, most { $most }.
+cli-no-span = { $kind }: two full tanks are needed before anything can be said.
+# $from, $to: the days of two full tanks; $why: in words
+cli-unused = { $from } to { $to } is left out: { $why }.
+cli-apart-missed = a fill within it was not written down
+cli-apart-no-distance = by the readings the car went nowhere
+cli-apart-too-little = less than a car can do with, so that a reading is mistyped or a fill is missing
+cli-apart-too-much = more than a car uses, so that a reading or the amount is mistyped
+# $since: a day; $likely, $low, $high: in percent
+cli-uses-more = Since { $since } the car uses about { $likely } % more ({ $low } to { $high } %).
+# $low, $high, $percent: in percent
+cli-better = better by { $low } to { $high } %
+cli-worse = worse by { $low } to { $high } %
+cli-no-larger = no difference larger than { $percent } %
+# $more: full tanks
+cli-cannot-tell = cannot tell yet: about { $more ->
+    [one] one more tank
+   *[other] { $more } more tanks
+} for a difference of 3 %
+cli-can-never-tell = cannot be told: too few tanks before it
+# $others: how many
+cli-others-near = { $others ->
+    [one] together with another visit at about the same time
+   *[other] together with { $others } other visits at about the same time
+}
+
+# What the car costs.
+cli-no-costs = No price is in the book yet.
+cli-cost-fuel = fuel
+cli-cost-parts = parts
+cli-cost-work = work
+cli-cost-duties = duties
+# $price: with its currency and unit; $distance: with its unit; $from, $to: days
+cli-per-distance = { $price } over { $distance }, from { $from } to { $to }.
+
+# What was read off the engine's computer or a meter.
+cli-no-measured = Nothing was measured yet.
+# $count: how many values
+cli-measured-written = { $count ->
+    [one] Written: one value.
+   *[other] Written: { $count } values.
+}
+# $line: what was pasted
+cli-measured-unread = Left out: { $line }
+# $name: what was measured; $usual: between what; $source: where the limits come from
+cli-parameter = { $name } (usually { $usual }; { $source })
+cli-parameter-short-trim-1 = Short-term fuel trim, bank 1
+cli-parameter-long-trim-1 = Long-term fuel trim, bank 1
+cli-parameter-short-trim-2 = Short-term fuel trim, bank 2
+cli-parameter-long-trim-2 = Long-term fuel trim, bank 2
+cli-parameter-coolant = Coolant temperature, engine warm
+cli-parameter-idle-air = Air flow at idle, engine warm
+cli-parameter-rest-voltage = Battery voltage at rest
+cli-judged-implausible = cannot be
+cli-judged-low = low
+cli-judged-high = high
+cli-judged-usual = usual
+# $low, $high: a year; $unit: symbol
+cli-drift = It moves by { $low } to { $high } { $unit } a year.

@@ -26,8 +26,13 @@ refusal-instrument-order = The old instrument’s last reading is lower than the
 
 # ---- Fuel, quantities, money
 
-refusal-volume = ‘{ $text }’ is no volume; write a number above 0 and up to 1{"\u00A0"}000 with at most three decimals.
-refusal-volume-unit = ‘{ $text }’ is no unit of volume; it is litre, us-gallon or imperial-gallon.
+refusal-fuel-kind = ‘{ $text }’ is nothing that this car takes; choose one of the kinds that are offered, or correct the engine on the car’s sheet.
+refusal-fuel-unit = ‘{ $text }’ is no unit of it; a fuel is counted in litre, us-gallon or imperial-gallon, and electricity in kilowatt-hour.
+refusal-fuel-amount = ‘{ $text }’ is no amount; write a number above 0 and up to 1{"\u00A0"}000 with at most three decimals.
+refusal-fuel-two-needed = The amount is missing; write it, or write the price of one unit and the total, from which it follows.
+# $amount: how much; $price: of one unit, with its currency; $total, $worked-out: with their currency
+refusal-fuel-disagrees = { $amount } at { $price } makes { $worked-out }, and not { $total }; correct one of the three, or keep them if they are as printed.
+refusal-consumption-unit = ‘{ $text }’ is no unit of consumption; choose one of those that are offered.
 refusal-fill = ‘{ $text }’ is no kind of fill; it is full, part or missed.
 refusal-quantity = ‘{ $text }’ is no quantity; write a number above 0 and below 1{"\u00A0"}000{"\u00A0"}000 with at most three decimals.
 refusal-measure = ‘{ $text }’ is no measure; it is piece, litre, set, kilogram or metre.
@@ -72,6 +77,10 @@ refusal-not-measured = Nothing is measured on this item; leave the value empty.
 refusal-measurement = ‘{ $text }’ is no measured value; write up to six digits and three decimals, such as 3.1.
 # $value: what was typed; $unit: its unit; $least, $most: what a gauge shows
 refusal-measurement-range = { $value } { $unit } cannot be; the gauge shows { $least } to { $most } { $unit }.
+# $text: the key of what was measured
+refusal-parameter = ‘{ $text }’ is nothing that is measured here; choose one of the list.
+refusal-measured-missing = No value was given; write at least one.
+refusal-measured-unread = Nothing in this text is a value that is kept; paste lines such as ‘STFT1 2.3 %’ or ‘Battery 12.48 V’.
 # $day: a day that has passed
 refusal-day-past = { $day } has passed; choose today or a later day.
 refusal-item-not-planned = This item has no next time that could be moved; record it once, or give it an interval.

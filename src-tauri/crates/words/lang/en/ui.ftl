@@ -67,6 +67,17 @@ amount-metre = { $amount } m
 volume-litre = litres
 volume-us-gallon = US gallons
 volume-imperial-gallon = imperial gallons
+volume-kilowatt-hour = kWh
+fuel-kind-petrol = Petrol
+fuel-kind-diesel = Diesel
+fuel-kind-gas = Gas
+fuel-kind-electric = Electricity
+use-litres-per-100-km = L/100 km
+use-km-per-litre = km/L
+use-miles-per-us-gallon = mpg (US)
+use-miles-per-imperial-gallon = mpg (imperial)
+use-kwh-per-100-km = kWh/100 km
+use-miles-per-kwh = mi/kWh
 fill-full = full tank
 fill-part = part fill
 fill-missed = a fill before it was not written down
@@ -283,10 +294,44 @@ pump-digits = Only digits go here; write what the instrument shows, such as 9842
 pump-erase = Erase
 pump-clear = Clear
 fuel-too = Fuel as well
+fuel-kind = What was filled in
 fuel-volume = Amount
 fuel-unit = In
+# $unit: in what it is counted
+fuel-amount = Amount in { $unit }
+fuel-price = Price of one
+price-of-litre = Per litre
+price-of-us-gallon = Per gallon
+price-of-imperial-gallon = Per gallon
+price-of-kilowatt-hour = Per kWh
 fuel-total = Paid in all
 fuel-fill = How it was filled
+# $price: of one unit, with its currency
+fuel-price-last = { $price } the last time
+# Any two of the three give the third. $what: which one; $value: with its unit or currency
+fuel-worked = { $what ->
+    [amount] That makes { $value }.
+    [price] That makes { $value } for one.
+   *[total] That makes { $value } in all.
+}
+fuel-any-two = Any two of amount, price and sum give the third.
+worked-out = worked out
+receipt-goes-with = { $count ->
+    [one] One paper goes with this reading.
+   *[other] { $count } papers go with this reading.
+}
+receipt-read = Read it
+receipt-leave = Leave it in the tray
+# $reading, as it now stands in the book
+pump-saved = Saved: { $reading }
+# $use: from the last full tank to this one; $kind: of which fuel
+pump-used = { $use } since the last full tank
+pump-used-kind = { $kind }: { $use } since the last time full
+pump-undone = Taken back. The line stays readable in the book, struck out.
+# An alarm on consumption. $since: a day; $low, $high: in percent, with a sign where it is less; $likely: most likely
+watch-title = The car uses more than it did
+watch-says = Since { $since } it has used about { $likely } % more than before at this time of the year (between { $low } and { $high } %).
+watch-open = See what may explain it
 readings-last = Last readings
 readings-none = No reading is in the book yet.
 
@@ -567,6 +612,226 @@ visit-recorded-see = See the line
 
 # ---- Book
 
+book-ways = In the book
+book-lines = Lines
+running-title = Fuel and distance
+costs-title = Costs
+measured-title = Measured values
+plot-table = The figures as a table
+period = How far back
+period-1 = 1 year
+period-3 = 3 years
+period-all = all
+column-day = Day
+column-to = To
+column-reading = Reading
+column-distance = Distance
+column-amount = Amount
+column-use = Consumption
+column-note = Note
+column-all = All together
+use-none = Two full tanks are needed, and what lies between them is the first figure. None is in the book yet.
+# $kind: a fuel
+use-title = Consumption: { $kind }
+use-unit = Shown in
+use-less = Lower is better: the car goes as far on less.
+use-more = Higher is better: the car goes further on as much.
+# What whoever does not see the plot hears. $count: of full tanks; $from, $to: days; $least, $most: with their unit
+use-says = Consumption from { $from } to { $to }, { $count ->
+    [one] over one full tank
+   *[other] over { $count } full tanks
+}: between { $least } and { $most }.
+use-key-line = from full tank to full tank
+use-key-year = mean of a year, over its distance
+use-key-mark = work on the car, by its number below
+use-key-other = other visits
+use-last = Last full tank
+use-year = Last 12 months
+use-overall = Over all of it
+use-least = The least
+use-most = The most
+# $use, $day
+use-on = { $use } on { $day }
+use-unused = { $count ->
+    [one] One stretch is left out.
+   *[other] { $count } stretches are left out.
+}
+# $from, $to: days
+unused-between = { $from } to { $to }
+apart-missed = a fill within it was not written down
+apart-no-distance = by the readings the car went nowhere, or backwards
+apart-too-little = less than a car can do with: a reading is mistyped, or a fill is missing
+apart-too-much = more than a car uses: a reading or the amount is mistyped
+# $day; $amount, $before: with their unit
+odd-larger-than-ever = On { $day } { $amount } went in; never more than { $before } before. Was it mistyped?
+odd-reading-falls = The reading of { $day } is lower than that of a fill before it.
+odd-other-kind = The fill of { $day } is of a kind that this car does not take by its sheet; it counts for nothing.
+helped-title = Did it help?
+helped-more = What else moves consumption, and the plot
+helped-none = No visit lies between enough full tanks to say anything.
+# $low, $high, $percent: in percent
+helped-better = Yes: the car has used { $low } to { $high } % less since.
+helped-worse = No: the car has used { $low } to { $high } % more since.
+helped-no-larger-than = No difference larger than { $percent } %.
+# $more: full tanks; $kind: electric or fuel
+helped-cannot-tell-yet = { $kind ->
+    [electric] Cannot tell yet: about { $more ->
+        [one] one more full charge
+       *[other] { $more } more full charges
+    } for a difference of 3 %.
+   *[fuel] Cannot tell yet: about { $more ->
+        [one] one more full tank
+       *[other] { $more } more full tanks
+    } for a difference of 3 %.
+}
+helped-cannot-tell = Cannot tell: there is too little from before to compare with.
+# $others: how many other visits lie within a tank of this one
+helped-together = { $others ->
+    [one] This is said of it and one other visit close by together.
+   *[other] This is said of it and { $others } other visits close by together.
+}
+# $before, $after: how many full tanks were compared; $season: in percent
+helped-compared = { $before } full tanks before, { $after } after; right in 95 cases of 100.
+helped-compared-season = { $before } full tanks before, { $after } after; right in 95 cases of 100, with up to { $season } % from the season allowed for.
+effects-title = What else moves it
+effects-for = Cold and short trips move consumption by more than most work does. Published figures, for the distance on the same amount:
+# $how: by, up-to, between or none; $percent, $to: without a sign; $way: less or more far
+effect-change = { $how ->
+    [none] no difference found
+    [up-to] up to { $percent } % { $way ->
+        [less] less far
+       *[more] further
+    }
+    [between] { $percent } to { $to } % { $way ->
+        [less] less far
+       *[more] further
+    }
+   *[by] { $percent } % { $way ->
+        [less] less far
+       *[more] further
+    }
+}
+effect-cold-electric = Electric car, in town, at -7 instead of 25 °C
+effect-cold-hybrid = Petrol with an electric motor, in town, at -7 instead of 25 °C
+effect-cold-short-trips = Petrol, trips of a few kilometres, at -7 instead of 25 °C
+effect-cold = Petrol, in town, at -7 instead of 25 °C
+effect-cold-older-test = The same in an older test
+effect-slower-motorway = 100 instead of 120 km/h on a motorway
+effect-oxygen-sensor = A faulty oxygen sensor replaced
+effect-air-filter-carburettor = A clogged air filter renewed, on an engine with a carburettor
+effect-tuning = An engine out of tune put right
+effect-oil-grade = The grade of oil that the maker names
+effect-air-filter-injection = A clogged air filter renewed, on an engine with injection
+watch-due = Due, and might explain it
+watch-look = Worth a look as well
+watch-not-learnt = A lasting change is watched for once there is a year of full tanks, 20 at least.
+watch-quiet = No lasting change stands.
+# $since, $raised: days; $low, $high: in percent, with a sign where it is less
+watch-shift = From { $since } on, { $low } to { $high } % (plain on { $raised })
+watch-shifts = { $count ->
+    [one] One lasting change so far
+   *[other] { $count } lasting changes so far
+}
+explains-tyre-pressure = the pressure in the tyres
+explains-brakes-dragging = a brake that drags: one wheel gives off more heat than the others after a drive; hold a hand near it and do not touch it
+explains-thermostat = a thermostat that stays open: the engine warms up slowly
+explains-oxygen-sensor = an oxygen sensor
+explains-fuel-trims = the fuel trims, with a scan tool
+explains-air-filter-carburettor = the air filter, if this engine has a carburettor
+odometer-title = Odometer
+# $from, $to: days; $first, $last: readings
+odometer-says = Odometer from { $first } on { $from } to { $last } on { $to }.
+odometer-pace = At its pace the car goes about { $distance } a year.
+odometer-ahead = On { $day } it will most likely show between { $low } and { $high }.
+odometer-key-read = what the instrument showed
+odometer-key-likely = most likely, with its span
+odometer-key-doubtful = so far off that it is left out
+odometer-travelled = The instrument was replaced: the plot counts on, and the table has what it showed.
+odometer-none = Two readings are needed before there is anything to draw.
+column-shown = It showed
+column-likely = Most likely
+column-span = Span
+costs-none = No price is in the book yet. Fills, parts and visits with a price are added up here.
+cost-fuel = Fuel
+cost-parts = Parts
+cost-work = Work
+cost-duties = Duties
+# $currency
+costs-years = By year, in { $currency }
+costs-months = The last 12 months, in { $currency }
+costs-running = { $period }, so far
+# $first, $last: years or months; $currency; $most: the dearest, with its $when
+costs-says = Costs from { $first } to { $last } in { $currency }; the most was { $most } in { $when }.
+costs-distance = By distance
+# $currency
+costs-per-km = Each kilometre, in { $currency }
+costs-per-mi = Each mile, in { $currency }
+# $from, $to: days; $distance
+costs-last-year = Last 12 months, { $distance }
+costs-all = All that is known, { $distance }
+# $fills, $visits: how many have no price
+costs-unpriced-fills = { $fills ->
+    [one] One fill has no price and is in no sum.
+   *[other] { $fills } fills have no price and are in no sum.
+}
+costs-unpriced-visits = { $visits ->
+    [one] One visit with parts or a workshop has no price and is in no sum.
+   *[other] { $visits } visits with parts or a workshop have no price and are in no sum.
+}
+measured-for = What a scan tool or a meter shows, kept with its day. A slow drift tells of a fault before a light does.
+measured-caution = Read it off with the engine running only outdoors, the car braked and out of gear, hands and sleeves away from belts and fans.
+measured-write = Write down what was read
+measured-paste = Or paste what the scan tool saved
+measured-paste-hint = One value a line, such as ‘LTFT B1 -4.7’.
+measured-paste-do = Take the values out of it
+measured-unread = { $count ->
+    [one] One line was not understood and is left out:
+   *[other] { $count } lines were not understood and are left out:
+}
+measured-taken = { $count ->
+    [0] No value was found in it.
+    [one] One value was found; look at it above and save.
+   *[other] { $count } values were found; look at them above and save.
+}
+measured-saved = It stands in the book.
+# $what: a parameter; $unit
+measured-field = { $what } in { $unit }
+# $what, $value: with its unit
+measured-is = { $what } { $value }
+measured-pasted = pasted from another program
+measured-none = Nothing was written down yet.
+# $what: a parameter; $from, $to: days; $count: how many values; $last: with its unit
+measured-says = { $what }, { $count } values from { $from } to { $to }; last { $last }.
+# $value: with its unit; $day
+measured-last = { $value } on { $day }
+# $low, $high: with their unit; $source: whose limits they are
+measured-between = Usually { $low } to { $high }, { $source }.
+measured-from = Usually { $low } or more, { $source }.
+measured-to = Usually { $high } or less, { $source }.
+measured-no-limit = No one limit serves every car; what matters is that it stays as it is.
+limit-common = by common practice
+limit-of = after the { $source }
+# $since: a day; $size: with its unit and sign
+measured-jump = Since { $since } it stands { $size } from where it was.
+# $low, $high: with their unit and sign
+measured-drift = It drifts by between { $low } and { $high } a year.
+measured-handbook = The handbook of the car comes before these limits.
+measured-key-limit = limit
+measured-key-outside = outside of it
+judgement-usual = usual
+judgement-low = lower than usual
+judgement-high = higher than usual
+judgement-implausible = no instrument shows this
+parameter-short-trim-1 = Short-term fuel trim, bank 1
+parameter-long-trim-1 = Long-term fuel trim, bank 1
+parameter-short-trim-2 = Short-term fuel trim, bank 2
+parameter-long-trim-2 = Long-term fuel trim, bank 2
+parameter-coolant = Coolant temperature, engine warm
+parameter-idle-air = Air flow at idle, engine warm
+parameter-rest-voltage = Battery voltage at rest
+fact-measured = What was read
+fact-source = How
+line-measured = { $what }
 filter = Which lines
 filter-year = Year
 filter-any-year = All years

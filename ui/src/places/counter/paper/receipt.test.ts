@@ -65,7 +65,7 @@ describe('a receipt', () => {
   it('of a pump is a fill, whose lines are no parts', () => {
     const fuel = { volume: '41.30', unit: 'litre', price: '1.689', total: '69.76', sure: 'sure', area };
     const draft = draftOf({ ...read, fields: { ...read.fields, total: null, numbers: [], fuel } });
-    expect(takenOver(draft, 'p', 'km')).toMatchObject({ parts: [], volume: '41.30', volumeUnit: 'litre', cost: '69.76' });
+    expect(takenOver(draft, 'p', 'km')).toMatchObject({ parts: [], volume: '41.30', volumeUnit: 'litre', price: '1.689', cost: '69.76' });
   });
 });
 

@@ -77,6 +77,7 @@ export function takenOver(draft: ReceiptDraft, paper: string, unit: string): Fro
     note: taxes.map(({ value }) => say('read-tax-note', { amount: [value, draft.currency].filter(Boolean).join(' ') })).join('\n'),
     volume: fuel?.volume ?? '',
     volumeUnit: fuel?.volume ? fuel.unit : '',
+    price: fuel?.price ?? '',
     reading: odometer?.unit === unit ? odometer.value.replace(/\D/g, '') : '',
   };
 }
