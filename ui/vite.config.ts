@@ -9,7 +9,8 @@ const door = process.env.WELLKEPT_DOOR ?? 'http://127.0.0.1:4780';
 export default defineConfig({
   plugins: [svelte()],
   // A font or picture written into the style sheet as a data address would be refused by the content policy.
-  build: { assetsInlineLimit: 0, modulePreload: { polyfill: false } },
+  // All words come along, since the ui works offline from its first start: nearly half of the script is text.
+  build: { chunkSizeWarningLimit: 800, assetsInlineLimit: 0, modulePreload: { polyfill: false } },
   server: {
     port: 5173,
     strictPort: true,

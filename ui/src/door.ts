@@ -27,6 +27,13 @@ type AnswerTo = {
   vin: 'vin';
   'read-card': 'card-read';
   check: 'check';
+  codes: 'codes';
+  trouble: 'trouble';
+  'trouble-of': 'trouble';
+  troubles: 'troubles';
+  brief: 'brief';
+  guides: 'guides';
+  guide: 'guide';
   rebuild: 'rebuilt';
 };
 

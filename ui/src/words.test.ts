@@ -43,6 +43,12 @@ it('says a message with what it takes, and a list in the language', () => {
   expect(sayKey('no-such-message')).toBeUndefined();
 });
 
+it('says what stands in a file that is read late, before and after it was read', () => {
+  expect(sayKey('guide-oil-and-filter')).toBe('Engine oil and filter');
+  expect(sayKey('symptom-rough-idle')).toBe('Rough idle');
+  expect(sayKey('place-bay')).toBe('Bay');
+});
+
 /** The words in the markup of a component that stand outside tags, braces, styles and scripts. */
 function bareWords(component: string): string[] {
   let markup = component

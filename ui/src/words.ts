@@ -11,7 +11,7 @@ type Takes<I extends MessageId> = [Words[I]] extends [never] ? [] : [values: Rec
 
 const FALLBACK = 'en';
 
-const files = import.meta.glob<string>('../../src-tauri/crates/words/lang/*/{catalogue,refusals,ui}.ftl', {
+const files = import.meta.glob<string>('../../src-tauri/crates/words/lang/*/{catalogue,codes,guides,refusals,trouble,ui}.ftl', {
   query: '?raw',
   import: 'default',
   eager: true,
@@ -25,6 +25,9 @@ export const language = wanted().map(primary).find((tag) => languages.has(tag)) 
 /** The locale of dates and numbers: the reader's own region where he has one for this language. */
 export const locale = wanted().find((tag) => primary(tag) === language) ?? (language === 'en' ? 'en-GB' : language);
 
+/** Long files that only the Bay needs: they are read at the first word that the others lack, and not at the start. */
+const READ_LATE = /\/(codes|guides|trouble)\.ftl$/;
+
 const bundles = language === FALLBACK ? [bundle(FALLBACK)] : [bundle(language), bundle(FALLBACK)];
 
 /** Says a message of the ui. */
@@ -34,7 +37,8 @@ export function say<I extends MessageId>(id: I, ...[values]: Takes<I>): string {
 
 /** Says a message whose name comes from the core, such as `item-KEY`; nothing when no file has it. */
 export function sayKey(id: string, values: Record<string, Value> = {}): string | undefined {
-  for (const words of bundles) {
+  for (const { words, late } of bundles) {
+    if (!words.hasMessage(id)) for (const text of late.splice(0)) words.addResource(new FluentResource(text));
     const pattern = words.getMessage(id)?.value;
     if (pattern) return words.formatPattern(pattern, values, []);
   }
@@ -51,13 +55,19 @@ export function either(words: string[]): string {
   return new Intl.ListFormat(locale, { type: 'disjunction' }).format(words);
 }
 
-function bundle(tag: string): FluentBundle {
+/** The words of one language, and the texts of the files that are yet to be read. */
+interface Bundle {
+  words: FluentBundle;
+  late: string[];
+}
+
+function bundle(tag: string): Bundle {
   // The marks that isolate directions are left out: they would stand in every text that is copied or searched.
   const words = new FluentBundle(tag === language ? [locale, tag] : [tag], { useIsolating: false });
-  for (const [path, text] of Object.entries(files)) {
-    if (folderOf(path) === tag) words.addResource(new FluentResource(text));
-  }
-  return words;
+  const own = Object.entries(files).filter(([path]) => folderOf(path) === tag);
+  const [late, now] = [true, false].map((is) => own.filter(([path]) => READ_LATE.test(path) === is).map(([, text]) => text));
+  for (const text of now ?? []) words.addResource(new FluentResource(text));
+  return { words, late: late ?? [] };
 }
 
 function wanted(): readonly string[] {

@@ -47,6 +47,18 @@ sure: string,
  */
 area: [number, number, number, number], };
 
+export type AnswerForm = {
+/**
+ * The check's key.
+ */
+check: string,
+/**
+ * What it said.
+ */
+answer: AnswerKey, };
+
+export type AnswerKey = "found" | "not-found" | "skipped";
+
 export type BayView = {
 /**
  * The vehicle.
@@ -76,6 +88,56 @@ currency: string,
  * The papers in the tray.
  */
 tray: Array<PaperView>, };
+
+export type Because = { "because": "looks-for",
+/**
+ * The cause.
+ */
+cause: string, } | { "because": "symptom",
+/**
+ * The symptom.
+ */
+symptom: string,
+/**
+ * The cause.
+ */
+cause: string, } | { "because": "code",
+/**
+ * The code.
+ */
+code: string,
+/**
+ * The cause.
+ */
+cause: string, } | { "because": "overdue",
+/**
+ * The item.
+ */
+item: ItemView,
+/**
+ * The cause.
+ */
+cause: string, } | { "because": "touched",
+/**
+ * The item.
+ */
+item: ItemView,
+/**
+ * How many days ago.
+ */
+days: number,
+/**
+ * The cause.
+ */
+cause: string, } | { "because": "before",
+/**
+ * The cause.
+ */
+cause: string, } | { "because": "shares",
+/**
+ * The id of what is open, as in [`OpeningView`].
+ */
+word: string, } | { "because": "second-look" };
 
 export type BillPartView = {
 /**
@@ -176,6 +238,82 @@ note: string,
  * The lines of the papers that belong to it.
  */
 papers: Array<string>, };
+
+export type BoundsView = {
+/**
+ * The low end, with a point.
+ */
+low: string,
+/**
+ * The high end.
+ */
+high: string | null, };
+
+export type BriefView = {
+/**
+ * The vehicle.
+ */
+vehicle: VehicleLine,
+/**
+ * Its identification number.
+ */
+vin: string | null,
+/**
+ * Today.
+ */
+today: string,
+/**
+ * The day on which the trouble was noticed, with what the instrument showed.
+ */
+day: string,
+/**
+ * What the instrument showed then, or the newest reading before.
+ */
+reading: DatedReading | null,
+/**
+ * The complaint in the owner's words.
+ */
+words: string,
+/**
+ * When it happens, in the owner's words.
+ */
+when: string,
+/**
+ * The keys of the symptoms that show.
+ */
+symptoms: Array<string>,
+/**
+ * The keys of those that were asked about and do not show.
+ */
+absent: Array<string>,
+/**
+ * The codes of all its scans, each once a status, without causes.
+ */
+codes: Array<CodeView>,
+/**
+ * What was frozen when a code set.
+ */
+frames: Array<FrameView>,
+/**
+ * The readiness of the last scan that told it.
+ */
+readiness: Array<ReadinessView>,
+/**
+ * The day on which the codes were last cleared.
+ */
+cleared: string | null,
+/**
+ * What was checked, with what result.
+ */
+checked: Array<AnswerForm>,
+/**
+ * The work of the last 90 days, newest first.
+ */
+work: Array<WorkLine>,
+/**
+ * What is asked, in the owner's words; may be empty.
+ */
+asked: string, };
 
 export type CardOptions = {
 /**
@@ -299,6 +437,20 @@ findings: Array<string>,
  */
 measured: MeasuredView | null, };
 
+export type CautionView = {
+/**
+ * Its key (`caution-KEY`, and in a word or two `caution-KEY-name`).
+ */
+key: string,
+/**
+ * It must be acknowledged by itself.
+ */
+one_by_one: boolean,
+/**
+ * Who publishes it; at least one.
+ */
+sources: Array<OriginView>, };
+
 export type ChangeView = {
 /**
  * Its lower end.
@@ -308,6 +460,78 @@ low: string,
  * Its upper end.
  */
 high: string, };
+
+export type CheckCosts = {
+/**
+ * This order.
+ */
+order: number,
+/**
+ * No order of these checks costs less than this.
+ */
+at_least: number,
+/**
+ * No order of these checks costs less than this one.
+ */
+exact: boolean,
+/**
+ * The plain order by chance over cost, which takes each check by itself.
+ */
+by_ratio: number,
+/**
+ * The chance that none of these checks finds the fault, in thousandths: then it is a workshop's.
+ */
+left: number, };
+
+export type CheckRow = {
+/**
+ * Its key (`check-KEY`, and how it is made under `check-KEY-how`).
+ */
+check: string,
+/**
+ * The chance that it finds the fault when nothing before it did, in thousandths.
+ */
+chance: number,
+/**
+ * How long it takes a practised amateur once everything is open, in minutes.
+ */
+minutes: number,
+/**
+ * What it costs here, in minutes: itself, its money, what it newly opens, and tools that the owner lacks.
+ */
+cost: number,
+/**
+ * It costs money.
+ */
+costs_money: boolean,
+/**
+ * It is done in a workshop.
+ */
+workshop: boolean,
+/**
+ * The tools that it needs.
+ */
+tools: Array<NeededTool>,
+/**
+ * What has to be open for it.
+ */
+opens: Array<OpeningView>,
+/**
+ * The keys of what can hurt someone at it (`caution-KEY`).
+ */
+cautions: Array<string>,
+/**
+ * What it would find, the likeliest first.
+ */
+finds: Array<FindsView>,
+/**
+ * Which look it is: 1, or 2 when a first one found nothing.
+ */
+look: number,
+/**
+ * Why it stands here; never empty.
+ */
+why: Array<Because>, };
 
 export type CheckView = {
 /**
@@ -340,6 +564,127 @@ printed: MoneyView,
  * Both agree, within what rounding explains.
  */
 agrees: boolean, };
+
+export type CodeLife = {
+/**
+ * When it was first seen.
+ */
+first: SeenAt,
+/**
+ * When it was last seen.
+ */
+last: SeenAt,
+/**
+ * How many scans had it.
+ */
+times: number,
+/**
+ * When it was last cleared.
+ */
+cleared: SeenAt | null,
+/**
+ * Each time that it came back.
+ */
+returns: Array<CodeReturn>,
+/**
+ * `present`, `cleared` or `gone` (`code-standing-KEY`).
+ */
+standing: string,
+/**
+ * Since when it is cleared or gone.
+ */
+since: SeenAt | null,
+/**
+ * What must be said along with it (`code-warning-KEY`).
+ */
+warnings: Array<string>, };
+
+export type CodeReturn = {
+/**
+ * When it was cleared, or first found gone by itself.
+ */
+left: SeenAt,
+/**
+ * It had been cleared; otherwise it had gone by itself.
+ */
+was_cleared: boolean,
+/**
+ * When it was seen again.
+ */
+back: SeenAt,
+/**
+ * How long and how far it had stayed away, at most.
+ */
+after: UsedView, };
+
+export type CodeView = {
+/**
+ * As it is printed: `P013A`.
+ */
+code: string,
+/**
+ * The id of its meaning in the words (`code-P0171`); nothing where there is no text here, and the handbook
+ * or a workshop has it.
+ */
+meaning: string | null,
+/**
+ * The key of the system that its letter stands for (`code-system-KEY`).
+ */
+system: string,
+/**
+ * `standard`, `maker` or `reserved` (`code-origin-KEY`).
+ */
+origin: string,
+/**
+ * The key of what it is probably about (`code-area-KEY`), a hint only.
+ */
+area: string | null,
+/**
+ * How soon it calls for somebody: `watch`, `soon` or `stop` (`code-urgency-KEY`).
+ */
+urgency: string | null,
+/**
+ * `confirmed`, `pending`, `permanent` or `unstated` (`code-status-KEY`).
+ */
+status: string,
+/**
+ * The failure type behind the code, as two hexadecimal digits.
+ */
+failure_type: string | null,
+/**
+ * The keys of the causes at which it points, the likeliest to store it first.
+ */
+causes: Array<string>,
+/**
+ * Its life in the book of the car that was asked about; nothing when no scan of the book had it.
+ */
+life: CodeLife | null, };
+
+export type CodesView = {
+/**
+ * The codes in the order in which they stand, each once a status.
+ */
+codes: Array<CodeView>,
+/**
+ * The lists that the car answered with, even an empty one: `confirmed`, `pending`, `permanent`.
+ */
+answered: Array<string>,
+/**
+ * The readiness of each control unit that told it.
+ */
+readiness: Array<ReadinessView>,
+/**
+ * What was frozen when a code set.
+ */
+frames: Array<FrameView>,
+/**
+ * Values of the moment.
+ */
+live: Array<ToldView>,
+/**
+ * What could not be read, or not without a doubt.
+ */
+notes: Array<NoteView>, };
 
 export type ConsumptionView = {
 /**
@@ -591,6 +936,34 @@ to: number | null,
  */
 source: string, };
 
+export type EndForm = {
+/**
+ * The day; today when empty.
+ */
+day: string,
+/**
+ * The line of the visit that ended it; empty where it went without one.
+ */
+visit: string,
+/**
+ * The key of what was the cause; empty where nobody found out, or it is none of the table.
+ */
+cause: string, };
+
+export type EndView = {
+/**
+ * The day.
+ */
+day: string,
+/**
+ * The line of the visit that ended it.
+ */
+visit: string | null,
+/**
+ * The key of what was the cause; nothing where nobody found out, or it is none of the table.
+ */
+cause: string | null, };
+
 export type EstimateView = {
 /**
  * The likely reading.
@@ -711,6 +1084,16 @@ papers: Array<string>,
  */
 warnings: Array<string>, };
 
+export type FindsView = {
+/**
+ * The key of the cause.
+ */
+cause: string,
+/**
+ * The chance that it does when nothing before it found anything, in thousandths.
+ */
+chance: number, };
+
 export type FirstKey = "time" | "distance" | "finding";
 
 export type FittedLine = {
@@ -750,6 +1133,20 @@ finding: string,
  * What was measured.
  */
 value: MeasuredView | null, };
+
+export type FrameView = {
+/**
+ * Its number; the first is 0.
+ */
+number: number,
+/**
+ * The code that it belongs to; nothing when the text does not tell.
+ */
+code: string | null,
+/**
+ * What was kept.
+ */
+values: Array<ToldView>, };
 
 export type FuelForm = {
 /**
@@ -954,6 +1351,92 @@ day: string | null,
  */
 lasted: UsedView | null, };
 
+export type GuideLine = {
+/**
+ * Its key (`guide-KEY`).
+ */
+key: string,
+/**
+ * How long it takes a practised amateur, in minutes.
+ */
+minutes: number,
+/**
+ * The items that a visit writes as done.
+ */
+does: Array<ItemView>,
+/**
+ * The items about which it may find something.
+ */
+finds: Array<ItemView>, };
+
+export type GuideView = {
+/**
+ * The vehicle.
+ */
+vehicle: VehicleLine,
+/**
+ * Its key, its time, and which items it writes.
+ */
+guide: GuideLine,
+/**
+ * What was fitted the last time for the items that it does.
+ */
+parts: Array<PartView>,
+/**
+ * The keys of what has to be at hand (`tool-KEY`).
+ */
+tools: Array<string>,
+/**
+ * The keys of what is used up (`supply-KEY`).
+ */
+supplies: Array<string>,
+/**
+ * The keys of what can hurt someone (`hazard-KEY`).
+ */
+hazards: Array<string>,
+/**
+ * When to leave it to a workshop.
+ */
+not: Array<string>,
+/**
+ * What is said before the first step, what kills first.
+ */
+cautions: Array<CautionView>,
+/**
+ * The steps that this car has.
+ */
+steps: Array<StepView>,
+/**
+ * Every value that the steps ask for, each once.
+ */
+values: Array<ValueView>,
+/**
+ * What to look at before closing.
+ */
+look: Array<string>,
+/**
+ * What may feel odd afterwards.
+ */
+after: Array<string>,
+/**
+ * The keys of what becomes of what is left over (`disposal-KEY`).
+ */
+disposal: Array<string>,
+/**
+ * The keys of the guides of this car that belong after it.
+ */
+then: Array<string>, };
+
+export type GuidesView = {
+/**
+ * The vehicle.
+ */
+vehicle: VehicleLine,
+/**
+ * The guides, in the order of the tables.
+ */
+guides: Array<GuideLine>, };
+
 export type HelpedView = {
 /**
  * The visit's line.
@@ -991,6 +1474,20 @@ others_near: number,
  * In percent, what the season may have done that the spans do not tell; nothing where it was fitted with them.
  */
 season_may_be: string | null, };
+
+export type HereForm = {
+/**
+ * It is dark, or soon will be.
+ */
+at_night: boolean,
+/**
+ * The keys of the tools that he has besides the usual ones.
+ */
+owned: Array<string>,
+/**
+ * The keys of the usual tools that he lacks.
+ */
+lacking: Array<string>, };
 
 export type InstrumentLine = {
 /**
@@ -1133,6 +1630,16 @@ helped: Array<HelpedView>,
  */
 watch: WatchView, };
 
+export type KnownView = { "is": "own",
+/**
+ * The text.
+ */
+text: string, } | { "is": "typical",
+/**
+ * One a case; at least one.
+ */
+cases: Array<TypicalView>, } | { "is": "handbook" };
+
 export type LastUseView = {
 /**
  * Of what.
@@ -1241,7 +1748,11 @@ papers: Array<PaperView>, } | { "kind": "part-note",
 /**
  * What is noted.
  */
-note: PartNoteForm, } | { "kind": "paper",
+note: PartNoteForm, } | { "kind": "trouble",
+/**
+ * All that is known of it.
+ */
+trouble: TroubleForm, } | { "kind": "paper",
 /**
  * The paper.
  */
@@ -1451,6 +1962,12 @@ today: string,
  */
 parameters: Array<ParameterView>, };
 
+export type MendView = { "by": "items",
+/**
+ * The items.
+ */
+items: Array<ItemView>, } | { "by": "owner" } | { "by": "workshop" };
+
 export type MoneyView = {
 /**
  * The number with a point: `12.50`.
@@ -1460,6 +1977,16 @@ number: string,
  * Three letters of ISO 4217.
  */
 currency: string, };
+
+export type MonitorView = {
+/**
+ * Its key (`code-monitor-KEY`).
+ */
+key: string,
+/**
+ * It is finished.
+ */
+finished: boolean, };
 
 export type MovedView = {
 /**
@@ -1487,6 +2014,26 @@ late: boolean,
  * What it costs to ignore: 1 comfort to 5 the engine, 6 safety.
  */
 weight: number, };
+
+export type NeededTool = {
+/**
+ * Its key (`check-tool-KEY`).
+ */
+tool: string,
+/**
+ * The owner lacks it, as far as he said.
+ */
+lacking: boolean, };
+
+export type NoteView = {
+/**
+ * Its key (`code-note-KEY`).
+ */
+key: string,
+/**
+ * What its sentence names, by the names of its places: `text`, `code`, `codes`, `service`, `reason`.
+ */
+values: { [key in string]: string }, };
 
 export type NumberForm = {
 /**
@@ -1565,6 +2112,26 @@ ahead: Array<OdometerAhead>,
  * How many units a year the car goes; nothing when there is no pace.
  */
 per_year: number | null, };
+
+export type OpeningView = {
+/**
+ * Its id in the words: `access-bonnet`, `opening-drive`.
+ */
+word: string,
+/**
+ * It is opened for this check, and not for one before it.
+ */
+newly: boolean, };
+
+export type OriginView = {
+/**
+ * `regulation`, `published`, `from-memory` or `common-practice`.
+ */
+source: string,
+/**
+ * Which; empty where it is common practice.
+ */
+name: string, };
 
 export type PaidView = {
 /**
@@ -1980,6 +2547,28 @@ used: Array<LastUseView>,
  */
 undo: string | null, };
 
+export type ReadinessView = {
+/**
+ * The engine lamp is lit.
+ */
+lamp: boolean,
+/**
+ * How many confirmed codes the control unit counts.
+ */
+codes: number,
+/**
+ * `spark` or `compression`.
+ */
+ignition: string,
+/**
+ * Every test that this car has.
+ */
+monitors: Array<MonitorView>,
+/**
+ * All of them are finished.
+ */
+complete: boolean, };
+
 export type Reading = {
 /**
  * Whole units.
@@ -2199,7 +2788,67 @@ vin: string, } | { "ask": "read-card",
 /**
  * The text.
  */
-text: string, } | { "ask": "check" } | { "ask": "rebuild" } | { "ask": "add-vehicle",
+text: string, } | { "ask": "codes",
+/**
+ * The text.
+ */
+text: string,
+/**
+ * The car whose book tells the life of each code; left out, no life is told.
+ */
+book?: string, } | { "ask": "trouble",
+/**
+ * The vehicle's book.
+ */
+book: string,
+/**
+ * What is known of it.
+ */
+trouble: TroubleForm,
+/**
+ * Its line, when it is written down already.
+ */
+subject?: string,
+/**
+ * What the owner has to work with.
+ */
+here: HereForm, } | { "ask": "trouble-of",
+/**
+ * The vehicle's book.
+ */
+book: string,
+/**
+ * The trouble's line.
+ */
+subject: string,
+/**
+ * What the owner has to work with.
+ */
+here: HereForm, } | { "ask": "troubles",
+/**
+ * The vehicle's book.
+ */
+book: string, } | { "ask": "brief",
+/**
+ * The vehicle's book.
+ */
+book: string,
+/**
+ * The trouble's line.
+ */
+subject: string, } | { "ask": "guides",
+/**
+ * The vehicle's book.
+ */
+book: string, } | { "ask": "guide",
+/**
+ * The vehicle's book.
+ */
+book: string,
+/**
+ * Its key.
+ */
+key: string, } | { "ask": "check" } | { "ask": "rebuild" } | { "ask": "add-vehicle",
 /**
  * What is known of it.
  */
@@ -2301,6 +2950,38 @@ why: string,
 /**
  * The owner has been asked about an implausible reading and wants it kept.
  */
+keep: boolean, } | { "ask": "write-trouble",
+/**
+ * The vehicle's book.
+ */
+book: string,
+/**
+ * What is known of it.
+ */
+trouble: TroubleForm,
+/**
+ * The owner has been asked about an implausible reading and wants it kept.
+ */
+keep: boolean, } | { "ask": "amend-trouble",
+/**
+ * The vehicle's book.
+ */
+book: string,
+/**
+ * The line that is amended.
+ */
+subject: string,
+/**
+ * The whole trouble as it should be.
+ */
+trouble: TroubleForm,
+/**
+ * Why, in the owner's words; may be empty.
+ */
+why: string,
+/**
+ * The owner has been asked about an implausible reading and wants it kept.
+ */
 keep: boolean, } | { "ask": "strike-out",
 /**
  * The vehicle's book.
@@ -2371,7 +3052,7 @@ change: PlanForm, } | { "ask": "set-viewer-address",
  */
 address: string | null, } | { "ask": "demo" };
 
-export type Response = { "answer": "shelf" } & ShelfView | { "answer": "today" } & TodayView | { "answer": "visits" } & VisitsView | { "answer": "moved" } & MovedView | { "answer": "pump" } & PumpView | { "answer": "fuel" } & ConsumptionView | { "answer": "costs" } & CostsView | { "answer": "measured" } & MeasurementsView | { "answer": "measured-read" } & MeasuredReadView | { "answer": "counter" } & CounterView | { "answer": "parts" } & PartsView | { "answer": "bay" } & BayView | { "answer": "lines" } & LinesView | { "answer": "line" } & LineView | { "answer": "sheet" } & SheetView | { "answer": "card" } & CardView | { "answer": "vin" } & VinView | { "answer": "card-read" } & CardReadView | { "answer": "check" } & CheckView | { "answer": "rebuilt" } & RebuiltView | { "answer": "filed" } & FiledView | { "answer": "receipt" } & ReceiptView | { "answer": "written" } & WrittenView;
+export type Response = { "answer": "shelf" } & ShelfView | { "answer": "today" } & TodayView | { "answer": "visits" } & VisitsView | { "answer": "moved" } & MovedView | { "answer": "pump" } & PumpView | { "answer": "fuel" } & ConsumptionView | { "answer": "costs" } & CostsView | { "answer": "measured" } & MeasurementsView | { "answer": "measured-read" } & MeasuredReadView | { "answer": "counter" } & CounterView | { "answer": "parts" } & PartsView | { "answer": "bay" } & BayView | { "answer": "lines" } & LinesView | { "answer": "line" } & LineView | { "answer": "sheet" } & SheetView | { "answer": "card" } & CardView | { "answer": "vin" } & VinView | { "answer": "card-read" } & CardReadView | { "answer": "check" } & CheckView | { "answer": "codes" } & CodesView | { "answer": "trouble" } & TroubleView | { "answer": "troubles" } & TroublesView | { "answer": "brief" } & BriefView | { "answer": "guides" } & GuidesView | { "answer": "guide" } & GuideView | { "answer": "rebuilt" } & RebuiltView | { "answer": "filed" } & FiledView | { "answer": "receipt" } & ReceiptView | { "answer": "written" } & WrittenView;
 
 export type RowView = {
 /**
@@ -2386,6 +3067,34 @@ sure: number,
  * Its stretches from left to right.
  */
 stretches: Array<StretchView>, };
+
+export type ScanForm = {
+/**
+ * The day on which it was read; today when empty.
+ */
+day: string,
+/**
+ * What the instrument showed then; may be empty.
+ */
+reading: string,
+/**
+ * Its text, at most 8 000 characters; may be empty when the codes were only cleared.
+ */
+text: string,
+/**
+ * The codes were cleared after it was read.
+ */
+cleared: boolean, };
+
+export type SeenAt = {
+/**
+ * The day.
+ */
+day: string,
+/**
+ * The reading, where it is known.
+ */
+reading: Reading | null, };
 
 export type SeenView = {
 /**
@@ -2443,7 +3152,11 @@ plan: Array<PlanLine>,
 /**
  * The instruments that were replaced.
  */
-instruments: Array<InstrumentLine>, };
+instruments: Array<InstrumentLine>,
+/**
+ * The numbers of this car that its guides ask for.
+ */
+values: Array<ValueView>, };
 
 export type ShelfView = {
 /**
@@ -2516,6 +3229,16 @@ symptoms: Array<string>, };
 
 export type StateKey = "overdue" | "due" | "soon" | "ahead" | "no-record";
 
+export type StepView = {
+/**
+ * Its key within the guide, by which progress is kept.
+ */
+key: string,
+/**
+ * The keys of the values to be shown with it.
+ */
+values: Array<string>, };
+
 export type StockView = {
 /**
  * The line of the last purchase.
@@ -2534,6 +3257,22 @@ day: string,
  */
 shop: string, };
 
+export type StopUrgency = "stop" | "gently" | "soon";
+
+export type StopView = {
+/**
+ * Its key; what to do now stands in the words under `stop-KEY`.
+ */
+danger: string,
+/**
+ * How pressing it is.
+ */
+urgency: StopUrgency,
+/**
+ * The key of the symptom that shows it.
+ */
+symptom: string, };
+
 export type StretchView = {
 /**
  * What was read.
@@ -2547,6 +3286,38 @@ sure: number,
  * Where it stands.
  */
 area: [number, number, number, number], };
+
+export type SuspectView = {
+/**
+ * The key of the cause (`cause-KEY`).
+ */
+cause: string,
+/**
+ * The chance that it is the one, in thousandths.
+ */
+chance: number,
+/**
+ * This car has had it before.
+ */
+before: boolean,
+/**
+ * What mends it.
+ */
+mend: MendView, };
+
+export type SymptomLine = {
+/**
+ * Its key (`symptom-KEY`).
+ */
+key: string,
+/**
+ * The key of its heading (`about-KEY`).
+ */
+about: string,
+/**
+ * The key of the danger that it shows.
+ */
+danger: string | null, };
 
 export type TieLine = {
 /**
@@ -2608,6 +3379,184 @@ spend: SpendView | null,
  */
 tray: number, };
 
+export type ToldView = {
+/**
+ * Its key (`code-value-KEY`).
+ */
+key: string,
+/**
+ * The number with a point.
+ */
+value: string,
+/**
+ * The symbol of its unit.
+ */
+unit: string, };
+
+export type ToolLine = {
+/**
+ * Its key (`check-tool-KEY`).
+ */
+key: string,
+/**
+ * An amateur usually has it.
+ */
+usual: boolean, };
+
+export type TroubleForm = {
+/**
+ * The day on which it was noticed; today when empty.
+ */
+day: string,
+/**
+ * What the instrument showed then; may be empty.
+ */
+reading: string,
+/**
+ * The complaint in the owner's own words, at most 2 000 characters.
+ */
+words: string,
+/**
+ * When it happens, in the owner's own words, at most 2 000 characters.
+ */
+when: string,
+/**
+ * The keys of the symptoms that show.
+ */
+symptoms: Array<string>,
+/**
+ * The keys of the symptoms that were asked about and do not show.
+ */
+absent: Array<string>,
+/**
+ * What scan tools said, in the order in which it was read.
+ */
+scans: Array<ScanForm>,
+/**
+ * What the checks said so far, in the order in which they were made.
+ */
+answers: Array<AnswerForm>,
+/**
+ * What is asked of a workshop, in the owner's own words, at most 2 000 characters.
+ */
+asked: string,
+/**
+ * How it ended; left out while it has not.
+ */
+end?: EndForm, };
+
+export type TroubleLine = {
+/**
+ * Its line.
+ */
+subject: string,
+/**
+ * The day on which it was noticed.
+ */
+day: string,
+/**
+ * The complaint in the owner's words.
+ */
+words: string,
+/**
+ * The keys of the symptoms.
+ */
+symptoms: Array<string>,
+/**
+ * The codes of its scans, each once.
+ */
+codes: Array<string>,
+/**
+ * How it ended; nothing while it has not.
+ */
+end: EndView | null, };
+
+export type TroubleView = {
+/**
+ * The vehicle.
+ */
+vehicle: VehicleLine,
+/**
+ * Today.
+ */
+today: string,
+/**
+ * Its line in the book; nothing while it is not written down.
+ */
+subject: string | null,
+/**
+ * All that is known of it, as a form can take it back.
+ */
+form: TroubleForm,
+/**
+ * What must be read before any list, the most pressing first.
+ */
+stop: Array<StopView>,
+/**
+ * What its scans say, one a scan, in the order of the form.
+ */
+scans: Array<CodesView>,
+/**
+ * Every cause that this car can have, the likeliest first. None of it is a diagnosis.
+ */
+suspects: Array<SuspectView>,
+/**
+ * The chance that it is something else, in thousandths.
+ */
+other: number,
+/**
+ * The checks still to make, first to last.
+ */
+checks: Array<CheckRow>,
+/**
+ * What this order of checks costs.
+ */
+costs: CheckCosts,
+/**
+ * Every symptom that this car can show, in the order in which they are asked, by headings.
+ */
+symptoms: Array<SymptomLine>,
+/**
+ * Every tool that a check may need.
+ */
+tools: Array<ToolLine>, };
+
+export type TroublesView = {
+/**
+ * The vehicle.
+ */
+vehicle: VehicleLine,
+/**
+ * Those that have not ended first, and among them the newest.
+ */
+troubles: Array<TroubleLine>,
+/**
+ * Every code that a scan of the book had, each with its life.
+ */
+codes: Array<CodeView>, };
+
+export type TypicalView = {
+/**
+ * When it holds (`typical-KEY`).
+ */
+case: string,
+/**
+ * Between what it lies.
+ */
+bounds: BoundsView,
+/**
+ * The symbol of the unit in which it was printed.
+ */
+unit: string,
+/**
+ * The same in whole newton metres, where it was printed in pound-force feet.
+ */
+newton_metres: BoundsView | null,
+/**
+ * Where it comes from.
+ */
+source: OriginView, };
+
 export type UnitKey = "km" | "mi";
 
 export type UnusedSpanView = {
@@ -2652,6 +3601,20 @@ days: number,
  */
 distance: Reading | null, };
 
+export type ValueView = {
+/**
+ * Its key (`value-KEY`), by which a vehicle's form holds the car's own.
+ */
+key: string,
+/**
+ * The symbol of the unit in which it is usually given; nothing for what is told in words.
+ */
+unit: string | null,
+/**
+ * What is known of it.
+ */
+known: KnownView, };
+
 export type VehicleForm = {
 /**
  * What the household calls it; 1 to 60 characters.
@@ -2693,6 +3656,10 @@ driven: DrivenForm,
  * What it has (true) and lacks (false), by the keys of the fittings; what is left out is not known.
  */
 fitted: { [key in string]: boolean },
+/**
+ * The numbers of this car that its guides ask for, by the keys of the values, each at most 60 characters.
+ */
+values: { [key in string]: string },
 /**
  * A first reading to write together with the vehicle; may be empty.
  */
@@ -2925,6 +3892,24 @@ kind: string | null,
  * What was found about it since it was last done.
  */
 seen: SeenView | null, };
+
+export type WorkLine = {
+/**
+ * The day.
+ */
+day: string,
+/**
+ * What the instrument showed.
+ */
+reading: Reading | null,
+/**
+ * By whom; empty when the owner did it.
+ */
+workshop: string,
+/**
+ * What was done.
+ */
+items: Array<ItemView>, };
 
 export type WrittenView = {
 /**

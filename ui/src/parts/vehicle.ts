@@ -21,6 +21,7 @@ export function emptyVehicle(): VehicleForm {
     yearly: '',
     driven: { short_trips: false, towing: false, dust: false, standing: false },
     fitted: {},
+    values: {},
     reading: '',
   };
 }

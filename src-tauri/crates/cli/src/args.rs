@@ -3,6 +3,7 @@
 use std::path::PathBuf;
 
 use clap::{Parser, Subcommand};
+use door::{AnswerForm, AnswerKey};
 
 /// Keeps a car's service book in ink.
 #[derive(Debug, Parser)]
@@ -128,6 +129,19 @@ pub enum Command {
         /// The number
         vin: String,
     },
+    /// Explain trouble codes, from whatever text a scan tool gives
+    Code {
+        /// Codes or answers, each as it stands
+        #[arg(required = true, value_name = "TEXT")]
+        text: Vec<String>,
+    },
+    /// Say what a trouble may be, and what to check first
+    Trouble(TroubleArgs),
+    /// Show the guide to a job, or list the guides
+    Guide {
+        /// The guide, by its key
+        key: Option<String>,
+    },
     /// Verify every entry, chain, signature and photo
     Check,
     /// Work the pages out again from the entries
@@ -180,6 +194,44 @@ impl FuelArgs {
     pub fn is_any(&self) -> bool {
         [&self.amount, &self.price, &self.total].iter().any(|text| !text.is_empty())
     }
+}
+
+/// A trouble.
+#[derive(Debug, clap::Args)]
+pub struct TroubleArgs {
+    /// What shows, by its key
+    #[arg(long, value_name = "KEY", num_args = 1..)]
+    pub symptom: Vec<String>,
+    /// What was looked for and does not show, by its key
+    #[arg(long, value_name = "KEY", num_args = 1..)]
+    pub absent: Vec<String>,
+    /// A code, or an answer of a scan tool
+    #[arg(long, value_name = "CODE", num_args = 1..)]
+    pub code: Vec<String>,
+    /// What a check said
+    #[arg(long, value_name = "CHECK=found|not|skipped", value_parser = answer)]
+    pub answer: Vec<AnswerForm>,
+    /// It is dark, or soon will be
+    #[arg(long)]
+    pub at_night: bool,
+    /// A tool that is at hand beside the usual ones, by its key
+    #[arg(long, value_name = "TOOL")]
+    pub owned: Vec<String>,
+    /// A usual tool that is not at hand, by its key
+    #[arg(long, value_name = "TOOL")]
+    pub lacking: Vec<String>,
+}
+
+/// What a check said.
+fn answer(text: &str) -> Result<AnswerForm, String> {
+    let (check, said) = text.split_once('=').ok_or("write CHECK=found, CHECK=not or CHECK=skipped")?;
+    let answer = match said {
+        "found" => AnswerKey::Found,
+        "not" => AnswerKey::NotFound,
+        "skipped" => AnswerKey::Skipped,
+        other => return Err(format!("'{other}' is none of found, not and skipped")),
+    };
+    Ok(AnswerForm { check: check.to_owned(), answer })
 }
 
 /// A visit.

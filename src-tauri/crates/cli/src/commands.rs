@@ -1,5 +1,7 @@
 //! Each command: one request or a few, and what is said of the answer.
 
+mod trouble;
+
 use std::io::{BufRead, Read, Write};
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
@@ -12,6 +14,8 @@ use words::{Arg, Words};
 
 use crate::args::{Args, Command, Size, VisitArgs};
 use crate::say;
+
+pub use trouble::code;
 
 /// The terminal with its open door.
 pub struct Terminal<'a> {
@@ -44,10 +48,14 @@ impl Terminal<'_> {
                 self.card(out, viewer.clone(), *hide_vin)
             }
             Command::CardRead { card } => self.card_read(card),
+            Command::Trouble(trouble) => self.trouble(trouble),
+            Command::Guide { key } => self.guide(key.as_deref()),
             Command::Check => return self.check(),
             Command::Rebuild => self.rebuild(),
             Command::Ask => self.ask_lines(),
-            Command::Vin { .. } | Command::Read { .. } | Command::Serve { .. } => Ok(()),
+            Command::Vin { .. } | Command::Code { .. } | Command::Read { .. } | Command::Serve { .. } => {
+                Ok(())
+            }
         }?;
         Ok(ExitCode::SUCCESS)
     }

@@ -35,10 +35,13 @@ fn main() -> ExitCode {
 }
 
 fn run(args: &Args, words: &Words) -> Result<ExitCode, door::Refusal> {
-    // A look at a number needs no shelf, and must work on a machine that has none. A card needs one: it is told
+    // A look at a number or a code needs no shelf, and must work on a machine that has none. A card needs one: it is told
     // whether this very device signed it.
     if let Command::Vin { vin } = &args.command {
         return commands::vin(words, args.json, vin);
+    }
+    if let Command::Code { text } = &args.command {
+        return commands::code(words, args.json, text);
     }
     if let Command::Read { file, models } = &args.command {
         return commands::read_receipt(words, args, file, models.as_deref());

@@ -1,5 +1,7 @@
 //! Answers in words.
 
+pub mod trouble;
+
 use door::{
     AmountView, CountedFrom, DayReadView, DueView, GetView, IntervalView, ItemView, MoneyView, PaidView,
     PartLine, PlannedVisitView, Reading, ReceiptView, Refusal, SeenView, SpendView, StateKey, UnitKey,

@@ -24,6 +24,7 @@ mod request;
 mod response;
 mod save;
 mod screens;
+mod troubles;
 mod typed;
 mod types;
 mod write;
@@ -44,10 +45,11 @@ pub use refuse::refuse_request;
 pub use request::{CardOptions, LineFilter, Request};
 pub use response::*;
 pub use save::{refuse_file, save};
-pub use screens::vin_view as read_vin;
+pub use screens::{codes_of_text as read_codes, vin_view as read_vin};
 pub use typed::{
-    BoughtForm, DrivenForm, FoundForm, FuelForm, IntervalForm, ItemForm, MeasuredForm, MeasuredValueForm,
-    NumberForm, PartForm, PartNoteForm, PlanForm, ReadingForm, VehicleForm, VisitForm,
+    AnswerForm, AnswerKey, BoughtForm, DrivenForm, EndForm, FoundForm, FuelForm, HereForm, IntervalForm,
+    ItemForm, MeasuredForm, MeasuredValueForm, NumberForm, PartForm, PartNoteForm, PlanForm, ReadingForm,
+    ScanForm, TroubleForm, VehicleForm, VisitForm,
 };
 pub use types::typescript;
 pub use units::Day;
@@ -99,6 +101,20 @@ impl Door {
             Request::Card { book, options } => self.card_view(&book, &options).map(Response::Card),
             Request::Vin { vin } => screens::vin_view(&vin).map(Response::Vin),
             Request::ReadCard { text } => self.card_read_view(&text).map(Response::CardRead),
+            Request::Codes { text, book } => self.codes_view(&text, book.as_deref()).map(Response::Codes),
+            Request::Trouble { book, trouble, subject, here } => {
+                let view = self.trouble_view(&book, &trouble, subject.as_deref(), &here);
+                view.map(Box::new).map(Response::Trouble)
+            }
+            Request::TroubleOf { book, subject, here } => {
+                self.trouble_of_view(&book, &subject, &here).map(Box::new).map(Response::Trouble)
+            }
+            Request::Troubles { book } => self.troubles_view(&book).map(Response::Troubles),
+            Request::Brief { book, subject } => {
+                self.brief_view(&book, &subject).map(Box::new).map(Response::Brief)
+            }
+            Request::Guides { book } => self.guides_view(&book).map(Response::Guides),
+            Request::Guide { book, key } => self.guide_view(&book, &key).map(Response::Guide),
             Request::Check => self.check_view().map(Response::Check),
             Request::Rebuild => Ok(Response::Rebuilt(RebuiltView { entries: self.shelf.rebuild()? })),
             change => self.change(change).map(Response::Written),

@@ -7,7 +7,8 @@ use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
 use crate::{
-    BoughtForm, ItemForm, MeasuredForm, PartNoteForm, PlanForm, ReadingForm, VehicleForm, VisitForm,
+    BoughtForm, HereForm, ItemForm, MeasuredForm, PartNoteForm, PlanForm, ReadingForm, TroubleForm,
+    VehicleForm, VisitForm,
 };
 
 /// A question or a change, as JSON with the kind under `ask`.
@@ -122,6 +123,63 @@ pub enum Request {
         /// The text.
         text: String,
     },
+    /// What the text of a scan tool says: codes, readiness, freeze frames.
+    Codes {
+        /// The text.
+        text: String,
+        /// The car whose book tells the life of each code; left out, no life is told.
+        #[serde(default)]
+        #[ts(optional)]
+        book: Option<String>,
+    },
+    /// What a trouble may be and what to check first, without writing anything.
+    Trouble {
+        /// The vehicle's book.
+        book: String,
+        /// What is known of it.
+        trouble: TroubleForm,
+        /// Its line, when it is written down already.
+        #[serde(default)]
+        #[ts(optional)]
+        subject: Option<String>,
+        /// What the owner has to work with.
+        #[serde(default)]
+        here: HereForm,
+    },
+    /// The same for a trouble as it stands in the book.
+    TroubleOf {
+        /// The vehicle's book.
+        book: String,
+        /// The trouble's line.
+        subject: String,
+        /// What the owner has to work with.
+        #[serde(default)]
+        here: HereForm,
+    },
+    /// The troubles that a car has or had, and the life of its codes.
+    Troubles {
+        /// The vehicle's book.
+        book: String,
+    },
+    /// What a workshop should know of a trouble.
+    Brief {
+        /// The vehicle's book.
+        book: String,
+        /// The trouble's line.
+        subject: String,
+    },
+    /// The guides to the jobs that this car's owner can do.
+    Guides {
+        /// The vehicle's book.
+        book: String,
+    },
+    /// One guide, with this car's own values.
+    Guide {
+        /// The vehicle's book.
+        book: String,
+        /// Its key.
+        key: String,
+    },
     /// Verifies every entry, chain, signature and photo on the shelf.
     Check,
     /// Throws the pages away and works them out again from the entries.
@@ -201,6 +259,31 @@ pub enum Request {
         subject: String,
         /// The whole visit as it should be.
         visit: VisitForm,
+        /// Why, in the owner's words; may be empty.
+        #[serde(default)]
+        why: String,
+        /// The owner has been asked about an implausible reading and wants it kept.
+        #[serde(default)]
+        keep: bool,
+    },
+    /// Writes down a trouble.
+    WriteTrouble {
+        /// The vehicle's book.
+        book: String,
+        /// What is known of it.
+        trouble: TroubleForm,
+        /// The owner has been asked about an implausible reading and wants it kept.
+        #[serde(default)]
+        keep: bool,
+    },
+    /// Writes down how a trouble stands now, its end included; what stood there stays readable.
+    AmendTrouble {
+        /// The vehicle's book.
+        book: String,
+        /// The line that is amended.
+        subject: String,
+        /// The whole trouble as it should be.
+        trouble: TroubleForm,
         /// Why, in the owner's words; may be empty.
         #[serde(default)]
         why: String,

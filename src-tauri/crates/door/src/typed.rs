@@ -5,6 +5,10 @@ use std::collections::BTreeMap;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
+mod trouble;
+
+pub use trouble::{AnswerForm, AnswerKey, EndForm, HereForm, ScanForm, TroubleForm};
+
 /// What is known of a vehicle, as typed.
 #[derive(Debug, Clone, Default, Serialize, Deserialize, TS)]
 #[serde(default, deny_unknown_fields)]
@@ -29,6 +33,8 @@ pub struct VehicleForm {
     pub driven: DrivenForm,
     /// What it has (true) and lacks (false), by the keys of the fittings; what is left out is not known.
     pub fitted: BTreeMap<String, bool>,
+    /// The numbers of this car that its guides ask for, by the keys of the values, each at most 60 characters.
+    pub values: BTreeMap<String, String>,
     /// A first reading to write together with the vehicle; may be empty.
     pub reading: String,
 }

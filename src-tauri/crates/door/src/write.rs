@@ -1,7 +1,12 @@
 //! Changes: what was typed is read, held against the rules, and written.
 
-use book::content::{Content, ContentKind, InstrumentContent, PlanContent, ReadingContent, VisitContent};
+mod trouble;
+
+use book::content::{
+    Content, ContentKind, InstrumentContent, PlanContent, ReadingContent, VehicleContent, VisitContent,
+};
 use book::{Change, Stamp, Written};
+use rules::guides::Guides;
 use rules::parts::PartNumber;
 use rules::running::{OdometerStatus, Plausibility, Reading, Track};
 use units::{BookId, Day, Distance, SubjectId};
@@ -28,6 +33,10 @@ impl Door {
             }
             Request::AmendVisit { book, subject, visit, why, keep } => {
                 self.amend_visit(&book, subject.parse()?, &visit, &why, keep)
+            }
+            Request::WriteTrouble { book, trouble, keep } => self.write_trouble(&book, &trouble, keep),
+            Request::AmendTrouble { book, subject, trouble, why, keep } => {
+                self.amend_trouble(&book, subject.parse()?, &trouble, &why, keep)
             }
             Request::StrikeOut { book, subject, why } => {
                 self.strike_out(book.parse()?, subject.parse()?, &why)
@@ -73,8 +82,9 @@ impl Door {
     }
 
     fn change_vehicle(&mut self, book: BookId, form: &VehicleForm) -> Result<WrittenView, Refusal> {
-        let content =
+        let mut content =
             forms::vehicle(form, self.clock.today()).map_err(|refusal| refusal.within("vehicle"))?;
+        keep_unknown_values(&mut content, self.shelf.vehicle(book)?)?;
         let warnings = forms::vehicle_warnings(&content);
         let changed = self.write(book, Change::ChangeVehicle(content))?;
         Ok(WrittenView { warnings, ..changed })
@@ -250,6 +260,13 @@ impl Car {
         let readings: Vec<Reading> = others.map(|row| row.reading).collect();
         Track::new(&self.vehicle, &readings, &self.instruments)
     }
+}
+
+/// A form names values by key, so it cannot hold one that this version does not know; such a one stays as it is.
+fn keep_unknown_values(content: &mut VehicleContent, before: VehicleContent) -> Result<(), Refusal> {
+    let library = Guides::shipped()?;
+    content.values.extend(before.values.into_iter().filter(|(number, _)| library.value(*number).is_none()));
+    Ok(())
 }
 
 fn written(written: Written) -> WrittenView {

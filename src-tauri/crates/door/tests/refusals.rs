@@ -5,9 +5,9 @@ use std::collections::BTreeSet;
 use std::path::Path;
 
 use door::{
-    BoughtForm, Clock, Door, DrivenForm, FuelForm, IntervalForm, ItemForm, MeasuredForm, MeasuredValueForm,
-    PartForm, PartNoteForm, PlanForm, REFUSALS, ReadingForm, Refusal, Request, Response, VehicleForm,
-    VisitForm,
+    AnswerForm, AnswerKey, BoughtForm, Clock, Door, DrivenForm, EndForm, FuelForm, HereForm, IntervalForm,
+    ItemForm, MeasuredForm, MeasuredValueForm, PartForm, PartNoteForm, PlanForm, REFUSALS, ReadingForm,
+    Refusal, Request, Response, ScanForm, TroubleForm, VehicleForm, VisitForm,
 };
 use words::{Arg, Words};
 
@@ -309,6 +309,44 @@ fn what_was_bought_and_notes_on_parts() {
     shelf.refused("part-empty", blank);
     shelf.refused("part-number-missing", signs);
     shelf.refused("mark", mark);
+}
+
+#[test]
+fn troubles_and_guides() {
+    let mut shelf = shelf();
+    let text = str::to_owned;
+    let visit = shelf.written(shelf.record(oil()));
+    let reading = shelf.written(shelf.take(read("", "50000")));
+    let answer = AnswerForm { check: text("a-guess"), answer: AnswerKey::Found };
+    let scan = |scan: ScanForm| TroubleForm { scans: vec![scan], ..TroubleForm::default() };
+    let ended = |end: EndForm| TroubleForm { words: text("odd"), end: Some(end), ..TroubleForm::default() };
+    let odd = |symptom: &str| vec![text(symptom)];
+    let cases = [
+        ("trouble-empty", TroubleForm { asked: text("Mend it"), ..TroubleForm::default() }),
+        ("symptom-unknown", TroubleForm { symptoms: odd("sulks"), ..TroubleForm::default() }),
+        ("symptom-unknown", TroubleForm { absent: odd("x".repeat(900).as_str()), ..TroubleForm::default() }),
+        ("check-unknown", TroubleForm { answers: vec![answer], ..TroubleForm::default() }),
+        ("text-too-long", TroubleForm { words: "x".repeat(2_001), ..TroubleForm::default() }),
+        ("text-too-long", scan(ScanForm { text: "x".repeat(8_001), ..ScanForm::default() })),
+        ("too-many", TroubleForm { scans: vec![ScanForm::default(); 101], ..TroubleForm::default() }),
+        ("day-future", scan(ScanForm { day: text("2026-06-02"), ..ScanForm::default() })),
+        ("cause-unknown", ended(EndForm { cause: text("a jinx"), ..EndForm::default() })),
+        ("not-an-id", ended(EndForm { visit: text("Tuesday"), ..EndForm::default() })),
+        ("other-kind", ended(EndForm { visit: reading, ..EndForm::default() })),
+        ("no-such-line", ended(EndForm { visit: "0".repeat(32), ..EndForm::default() })),
+    ];
+    for (code, trouble) in cases {
+        let book = shelf.book.clone();
+        shelf.refused(code, Request::WriteTrouble { book, trouble, keep: false });
+    }
+    let (book, trouble) = (shelf.book.clone(), TroubleForm::default());
+    let here = HereForm { owned: vec![text("a wand")], ..HereForm::default() };
+    let asked = Request::Trouble { book: book.clone(), trouble, subject: None, here };
+    shelf.refused("tool-unknown", asked);
+    shelf.refused("other-kind", Request::Brief { book: book.clone(), subject: visit });
+    shelf.refused("guide-unknown", Request::Guide { book, key: text("engine-swap") });
+    let values = [(text("luck"), text("7"))].into();
+    shelf.refused("value-unknown", Request::AddVehicle { vehicle: VehicleForm { values, ..car() } });
 }
 
 #[test]

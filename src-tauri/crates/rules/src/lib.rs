@@ -6,7 +6,9 @@
 //! - [`fuel`]: what the car uses, whether work changed it, and when it changes by itself.
 //! - [`measured`]: values read off the engine's computer or a meter, their limits, and their drift.
 //! - [`costs`]: what the car costs, a month, a year, and a kilometre or mile.
+//! - [`trouble`]: something is wrong: codes, causes, what to check first, and when to stop.
 //! - [`upkeep`]: the catalogue of what needs doing, the plan for one car, and what is due.
+//! - [`guides`]: how an owner does a job himself: cautions, steps, and this car's values.
 //!
 //! This room knows only `units`. What it knows of the trade stands in plain tables under `data/`, each value
 //! with where it comes from; a value the owner took from his handbook always wins.
@@ -17,10 +19,12 @@
 pub mod costs;
 mod error;
 pub mod fuel;
+pub mod guides;
 pub mod measured;
 pub mod parts;
 pub mod running;
 mod statistics;
+pub mod trouble;
 pub mod upkeep;
 pub mod vehicle;
 

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { BayView, JobView } from '../../door/types';
 import { nothingRead } from '../../parts/from-paper';
 import { emptyPart } from '../../parts/visit/lib';
-import { cautionsFor, chosenJobs, freshDraft, groupJobs, offeredParts, paperDraft, pastDraft, resumed, stepAfterChoosing, visitToRecord, withFitted } from './lib';
+import { cautionsFor, chosenJobs, freshDraft, groupJobs, offeredParts, paperDraft, pastDraft, resumed, stepAfterChoosing, visitToRecord, withFitted, withWork } from './lib';
 
 const oil: JobView = {
   item: { of: 'catalogue', number: 1, key: 'engine-oil' },
@@ -137,4 +137,28 @@ it('adds a part from home and the job it serves, once', () => {
   expect(draft.visit.items).toEqual([{ catalogue: 1 }]);
   expect(draft.visit.parts.map(({ number, price }) => [number, price])).toEqual([['Q5', ''], ['Q5', '']]);
   expect(draft.step).toBe('choose');
+});
+
+describe('work that is done', () => {
+  const filter = { ...emptyPart(), maker: 'Quarrel', number: 'Q5' };
+  const work = { items: [{ catalogue: 1 }], looked: [{ catalogue: 12 }], parts: [filter], by: 'owner' as const };
+
+  it('goes straight to the form, and joins a visit that is on its way', () => {
+    const begun = freshDraft(view);
+    begun.visit.items = [{ catalogue: 12 }];
+    const draft = withWork(begun, work);
+    expect(draft).toMatchObject({ step: 'visit', by: 'owner', looked: [{ catalogue: 12 }] });
+    expect(draft.visit.items).toEqual([{ catalogue: 12 }, { catalogue: 1 }]);
+    expect(draft.visit.parts).toEqual([filter]);
+    expect('ends' in draft).toBe(false);
+  });
+
+  it('is added once, however often it is handed over, and keeps the trouble that it ends', () => {
+    const ends = { subject: '0190', cause: 'vacuum-leak' };
+    const once = withWork(freshDraft(view), { ...work, by: 'workshop', ends });
+    const twice = withWork(once, work);
+    expect(twice.visit).toEqual(once.visit);
+    expect(twice.ends).toEqual(ends);
+    expect(once.by).toBe('workshop');
+  });
 });

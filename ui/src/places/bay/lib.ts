@@ -1,8 +1,9 @@
 // The bay: which cautions come before the chosen jobs, and what the visit form starts with.
 
 import type { BayView, ItemForm, JobView, PartForm, PartView, VisitForm } from '../../door/types';
+import type { TroubleEnd, WorkDone } from '../../parts/bay';
 import type { FromPaper } from '../../parts/from-paper';
-import { cleaned, emptyVisit, itemForm, partAgain, readingOn, sameItem } from '../../parts/visit/lib';
+import { cleaned, eachOnce, emptyVisit, itemForm, partAgain, readingOn, sameItem } from '../../parts/visit/lib';
 
 /** Where a person is in the bay: choosing, reading the cautions, writing the visit. */
 export type Step = 'choose' | 'cautions' | 'visit';
@@ -19,6 +20,10 @@ export interface BayDraft {
   past?: boolean;
   /** It is told by a paper, and what was done is ticked in the form. */
   paper?: boolean;
+  /** On what a guide looked, so that something may have been found there. */
+  looked?: ItemForm[];
+  /** The trouble that ends with it. */
+  ends?: TroubleEnd;
 }
 
 /** The order in which cautions are read: what kills first. */
@@ -58,6 +63,16 @@ export function paperDraft({ currency }: BayView, from: FromPaper): BayDraft {
   const told = { day, workshop: shop, cost, parts, note, reading, papers: [from.paper] };
   const visit = { ...emptyVisit(from.currency || currency), ...told };
   return { step: 'visit', by: shop === '' ? 'owner' : 'workshop', visit, paper: true };
+}
+
+/** A draft to which work that is done was added: straight to the form, since cautions come before work. */
+export function withWork(draft: BayDraft, work: WorkDone): BayDraft {
+  const items = eachOnce([...draft.visit.items, ...work.items]);
+  const looked = eachOnce([...(draft.looked ?? []), ...work.looked]);
+  const known = (part: PartForm) => draft.visit.parts.some((other) => other.maker === part.maker && other.number === part.number && other.name === part.name);
+  const parts = [...draft.visit.parts, ...work.parts.filter((part) => !known(part))];
+  const ends = work.ends ?? draft.ends;
+  return { ...draft, step: 'visit', by: work.by, visit: { ...draft.visit, items, parts }, looked, ...(ends && { ends }) };
 }
 
 /** A draft to which a part from home was added, and the job that it serves. */

@@ -1,7 +1,7 @@
 // Lines of the book in words, the filter, and the way back into a form.
 
 import { describe, expect, it } from 'vitest';
-import type { BookLine, LineContent } from '../../door/types';
+import type { BookLine, LineContent, TroubleForm } from '../../door/types';
 import {
   canAmend,
   canStrike,
@@ -107,5 +107,18 @@ describe('a line', () => {
     expect(struckText(line(paper, ''))).toBe('thrown away');
     expect(struckText(line(paper, 'blurred'))).toContain('thrown away: ');
     expect(struckText(line(fuelled, 'a slip'))).toContain('struck out: ');
+  });
+});
+
+describe('a trouble', () => {
+  const trouble: TroubleForm = { day: '2026-06-01', reading: '', words: 'It whistles\nwhen cold', when: '', symptoms: ['rough-idle'], absent: [], scans: [], answers: [], asked: '' };
+
+  it('is told by the words, else by what was ticked, else by what a scanner said, and whether it has ended', () => {
+    expect(saysText({ kind: 'trouble', trouble }, 'km')).toBe('Something is wrong: It whistles');
+    expect(saysText({ kind: 'trouble', trouble: { ...trouble, words: ' ' } }, 'km')).toBe('Something is wrong: Rough idle');
+    const scanned = { ...trouble, words: '', symptoms: [], scans: [{ day: '2026-06-01', reading: '', text: 'P0171', cleared: false }] };
+    expect(saysText({ kind: 'trouble', trouble: scanned }, 'km')).toBe('Something is wrong: P0171');
+    const end = { day: '2026-06-02', visit: '', cause: 'vacuum-leak' };
+    expect(saysText({ kind: 'trouble', trouble: { ...trouble, end } }, 'km')).toBe('Was wrong: It whistles');
   });
 });

@@ -1,9 +1,9 @@
 // The book: what a line says in one breath, how it is filtered, and how a reading is taken back into a form.
 
-import type { BookLine, FoundView, FuelView, ItemView, LineContent, LineFilter, MeasuredValueView, PartNoteForm, ReadingForm } from '../../door/types';
+import type { BookLine, FoundView, FuelView, ItemView, LineContent, LineFilter, MeasuredValueView, PartNoteForm, ReadingForm, TroubleForm } from '../../door/types';
 import { amountTaken, day, foundText, itemName, itemNames, measuredValue, money, numbersText, partTitle, reading, warningText } from '../../format';
 import { interval, isMonthly } from '../../intervals';
-import { say, sayKey } from '../../words';
+import { list, say, sayKey } from '../../words';
 import { fuelOf } from '../pump/fuel';
 
 /** The filter as the fields hold it: text, empty where nothing is asked for. */
@@ -45,6 +45,8 @@ export function saysText(says: LineContent, unit: string): string {
       return say('line-bought', { what: says.parts.map(partTitle).join('\u00a0· ') });
     case 'part-note':
       return noteText(says.note);
+    case 'trouble':
+      return troubleLine(says.trouble);
     case 'paper':
       return say('line-paper');
     case 'measured':
@@ -111,6 +113,13 @@ function noteText({ maker, number, same, mark, instead }: PartNoteForm): string 
   const told = [warningText(mark === '' ? null : { mark, instead }), numbersText(same)].filter(Boolean);
   const part = [maker, number].filter(Boolean).join(' ');
   return told.length === 0 ? say('line-part-note', { part }) : say('line-part-noted', { part, what: told.join('; ') });
+}
+
+/** A trouble in one breath: the owner's words, else what was ticked, else what a scanner said. */
+function troubleLine({ words, symptoms, scans, end }: TroubleForm): string {
+  const ticked = list(symptoms.map((key) => sayKey(`symptom-${key}`) ?? key));
+  const [first = ''] = (words.trim() || ticked || (scans[0]?.text ?? '')).split('\n');
+  return say(end ? 'line-trouble-ended' : 'line-trouble', { words: first });
 }
 
 /** What was found on each item, on one line. */

@@ -10,6 +10,7 @@ mod paper;
 mod part_note;
 mod plan;
 mod reading;
+mod trouble;
 mod vehicle;
 mod visit;
 
@@ -24,6 +25,7 @@ pub use part_note::{Mark, NumberContent, PartNoteContent};
 pub use plan::PlanContent;
 pub use reading::{InstrumentContent, ReadingContent};
 pub(crate) use reading::{status_from, status_number};
+pub use trouble::{AnswerContent, EndContent, Said, ScanContent, TroubleContent};
 pub use vehicle::VehicleContent;
 pub use visit::{By, FoundContent, PartContent, VisitContent};
 
@@ -48,6 +50,8 @@ pub enum Content {
     PartNote(PartNoteContent),
     /// What was read off the engine's computer or a meter.
     Measured(MeasuredContent),
+    /// Something was wrong.
+    Trouble(TroubleContent),
 }
 
 /// Which kind of content. Its number, in entries and in pages, is that of the entry kind that writes such a
@@ -72,10 +76,12 @@ pub enum ContentKind {
     PartNote = 11,
     /// [`Content::Measured`].
     Measured = 12,
+    /// [`Content::Trouble`]. 12 belongs to what is measured on the car.
+    Trouble = 13,
 }
 
 impl ContentKind {
-    const ALL: [ContentKind; 9] = [
+    const ALL: [ContentKind; 10] = [
         ContentKind::Vehicle,
         ContentKind::Reading,
         ContentKind::Instrument,
@@ -85,6 +91,7 @@ impl ContentKind {
         ContentKind::Bought,
         ContentKind::PartNote,
         ContentKind::Measured,
+        ContentKind::Trouble,
     ];
 
     /// Its number.
@@ -121,6 +128,7 @@ impl Content {
             Content::Bought(_) => ContentKind::Bought,
             Content::PartNote(_) => ContentKind::PartNote,
             Content::Measured(_) => ContentKind::Measured,
+            Content::Trouble(_) => ContentKind::Trouble,
         }
     }
 
@@ -132,6 +140,7 @@ impl Content {
             Content::Visit(visit) => Some(visit.day),
             Content::Bought(bought) => Some(bought.day),
             Content::Measured(measured) => Some(measured.day),
+            Content::Trouble(trouble) => Some(trouble.day),
             Content::Vehicle(_) | Content::Paper(_) | Content::Plan(_) | Content::PartNote(_) => None,
         }
     }
@@ -142,6 +151,7 @@ impl Content {
             Content::Reading(reading) => Some(reading.shown),
             Content::Instrument(instrument) => Some(instrument.new),
             Content::Visit(visit) => visit.shown,
+            Content::Trouble(trouble) => trouble.shown,
             Content::Vehicle(_)
             | Content::Paper(_)
             | Content::Plan(_)
@@ -163,6 +173,7 @@ impl Content {
             | Content::Plan(_)
             | Content::PartNote(_)
             | Content::Measured(_) => &[],
+            Content::Trouble(_) => &[],
         }
     }
 
@@ -178,6 +189,7 @@ impl Content {
             | Content::Plan(_)
             | Content::PartNote(_)
             | Content::Measured(_) => None,
+            Content::Trouble(_) => None,
         }
     }
 
@@ -193,6 +205,7 @@ impl Content {
             Content::Bought(content) => content.to_cbor(),
             Content::PartNote(content) => content.to_cbor(),
             Content::Measured(content) => content.to_cbor(),
+            Content::Trouble(content) => content.to_cbor(),
         }
     }
 
@@ -208,6 +221,7 @@ impl Content {
             ContentKind::Bought => Content::Bought(Cbor::from_cbor(value)?),
             ContentKind::PartNote => Content::PartNote(Cbor::from_cbor(value)?),
             ContentKind::Measured => Content::Measured(Cbor::from_cbor(value)?),
+            ContentKind::Trouble => Content::Trouble(Cbor::from_cbor(value)?),
         })
     }
 }

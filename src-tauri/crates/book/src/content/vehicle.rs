@@ -1,5 +1,7 @@
 //! What is known of a vehicle.
 
+use std::collections::BTreeMap;
+
 use rules::vehicle::{Condition, Conditions, EngineKind, Equipment, Vin};
 use units::cbor::{Cbor, CborError, CborValue, MapReader, MapWriter};
 use units::{Day, Distance, DistanceUnit};
@@ -27,6 +29,9 @@ pub struct VehicleContent {
     pub conditions: Conditions,
     /// What it has and what it lacks.
     pub equipment: Equipment,
+    /// What the owner knows of its torques, pressures and fluids, as he typed it, by the numbers of the guides'
+    /// values; one that this version does not know is kept.
+    pub values: BTreeMap<u32, String>,
 }
 
 impl VehicleContent {
@@ -59,6 +64,7 @@ impl Cbor for VehicleContent {
             .put(9, &conditions_sum(self.conditions))
             .put_some(10, Some(present).filter(|sum| *sum > 0).map(u32::from).as_ref())
             .put_some(11, Some(absent).filter(|sum| *sum > 0).map(u32::from).as_ref())
+            .put_list(12, &own_values(&self.values))
             .finish()
     }
 
@@ -77,8 +83,29 @@ impl Cbor for VehicleContent {
             conditions: conditions_from(map.need(9)?).ok_or(CborError::Wrong(9))?,
             equipment: Equipment::from_sums(fitting_sum(&map, 10)?, fitting_sum(&map, 11)?)
                 .ok_or(CborError::Wrong(11))?,
+            values: map.list(12)?.into_iter().map(|OwnValue(number, text)| (number, text)).collect(),
         })
     }
+}
+
+/// `[number, text]`: a value of the car's own.
+struct OwnValue(u32, String);
+
+impl Cbor for OwnValue {
+    fn to_cbor(&self) -> CborValue {
+        CborValue::Array(vec![self.0.to_cbor(), self.1.to_cbor()])
+    }
+
+    fn from_cbor(value: &CborValue) -> Result<OwnValue, CborError> {
+        match value.as_array().map(Vec::as_slice) {
+            Some([number, text]) => Ok(OwnValue(Cbor::from_cbor(number)?, Cbor::from_cbor(text)?)),
+            _ => Err(CborError::Type),
+        }
+    }
+}
+
+fn own_values(values: &BTreeMap<u32, String>) -> Vec<OwnValue> {
+    values.iter().map(|(&number, text)| OwnValue(number, text.clone())).collect()
 }
 
 /// A sum of powers of two by the numbers of the fittings; 0 when it is left out.

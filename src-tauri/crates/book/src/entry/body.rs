@@ -9,7 +9,7 @@ use crate::content::{Content, ContentKind, VehicleContent};
 #[derive(Debug, Clone, PartialEq)]
 pub enum Body {
     /// Begins a line: the vehicle (kind 1), a reading (3), an instrument (4), a visit (5), a paper (6), a
-    /// change of the plan (9).
+    /// change of the plan (9), a purchase (10), a note on a part (11), a trouble (13).
     Begin {
         /// The line. A vehicle has the id of its book, everything else that of the entry.
         subject: SubjectId,

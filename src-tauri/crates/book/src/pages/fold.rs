@@ -145,7 +145,8 @@ impl Page<'_> {
             | Content::Instrument(_)
             | Content::Plan(_)
             | Content::Bought(_)
-            | Content::PartNote(_) => Ok(()),
+            | Content::PartNote(_)
+            | Content::Trouble(_) => Ok(()),
         }
     }
 
@@ -203,11 +204,12 @@ fn named_day(content: &Content, written: Millis) -> i64 {
     content.day().map_or(written, |day| i64::from(day.epoch()))
 }
 
-/// The status of the odometer, where the content is a reading; that of a visit says what the instrument shows.
+/// The status of the odometer, where the content is a reading; that of a visit or a trouble says what the
+/// instrument shows.
 fn status(content: &Content) -> Option<u8> {
     let status = match content {
         Content::Reading(reading) => reading.status,
-        Content::Visit(visit) if visit.shown.is_some() => OdometerStatus::Actual,
+        Content::Visit(_) | Content::Trouble(_) if content.shown().is_some() => OdometerStatus::Actual,
         _ => return None,
     };
     Some(status_number(status))

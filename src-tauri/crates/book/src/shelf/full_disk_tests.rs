@@ -25,6 +25,7 @@ fn vehicle() -> VehicleContent {
         yearly: None,
         conditions: Conditions::default(),
         equipment: Equipment::default(),
+        values: std::collections::BTreeMap::new(),
     }
 }
 

@@ -2,9 +2,10 @@
 #![allow(clippy::unwrap_used, dead_code)]
 
 use book::content::{
-    BoughtContent, By, Came, Content, Fill, Filled, FoundContent, Fuel, InstrumentContent, Liquid, Mark,
-    MeasuredContent, MeasuredValue, NumberContent, PageContent, PaperContent, PartContent, PartNoteContent,
-    PlanContent, ReadingContent, VehicleContent, VisitContent,
+    AnswerContent, BoughtContent, By, Came, Content, EndContent, Fill, Filled, FoundContent, Fuel,
+    InstrumentContent, Liquid, Mark, MeasuredContent, MeasuredValue, NumberContent, PageContent,
+    PaperContent, PartContent, PartNoteContent, PlanContent, ReadingContent, Said, ScanContent,
+    TroubleContent, VehicleContent, VisitContent,
 };
 use book::entry::Writer;
 use book::{Change, Shelf, Stamp};
@@ -50,6 +51,7 @@ pub fn vehicle(name: &str) -> VehicleContent {
         equipment: Equipment::default()
             .with(Fitting::Turbo, Some(true))
             .with(Fitting::AllWheelDrive, Some(false)),
+        values: [(1, "30 N·m".to_owned())].into(),
     }
 }
 
@@ -170,6 +172,28 @@ pub fn measured(on: &str) -> Content {
     Content::Measured(MeasuredContent { day: day(on), values: values.to_vec(), came: Came::Pasted })
 }
 
+pub fn trouble(on: &str, count: i64, end: Option<EndContent>) -> Content {
+    let scan = |cleared| ScanContent {
+        day: day(on),
+        shown: Some(km(count)),
+        text: "P0300 pending".to_owned(),
+        cleared,
+    };
+    let answer = |check: &str, said| AnswerContent { check: check.to_owned(), said };
+    Content::Trouble(TroubleContent {
+        day: day(on),
+        shown: Some(km(count)),
+        words: "It shakes at the lights".to_owned(),
+        when: "warm, in drive".to_owned(),
+        symptoms: vec!["rough-idle".to_owned()],
+        absent: vec!["white-smoke".to_owned()],
+        scans: vec![scan(false), scan(true)],
+        answers: vec![answer("a", Said::Found), answer("b", Said::NotFound), answer("c", Said::Skipped)],
+        asked: "Find it".to_owned(),
+        end,
+    })
+}
+
 pub fn instrument(on: &str) -> Content {
     Content::Instrument(InstrumentContent { day: day(on), old: km(120_000), new: km(3) })
 }
@@ -206,6 +230,10 @@ pub fn every_kind() -> (Shelf, units::BookId) {
     write(&mut shelf, Change::Begin(charge(day("2023-04-02"), 30)));
     write(&mut shelf, Change::Begin(gas(day("2023-04-03"), 60)));
     write(&mut shelf, Change::Begin(measured("2023-04-04")));
+    let wrong = write(&mut shelf, Change::Begin(trouble("2023-05-01", 10, None)));
+    let end = EndContent { day: day("2023-05-02"), visit: Some(done), cause: "spark-plugs".to_owned() };
+    let content = trouble("2023-05-01", 10, Some(end));
+    write(&mut shelf, Change::Amend { subject: wrong, content, why: String::new() });
     (shelf, book)
 }
 

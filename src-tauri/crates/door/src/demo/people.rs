@@ -126,6 +126,7 @@ fn petrol(today: Day) -> Car {
             yearly: "8000".to_owned(),
             driven: DrivenForm { short_trips: true, ..DrivenForm::default() },
             fitted: fitted(pip::HAS, pip::LACKS),
+            values: values(pip::VALUES),
             reading: "8".to_owned(),
         },
         begins,
@@ -157,6 +158,7 @@ fn diesel(today: Day) -> Car {
             yearly: "11000".to_owned(),
             driven: DrivenForm { towing: true, ..DrivenForm::default() },
             fitted: fitted(barge::HAS, barge::LACKS),
+            values: BTreeMap::new(),
             reading: "41386".to_owned(),
         },
         begins,
@@ -175,6 +177,11 @@ fn diesel(today: Day) -> Car {
         }),
         moved: months_before(today, MOVED),
     }
+}
+
+/// The numbers of a car that its guides ask for.
+fn values(known: &[(&str, &str)]) -> BTreeMap<String, String> {
+    known.iter().map(|&(key, text)| (key.to_owned(), text.to_owned())).collect()
 }
 
 /// What a car has and what it lacks.

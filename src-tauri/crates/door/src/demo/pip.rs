@@ -22,6 +22,16 @@ pub(super) const LACKS: &[&str] = &[
     "ignition-leads",
 ];
 
+/// The numbers that its owner took from the handbook, as invented as the car.
+pub(super) const VALUES: &[(&str, &str)] = &[
+    ("oil-volume", "3.6"),
+    ("oil-grade", "5W-30"),
+    ("drain-plug-torque", "27"),
+    ("wheel-torque", "105"),
+    ("tyre-pressure-front", "2.3"),
+    ("tyre-pressure-rear", "2.1"),
+];
+
 /// Both sets of tyres together wear by this much in 1 000 km, in thousandths of a millimetre.
 const TREAD: Look = tread(115);
 

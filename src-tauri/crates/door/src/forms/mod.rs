@@ -5,6 +5,7 @@ mod fuel;
 mod measured;
 mod plan;
 mod reading;
+mod trouble;
 mod vehicle;
 mod visit;
 
@@ -17,6 +18,7 @@ pub(crate) use fuel::amount_number;
 pub(crate) use measured::{measured, read_measured};
 pub(crate) use plan::{item, plan};
 pub(crate) use reading::{past_day, reading, reading_text};
+pub(crate) use trouble::{draft, tools, trouble, unknown};
 pub(crate) use vehicle::{first_reading, vehicle, vehicle_warnings};
 use visit::too_many;
 pub(crate) use visit::visit;

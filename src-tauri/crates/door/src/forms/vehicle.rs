@@ -3,11 +3,12 @@
 use std::collections::BTreeMap;
 
 use book::content::{ReadingContent, VehicleContent};
+use rules::guides::Guides;
 use rules::running::OdometerStatus;
 use rules::vehicle::{CheckDigit, Conditions, Equipment, Fitting, Vin};
 use units::{Day, Distance, DistanceUnit};
 
-use super::{line, name, past_day, reading_text, unit};
+use super::{line, name, past_day, reading_text, unit, unknown};
 use crate::screens::engine_from;
 use crate::{DrivenForm, Refusal, VehicleForm};
 
@@ -29,6 +30,7 @@ pub(crate) fn vehicle(form: &VehicleForm, today: Day) -> Result<VehicleContent, 
         yearly: some(&form.yearly).map(|text| yearly(text, unit)).transpose()?,
         conditions: conditions(form.driven),
         equipment: equipment(&form.fitted)?,
+        values: values(&form.values)?,
     })
 }
 
@@ -79,6 +81,21 @@ fn equipment(fitted: &BTreeMap<String, bool>) -> Result<Equipment, Refusal> {
         let fitting = fitting.ok_or_else(|| Refusal::new("fitting").with("text", key).at("fitted"))?;
         Ok(equipment.with(fitting, Some(has)))
     })
+}
+
+/// The numbers of the car that its guides ask for; an empty one is none.
+fn values(typed: &BTreeMap<String, String>) -> Result<BTreeMap<u32, String>, Refusal> {
+    let library = Guides::shipped()?;
+    let mut values = BTreeMap::new();
+    for (key, text) in typed {
+        let known = library.values().iter().find(|value| value.key == *key);
+        let known = known.ok_or_else(|| unknown("value-unknown", key).at("values"))?;
+        let text = line(text, &format!("values.{key}"))?;
+        if !text.is_empty() {
+            values.insert(known.number, text);
+        }
+    }
+    Ok(values)
 }
 
 fn conditions(driven: DrivenForm) -> Conditions {

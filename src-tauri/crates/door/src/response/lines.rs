@@ -7,7 +7,7 @@ use super::{
     FoundView, FuelView, IntervalView, ItemView, MeasuredValueView, MoneyView, PaperView, PartView, Reading,
     VehicleLine,
 };
-use crate::{PartNoteForm, VehicleForm};
+use crate::{PartNoteForm, TroubleForm, VehicleForm};
 
 /// The Book screen.
 #[derive(Debug, Clone, Serialize, Deserialize, TS)]
@@ -104,6 +104,11 @@ pub enum LineContent {
     PartNote {
         /// What is noted.
         note: PartNoteForm,
+    },
+    /// Something was wrong with the car.
+    Trouble {
+        /// All that is known of it.
+        trouble: Box<TroubleForm>,
     },
     /// A paper that belongs to no line.
     Paper {

@@ -6,10 +6,12 @@
 mod bay;
 mod card;
 mod check;
+mod codes;
 mod costs;
 mod counter;
 mod due;
 mod fuel;
+mod guide;
 mod lines;
 mod measured;
 mod pump;
@@ -17,6 +19,7 @@ mod receipt;
 mod sheet;
 mod shelf;
 mod today;
+mod trouble;
 mod value;
 mod visits;
 
@@ -26,10 +29,12 @@ use ts_rs::TS;
 pub use bay::*;
 pub use card::*;
 pub use check::*;
+pub use codes::*;
 pub use costs::*;
 pub use counter::*;
 pub use due::*;
 pub use fuel::*;
+pub use guide::*;
 pub use lines::*;
 pub use measured::*;
 pub use pump::*;
@@ -37,6 +42,7 @@ pub use receipt::*;
 pub use sheet::*;
 pub use shelf::*;
 pub use today::*;
+pub use trouble::*;
 pub use value::*;
 pub use visits::*;
 
@@ -82,6 +88,18 @@ pub enum Response {
     CardRead(CardReadView),
     /// What the check found.
     Check(CheckView),
+    /// What a scan tool's text says.
+    Codes(CodesView),
+    /// One trouble.
+    Trouble(Box<TroubleView>),
+    /// The troubles of a car.
+    Troubles(TroublesView),
+    /// What a workshop should know of a trouble.
+    Brief(Box<BriefView>),
+    /// The guides of a car.
+    Guides(GuidesView),
+    /// One guide.
+    Guide(GuideView),
     /// The pages were worked out again.
     Rebuilt(RebuiltView),
     /// Papers were filed.

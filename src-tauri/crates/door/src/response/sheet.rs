@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-use super::{IntervalView, ItemView, Reading, VehicleLine};
+use super::{IntervalView, ItemView, Reading, ValueView, VehicleLine};
 use crate::{DrivenForm, VehicleForm};
 
 /// The car's sheet.
@@ -23,6 +23,8 @@ pub struct SheetView {
     pub plan: Vec<PlanLine>,
     /// The instruments that were replaced.
     pub instruments: Vec<InstrumentLine>,
+    /// The numbers of this car that its guides ask for.
+    pub values: Vec<ValueView>,
 }
 
 /// An item of the plan.

@@ -4,10 +4,11 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use book::content::{
     BoughtContent, Came, Content, Mark, PaperContent, PartContent, PartNoteContent, PlanContent,
-    VehicleContent, VisitContent,
+    TroubleContent, VehicleContent, VisitContent,
 };
 use book::{LineRow, PaperRow, VersionRow};
 use rules::fuel::FuelKind;
+use rules::guides::Guides;
 use rules::upkeep::{ItemRef, Setting};
 use rules::vehicle::{Conditions, Equipment, Fitting, Vehicle};
 use units::{BookId, Day, DistanceUnit, SubjectId};
@@ -18,6 +19,7 @@ use super::show::{
     engine_key, found_view, fuel_view, item_view, measured_value_view, money_view, paper_view, part_view,
     reading_of, status_key,
 };
+use super::trouble::trouble_form;
 use crate::clock::day_of;
 use crate::{
     BookLine, Door, DrivenForm, LineContent, LineFilter, LineView, LinesView, NumberForm, PaperView,
@@ -90,6 +92,7 @@ fn says(row: &LineRow, text: &str) -> bool {
             let same = note.same.iter().any(|same| contains(&same.maker) || contains(&same.number));
             contains(&note.number) || contains(&note.maker) || contains(&note.note) || same
         }
+        Content::Trouble(trouble) => texts_of(trouble).any(contains),
         Content::Vehicle(vehicle) => contains(&vehicle.name) || contains(&vehicle.make_model),
         Content::Reading(_)
         | Content::Instrument(_)
@@ -97,6 +100,12 @@ fn says(row: &LineRow, text: &str) -> bool {
         | Content::Plan(_)
         | Content::Measured(_) => false,
     }
+}
+
+/// What the owner wrote of a trouble, and what was read from a scan tool.
+fn texts_of(trouble: &TroubleContent) -> impl Iterator<Item = &str> {
+    let own = [&trouble.words, &trouble.when, &trouble.asked];
+    own.into_iter().chain(trouble.scans.iter().map(|scan| &scan.text)).map(String::as_str)
 }
 
 /// What is needed to show the lines of one book.
@@ -163,6 +172,9 @@ impl Show<'_> {
                 values: measured.values.iter().map(measured_value_view).collect(),
                 pasted: measured.came == Came::Pasted,
             },
+            Content::Trouble(trouble) => {
+                LineContent::Trouble { trouble: Box::new(trouble_form(trouble, self.unit)) }
+            }
         }
     }
 
@@ -259,8 +271,16 @@ pub(super) fn vehicle_form(vehicle: &VehicleContent) -> VehicleForm {
         yearly: yearly.unwrap_or_default(),
         driven: driven_form(vehicle.conditions),
         fitted: fitted_form(vehicle.equipment),
+        values: values_form(&vehicle.values),
         reading: String::new(),
     }
+}
+
+/// The numbers of the car by the keys of the values; one that this version does not know has no key.
+fn values_form(values: &BTreeMap<u32, String>) -> BTreeMap<String, String> {
+    let library = Guides::shipped().ok();
+    let named = |(number, text): (&u32, &String)| Some((library?.value(*number)?.key.clone(), text.clone()));
+    values.iter().filter_map(named).collect()
 }
 
 fn fitted_form(equipment: Equipment) -> BTreeMap<String, bool> {

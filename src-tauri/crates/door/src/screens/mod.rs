@@ -1,11 +1,15 @@
 //! Screens: each one request, each one function, in the order of the places.
 
 mod book;
+mod brief;
 mod check;
+mod checks;
+mod codes;
 mod consumption;
 mod costs;
 mod due;
 mod fills;
+mod guides;
 mod helped;
 mod measured;
 mod odometer;
@@ -15,8 +19,10 @@ mod pump;
 mod sheet;
 mod show;
 mod stock;
+mod trouble;
 mod visits;
 
+pub use codes::codes_of_text;
 pub(crate) use places::{fingerprint, vehicle_line};
 pub use sheet::vin_view;
 pub(crate) use show::{bare_item, engine_from, engine_key, measure_key, money_view, unit_key};

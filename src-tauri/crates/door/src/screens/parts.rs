@@ -90,7 +90,7 @@ fn paid_view(paid: &Paid<'_>) -> PaidView {
     }
 }
 
-fn used_view(span: Span, unit: DistanceUnit) -> UsedView {
+pub(super) fn used_view(span: Span, unit: DistanceUnit) -> UsedView {
     let distance =
         span.distance.map(|distance| Reading { count: distance.round(unit), unit: unit_key(unit) });
     UsedView { days: span.days, distance }

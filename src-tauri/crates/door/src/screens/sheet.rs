@@ -7,6 +7,7 @@ use rules::vehicle::{CheckDigit, Fitting, Vin};
 
 use super::book::{driven_form, vehicle_form};
 use super::due::plan_line;
+use super::guides::car_values;
 use super::places::vehicle_line;
 use super::show::reading_of;
 use crate::car::Car;
@@ -30,6 +31,7 @@ impl Door {
             fitted: fitted(&car, self.catalogue),
             plan: on_this_car.map(|planned| plan_line(planned, self.catalogue, self.clock.today())).collect(),
             instruments: instruments.collect(),
+            values: car_values(&car, self.catalogue)?,
         })
     }
 }

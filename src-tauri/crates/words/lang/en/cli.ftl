@@ -184,3 +184,50 @@ cli-judged-high = high
 cli-judged-usual = usual
 # $low, $high: a year; $unit: symbol
 cli-drift = It moves by { $low } to { $high } { $unit } a year.
+
+# What is said of a trouble code.
+cli-code-no-text = No text here; your handbook or a workshop has it
+# $causes: the likeliest first
+cli-code-causes = can come of: { $causes }
+# $code: to which it belongs; $values: what was kept
+cli-code-frame = Kept when { $code } set: { $values }
+cli-code-ready = The car has finished all of its own tests.
+cli-code-not-ready = Tests that the car has not finished: { $monitors }
+
+# What a trouble may be. $chance: in percent.
+cli-trouble-suspects = What it may be; none of this is a diagnosis:
+cli-trouble-other = { $chance }  something else
+cli-trouble-checks = What to check, first to last:
+# $minutes: what it costs, in minutes of your time; $why: the reasons
+cli-trouble-check = finds it in { $chance }, costs { $minutes } min: { $why }
+# $order, $ratio: minutes; $left: the chance that no check finds it
+cli-trouble-costs = This order costs { $order } min on the average, the plain order by chance over cost { $ratio } min; in { $left } none of these checks finds it.
+cli-because-looks-for = looks for { $cause }
+cli-because-symptom = ‘{ $symptom }’ points at { $cause }
+cli-because-code = { $code } points at { $cause }
+cli-because-overdue = overdue: { $item }, which leads to { $cause }
+# $days: how many days ago
+cli-because-touched = { $item } was done { $days ->
+    [0] today
+    [one] yesterday
+   *[other] { $days } days ago
+}, which can have led to { $cause }
+cli-because-before = this car had { $cause } before
+# $opening: what is open
+cli-because-shares = already open: { $opening }
+cli-because-second-look = a second look, for the first can have missed it
+
+# A guide. $minutes: for a practised amateur.
+cli-guide-minutes = { $minutes } min
+cli-guide-not = Leave it to a workshop:
+cli-guide-cautions = First:
+cli-guide-tools = Tools:
+cli-guide-supplies = What is used up:
+cli-guide-steps = Steps:
+cli-guide-look = Before closing:
+cli-guide-after = What may feel odd afterwards:
+cli-guide-disposal = What is left over:
+# $name: of the value; $cases: what is typical, with its source
+cli-value-handbook = { $name }: see the handbook
+cli-value-typical = { $name }: see the handbook; typical: { $cases }
+cli-source-from-memory = from memory: { $name }

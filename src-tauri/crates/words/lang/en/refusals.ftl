@@ -82,6 +82,13 @@ refusal-parameter = ‘{ $text }’ is nothing that is measured here; choose one
 refusal-measured-missing = No value was given; write at least one.
 refusal-measured-unread = Nothing in this text is a value that is kept; paste lines such as ‘STFT1 2.3 %’ or ‘Battery 12.48 V’.
 # $day: a day that has passed
+refusal-trouble-empty = Nothing is said of what is wrong; write a word, tick a symptom or paste a scan.
+refusal-symptom-unknown = ‘{ $text }’ is no symptom; choose one from the list.
+refusal-check-unknown = ‘{ $text }’ is no check; choose one from the list.
+refusal-cause-unknown = ‘{ $text }’ is no cause; choose one from the list, or leave it empty.
+refusal-tool-unknown = ‘{ $text }’ is no tool that a check needs; choose one from the list.
+refusal-guide-unknown = There is no guide ‘{ $text }’ for this car; choose one from the list.
+refusal-value-unknown = ‘{ $text }’ is no number that a guide asks for; choose one from the list.
 refusal-day-past = { $day } has passed; choose today or a later day.
 refusal-item-not-planned = This item has no next time that could be moved; record it once, or give it an interval.
 

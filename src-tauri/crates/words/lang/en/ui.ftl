@@ -1065,3 +1065,297 @@ fault-photo-missing = A photo is no longer in the store.
 fault-unknown = This does not verify ({ $code })
 key = The key of this device
 key-for = Every line is signed with it. Whoever scans a card can compare these figures.
+
+# ---- The Bay: something is wrong
+
+trouble-title = Something is wrong
+trouble-notice = What do you notice?
+symptoms-find = Find what you notice, by a word
+symptoms-find-absent = Find what it does not do, by a word
+symptoms-none = Nothing has that in its name. Tell it in your own words instead.
+# $about: a heading; $count: how many symptoms stand under it; $ticked: how many of them are ticked
+symptoms-group = { $about } ({ $ticked ->
+    [0] { $count }
+   *[other] { $ticked } of { $count } ticked
+})
+trouble-dark = It is dark, or soon will be
+trouble-words-title = In your own words
+trouble-words = What is wrong?
+trouble-when = When does it happen?
+trouble-when-hint = Cold or warm, uphill, in the rain, at what speed.
+trouble-noticed = Noticed on another day
+trouble-day = Day on which you noticed it
+# $count: how many symptoms are ticked as absent
+trouble-absent = What it does not do{ $count ->
+    [0] {""}
+   *[other] {" "}({ $count })
+}
+trouble-absent-for = What you looked for and did not find rules causes out.
+trouble-absent-choose = Choose what it does not do
+trouble-next = What to check next
+trouble-next-empty = Tick, tell or paste something first
+trouble-tell-more = Change what you told
+trouble-keep = Keep it in the book
+trouble-keep-for = The brief and ‘Keep it’ write it into the book, to be looked at again later; until then it stands on this device alone.
+trouble-away = Put it away unwritten
+trouble-asked = What do you ask of the workshop?
+trouble-open = Open troubles
+trouble-earlier = Earlier troubles and codes
+trouble-visit-see = See the visit
+# $cause: by name
+visit-ends-trouble = It ends the trouble. Cause: { $cause }.
+visit-ends-nothing = It ends no trouble
+trouble-not-ended = The visit is written, the end of the trouble is not. Open it and end it without a visit.
+stop-first = Read this first
+stop-first-stop = Stop first
+stop-first-gently = No farther than to help
+stop-first-soon = Have it seen to soon
+stop-defers = The owner’s handbook, the rules where you live and the emergency services come before anything said here.
+stop-unknown = A newer version knows a danger here that this one cannot name. Stop where it is safe and read the handbook.
+check-next = Check this next
+check-then = And then
+check-none = No check is left that would tell more. Take it to a workshop, with the brief below.
+# $check: its name; $time
+check-row = { $check } · { $time }
+check-more = { $count ->
+    [one] One more check
+   *[other] { $count } more checks
+}
+# $minutes: until the fault is found, on the average; $left: the chance that no check finds it
+check-order = In this order it takes { $minutes } minutes on the average until the fault is found. The chance that none of these finds it: { $left }.
+check-why = Why here
+check-takes = Takes
+check-costs-money = and costs money
+check-opens = Opened for it
+check-tools = Tools
+check-chance = Finds it
+# $thing: what is open, such as ‘bonnet open’
+check-open-already = { $thing } (already)
+check-tool-lacking = { $tool } (you lack it)
+# $check: its name
+check-answers = What did it say: { $check }?
+answer-found = Something is wrong there
+answer-not-found = Nothing wrong there
+answer-skipped = Could not check
+answer-found-word = something was found
+answer-not-found-word = nothing was found
+answer-skipped-word = could not be checked
+answers = What was checked
+answer-back = Take it back
+reason-looks-for = It would show this: { $cause }.
+reason-symptom = ‘{ $symptom }’ speaks for this: { $cause }.
+reason-code = Code { $code } points at this: { $cause }.
+reason-overdue = { $item } is overdue, which can lead to this: { $cause }.
+reason-touched = { $days ->
+    [0] { $item } was done today
+    [one] { $item } was done yesterday
+   *[other] { $item } was done { $days } days ago
+}, which can have upset this: { $cause }.
+reason-before = This car has had it before: { $cause }.
+# $thing: what is open, such as ‘bonnet open’
+reason-shares = Open already by then: { $thing }.
+reason-second-look = A first look found nothing, and can have overlooked it.
+suspects = What it may be
+suspects-for = Chances by common practice, and no diagnosis. The next answer changes them.
+suspects-more = { $count ->
+    [one] One more cause
+   *[other] { $count } more causes
+}
+suspects-other = Something else: { $chance }
+suspect-before = it had this before
+chance = about { $percent } %
+chance-large = more than { $percent } %
+chance-small = less than { $percent } %
+tools-yours = Tools you have
+tools-for = A check that needs what you lack stands further down. This device remembers your tools.
+trouble-end = Was the cause found?
+trouble-end-for = When you know what it was, end it here; this car’s book remembers it.
+# $check: the name of the check
+trouble-found = Something was found: { $check }
+trouble-found-for = Was this the cause? If not, go on with the next check.
+trouble-cause = What was the cause?
+trouble-cause-choose = Choose the cause
+cause-unknown = Nobody found out, or it is none of these
+trouble-mend = What was done about it?
+trouble-mend-owner = The visit says in words that it was mended; change it there as you like.
+trouble-mend-workshop = That is work for a workshop. Write the visit once it is done.
+# $cause: its name
+trouble-mended-own = Mended: { $cause }
+trouble-end-visit = Write the visit and end it
+trouble-end-none = End it without a visit
+
+# ---- Trouble codes
+
+codes-title = Codes from a scanner
+# $number: which scan, from 1
+codes-paste = Paste what the scanner said{ $number ->
+    [1] {""}
+   *[other] {" "}({ $number })
+}
+codes-paste-hint = As it came: P0300 P0171 pending, or 43 01 35. The whole output tells more than a single code.
+codes-more = Add another scan
+codes-cleared = The codes were cleared after this
+codes-clearing = Cleared is not mended.
+codes-clearing-loses = Clearing erases the report and what the car froze with it, and the fault stays. It also erases the car’s own tests: until they have finished again, which takes days of usual driving, an inspection may turn the car away. Keep the text here before anybody clears.
+codes-when = Read on another day
+codes-day = Day of the scan
+codes-no-text = There is no text for this code here; your handbook or a workshop has it.
+# $area: such as ‘fuel and air’
+codes-hint = probably about { $area }; only a hint
+codes-fault-number = number of the fault
+codes-causes = It can point at: { $causes }.
+# $code: as it is printed
+codes-parts = What the signs of { $code } stand for
+codes-life = { $code } in this car’s book
+codes-all = { $count ->
+    [one] One code in this car’s book
+   *[other] { $count } codes in this car’s book
+}
+codes-note-unknown = A newer version knows something about this text that this one cannot say.
+codes-empty-lists = Asked for and empty: { $lists }.
+codes-readiness = The car’s own tests
+# $lamp: yes or no; $count: how many codes the control unit counts
+codes-lamp = { $lamp ->
+    [yes] The engine lamp is on
+   *[no] The engine lamp is off
+}; the control unit counts { $count ->
+    [0] no stored code
+    [one] one stored code
+   *[other] { $count } stored codes
+}.
+codes-ready = All of them are finished.
+# $tests: by name
+codes-not-ready = { $count ->
+    [one] One is not finished
+   *[other] { $count } are not finished
+}: { $tests }. An inspection may turn the car away until it has.
+codes-finished = Finished: { $tests }.
+codes-live = Values of the moment
+codes-frame-title = Frozen when a code set
+codes-frame-title-of = Frozen when { $code } set
+# $values: several, such as ‘Engine speed: 812 rpm’
+codes-frame = Frozen when a code set: { $values }
+codes-frame-of = Frozen when { $code } set: { $values }
+# $first, $last: a day and what the instrument showed
+codes-seen-once = Seen once, on { $first }.
+codes-seen = First seen on { $first }, last on { $last }, in { $times } scans.
+# $left, $back: a day and what the instrument showed; $distance: how far between them, or ‘unknown’
+codes-back = { $cleared ->
+    [yes] Cleared on { $left }
+   *[no] Gone by itself on { $left }
+}, back on { $back }{ $distance ->
+    [unknown] .
+   *[other] , after at most { $distance }.
+}
+# $standing: how it stands
+codes-standing = { $standing }, since { $since }.
+seen-at = { $day } at { $reading }
+
+# ---- The brief for the workshop
+
+brief-title = Brief for the workshop
+brief-do = Write the brief
+brief-back = Back to the trouble
+brief-car = The car
+brief-noticed = Noticed
+brief-complaint = The complaint
+brief-when = When it happens: { $when }
+brief-shows = It shows: { $symptoms }
+brief-absent = It does not show: { $symptoms }
+brief-codes = Codes
+# $status: such as ‘Confirmed’
+brief-code = { $code } ({ $status }): { $meaning }
+brief-cleared = The codes were cleared on { $day }.
+brief-checked = Checked already
+brief-work = Work of the last 90 days
+# $by: a workshop or the owner
+brief-work-line = { $day }: { $items } ({ $by })
+brief-work-line-at = { $day }, { $reading }: { $items } ({ $by })
+brief-asked = What is asked
+brief-asked-usual = Please find the cause and call before you mend it.
+brief-no-diagnosis = These are the owner’s observations and no diagnosis.
+brief-share = Share or copy
+brief-copied = The brief is copied.
+brief-by-hand = This device shares and copies nothing here. Select the text and copy it.
+brief-print = Print
+
+# ---- Guides
+
+guide-back = Back to the jobs
+guide-how = How
+guide-all = { $count ->
+    [one] One guide
+   *[other] All { $count } guides
+}
+guide-large-type = Large type
+guide-usual-type = Usual type
+guide-again = Begin again
+guide-what = What for, tools and parts
+# $time: such as ‘40 min’
+guide-time = About { $time } for someone practised, with the place ready.
+guide-hazards = What can hurt: { $hazards }
+guide-not = Leave it to a workshop when
+guide-tools = At hand
+guide-supplies = Used up
+guide-parts-last = What was fitted the last time:
+guide-parts-none = No part in the book yet: see the Counter or the handbook
+# $count: how many values the book does not have
+guide-numbers-left = { $count ->
+    [one] One more stands in the handbook; write it on the car’s sheet
+   *[other] { $count } more stand in the handbook; write them on the car’s sheet
+}
+guide-cautions-for = { $count ->
+    [0] Read these before the first step.
+    [one] Read these before the first step. The gravest is acknowledged by itself.
+   *[other] Read these before the first step. The { $count } gravest are acknowledged one by one.
+}
+guide-caution-do = I have read it
+guide-caution-read = Read
+guide-cautions-left = { $count ->
+    [one] One is still to be read
+   *[other] { $count } are still to be read
+}
+guide-steps = Steps: { $done } of { $all } done
+guide-step-of = Step { $step } of { $all }
+guide-step-done = Done, next
+guide-step-back = One step back
+guide-look = Before you close
+guide-after = What may feel odd afterwards
+guide-disposal = What is left over
+guide-then = What belongs after it
+# $items: by name
+guide-writes = The visit takes over: { $items }.
+guide-not-ready = Not everything is ticked yet. It can be written all the same.
+
+# ---- Numbers of this car
+
+# $what: a name; $value: with its unit
+value-is = { $what }: { $value }
+value-at-least = at least { $low }
+value-between = { $low } to { $high }
+value-converted = { $printed } ({ $newton })
+value-case = { $case }: { $value }
+value-see-handbook = see the handbook
+value-only-typical = only typical, not this car’s own: { $cases }
+value-typical-mark = Typical, not this car’s own. The handbook has it.
+value-cases = { $count } typical cases
+value-speak = Read out
+origin-memory = { $name } (from memory)
+origin-practice = common practice of the trade
+numbers = Numbers of this car
+numbers-for = From the owner’s handbook or a label on the car. The guides show them in place of what is typical.
+numbers-none = None is written down yet.
+# $count: how many are still to be found
+numbers-left = { $count ->
+    [one] One more is asked for by the guides.
+   *[other] { $count } more are asked for by the guides.
+}
+numbers-change = Write down numbers
+# $unit: its symbol
+numbers-unit = { $what } ({ $unit })
+# $words: the complaint in the owner’s words, or what was ticked
+line-trouble = Something is wrong: { $words }
+line-trouble-ended = Was wrong: { $words }
+fact-noticed = Noticed
+fact-codes = From a scanner
+fact-cause = Cause
