@@ -172,8 +172,8 @@ impl Content {
             | Content::Paper(_)
             | Content::Plan(_)
             | Content::PartNote(_)
-            | Content::Measured(_) => &[],
-            Content::Trouble(_) => &[],
+            | Content::Measured(_)
+            | Content::Trouble(_) => &[],
         }
     }
 
@@ -188,8 +188,8 @@ impl Content {
             | Content::Paper(_)
             | Content::Plan(_)
             | Content::PartNote(_)
-            | Content::Measured(_) => None,
-            Content::Trouble(_) => None,
+            | Content::Measured(_)
+            | Content::Trouble(_) => None,
         }
     }
 
