@@ -42,4 +42,17 @@ export class Change {
       this.busy = false;
     }
   }
+
+  /**
+   * Runs a change and shows what came of it; whether both are done. A form that closes before that would open again on
+   * what was before the change, and write it back.
+   */
+  async done(work: () => Promise<unknown>, show: () => Promise<void>): Promise<boolean> {
+    const done = await this.run(async () => {
+      await work();
+      await show();
+      return true;
+    });
+    return done === true;
+  }
 }
