@@ -22,6 +22,7 @@ pub mod fuel;
 pub mod guides;
 pub mod measured;
 pub mod parts;
+mod rows;
 pub mod running;
 mod statistics;
 pub mod trouble;

@@ -4,9 +4,10 @@ use std::collections::BTreeMap;
 
 use serde::Deserialize;
 
-use super::read::{engines, is_key, some_keys, table, wrong};
+use super::read::{engines, some_keys, table, wrong};
 use super::{Caution, Hazard};
 use crate::RulesError;
+use crate::rows::is_key;
 
 /// The cautions in the order in which they are read, and the keys of those that each hazard calls for.
 pub(super) type Cautions = (Vec<Caution>, BTreeMap<Hazard, Vec<String>>);

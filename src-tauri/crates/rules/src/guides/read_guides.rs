@@ -2,9 +2,10 @@
 
 use serde::Deserialize;
 
-use super::read::{engines, fittings, is_key, once, some_keys, table, wrong};
+use super::read::{engines, once, some_keys, table, wrong};
 use super::{Guide, Hazard, Step, Value};
 use crate::RulesError;
+use crate::rows::{fittings, is_key};
 use crate::upkeep::Catalogue;
 
 #[derive(Deserialize)]

@@ -2,9 +2,10 @@
 
 use serde::Deserialize;
 
-use super::read::{is_key, milli, table, wrong};
+use super::read::{table, wrong};
 use super::{Bounds, Typical, Value};
 use crate::RulesError;
+use crate::rows::{is_key, milli};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -63,8 +64,9 @@ impl RawTypical {
         if !is_key(&self.case) {
             return Err(format!("'{}' is no case", self.case));
         }
-        let low = milli(self.low)?;
-        let bounds = match self.high.map(milli).transpose()? {
+        let read = |value: f64| milli(value).ok_or_else(|| format!("{value} is no value"));
+        let low = read(self.low)?;
+        let bounds = match self.high.map(read).transpose()? {
             None => Bounds::AtLeast(low),
             Some(high) if high == low => Bounds::Exactly(low),
             Some(high) if high > low => Bounds::Between(low, high),

@@ -10,6 +10,7 @@ use units::{Day, Distance};
 
 use super::*;
 use crate::running::{OdometerStatus, Reading};
+use crate::statistics::chance::Chance;
 use crate::testing::{car, day, km};
 
 const DRIVERS: u64 = 40;
@@ -17,30 +18,6 @@ const DAYS: usize = 1_000;
 /// How many days after the start the owner asks.
 const ASKED: [usize; 5] = [70, 150, 300, 480, 700];
 const AHEAD: [i32; 3] = [30, 90, 180];
-
-/// `SplitMix64` (Steele, Lea and Flood, Fast splittable pseudorandom number generators, 2014).
-struct Chance(u64);
-
-impl Chance {
-    fn bits(&mut self) -> u64 {
-        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
-        let mixed = (self.0 ^ (self.0 >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-        let mixed = (mixed ^ (mixed >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-        mixed ^ (mixed >> 31)
-    }
-
-    fn between(&mut self, low: f64, high: f64) -> f64 {
-        low + (high - low) * (self.bits() >> 11) as f64 / (1_u64 << 53) as f64
-    }
-
-    fn one_in(&mut self, count: u64) -> bool {
-        self.bits().is_multiple_of(count)
-    }
-
-    fn below(&mut self, count: usize) -> usize {
-        (self.bits() % count as u64) as usize
-    }
-}
 
 #[derive(Debug, Clone, Copy, PartialEq)]
 enum Life {

@@ -3,9 +3,10 @@
 use std::sync::OnceLock;
 
 use super::kinds::Bands;
-use super::tables::{Tables, wrong};
+use super::tables::Tables;
 use super::{Cause, Check, Symptom, Tool};
 use crate::RulesError;
+use crate::rows::wrong;
 use crate::upkeep::Catalogue;
 use crate::vehicle::Vehicle;
 

@@ -7,8 +7,8 @@ use serde::Deserialize;
 use super::kinds::{Band, Bands};
 use super::{About, Cause, Check, Danger, Growth, Mend, Opening, Rates, Symptom, Tool, Trouble};
 use crate::RulesError;
-use crate::upkeep::{Catalogue, Caution, Engines};
-use crate::vehicle::Fitting;
+use crate::rows::{CAUTIONS, ENGINES, dashed, fittings, is_key, meaning, wrong};
+use crate::upkeep::{Catalogue, Caution};
 
 /// The three tables as they are written.
 pub(super) struct Tables {
@@ -121,32 +121,11 @@ struct RawCheck {
     cautions: Vec<String>,
 }
 
-const ENGINES: [(&str, Engines); 5] = [
-    ("any", Engines::Any),
-    ("combustion", Engines::Combustion),
-    ("spark ignition", Engines::SparkIgnition),
-    ("diesel", Engines::Diesel),
-    ("high voltage", Engines::HighVoltage),
-];
-
 const GROWTHS: [(&str, Growth); 4] = [
     ("steady", Growth::Steady),
     ("age", Growth::Age),
     ("distance", Growth::Distance),
     ("both", Growth::Both),
-];
-
-const CAUTIONS: [(&str, Caution); 10] = [
-    ("hot engine", Caution::HotEngine),
-    ("jacking", Caution::Jacking),
-    ("fuel", Caution::Fuel),
-    ("battery", Caution::Battery),
-    ("pressure", Caution::Pressure),
-    ("moving parts", Caution::MovingParts),
-    ("fumes", Caution::Fumes),
-    ("brake dust", Caution::BrakeDust),
-    ("used fluids", Caution::UsedFluids),
-    ("high voltage", Caution::HighVoltage),
 ];
 
 /// Where the keys of a table stand in it.
@@ -246,7 +225,9 @@ impl RawCheck {
             cautions: Vec::new(),
         };
         let workshop = check.is_for_a_workshop().then_some(Ok(Caution::Workshop));
-        let named = self.cautions.iter().map(|word| meaning(&CAUTIONS, word));
+        // A check may ask for hands on what only the car makes dangerous elsewhere.
+        let words = [&CAUTIONS[..], &[("high voltage", Caution::HighVoltage)]].concat();
+        let named = self.cautions.iter().map(|word| meaning(&words, word));
         check.cautions = workshop.into_iter().chain(named).collect::<Result<_, _>>()?;
         Ok(check)
     }
@@ -308,8 +289,7 @@ fn rows<R, T>(
 fn places<'a>(table: &str, keys: impl Iterator<Item = &'a String>) -> Result<Places, RulesError> {
     let mut places = Places::new();
     for (place, key) in keys.enumerate() {
-        let allowed = |byte: u8| byte.is_ascii_lowercase() || byte.is_ascii_digit() || byte == b'-';
-        if key.is_empty() || !key.bytes().all(allowed) {
+        if !is_key(key) {
             return Err(wrong(&format!("{table}, {key}"), "keys have small letters, digits and dashes"));
         }
         if places.insert(key.clone(), place).is_some() {
@@ -356,13 +336,6 @@ fn items(keys: &[String], catalogue: &Catalogue) -> Result<Vec<u32>, String> {
     keys.iter().map(number).collect()
 }
 
-fn fittings(words: &[String]) -> Result<Vec<Fitting>, String> {
-    let fitting = |word: &String| {
-        Fitting::from_key(&dashed(word)).ok_or_else(|| format!("'{word}' is nothing that a car has"))
-    };
-    words.iter().map(fitting).collect()
-}
-
 fn opening(word: &str) -> Result<Opening, String> {
     Opening::from_key(&dashed(word)).ok_or_else(|| format!("'{word}' is nothing that is opened"))
 }
@@ -370,22 +343,4 @@ fn opening(word: &str) -> Result<Opening, String> {
 fn about(word: &str) -> Result<About, String> {
     let found = About::ALL.into_iter().find(|about| about.key() == dashed(word));
     found.ok_or_else(|| format!("'{word}' is no heading"))
-}
-
-/// The words of the tables have spaces where keys have dashes.
-fn dashed(word: &str) -> String {
-    word.replace(' ', "-")
-}
-
-/// What a word of a table stands for.
-fn meaning<T: Copy>(words: &[(&str, T)], word: &str) -> Result<T, String> {
-    let found = words.iter().find(|(candidate, _)| *candidate == word).map(|&(_, meaning)| meaning);
-    found.ok_or_else(|| {
-        let known: Vec<_> = words.iter().map(|&(word, _)| word).collect();
-        format!("'{word}' is none of {}", known.join(", "))
-    })
-}
-
-pub(super) fn wrong(place: &str, problem: &str) -> RulesError {
-    RulesError::Catalogue { place: place.to_owned(), problem: problem.to_owned() }
 }

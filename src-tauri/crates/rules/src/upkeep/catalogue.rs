@@ -3,9 +3,10 @@
 use std::collections::BTreeMap;
 use std::sync::OnceLock;
 
-use super::table::{RawTable, wrong};
+use super::table::RawTable;
 use super::{Item, ItemRef};
 use crate::RulesError;
+use crate::rows::wrong;
 
 /// What the trade knows of: every item of upkeep, in ascending order of number.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -8,11 +8,12 @@ use units::HalfMonths;
 
 use super::interval::parse_time;
 use super::{
-    Access, Action, Caution, Engines, Finding, Gauge, Interval, Item, Kind, Measured, Milli, PrintedDistance,
-    Range, Schedule, Source, Tightener, Timing,
+    Access, Action, Finding, Gauge, Interval, Item, Kind, Measured, PrintedDistance, Range, Schedule, Source,
+    Tightener, Timing,
 };
 use crate::RulesError;
-use crate::vehicle::{Condition, Fitting};
+use crate::rows::{CAUTIONS, ENGINES, dashed, fittings, is_key, meaning, meanings, milli, wrong};
+use crate::vehicle::Condition;
 
 /// The table as it is written.
 #[derive(Deserialize)]
@@ -89,26 +90,6 @@ struct RawKind {
     source: String,
 }
 
-const ENGINES: [(&str, Engines); 5] = [
-    ("any", Engines::Any),
-    ("combustion", Engines::Combustion),
-    ("spark ignition", Engines::SparkIgnition),
-    ("diesel", Engines::Diesel),
-    ("high voltage", Engines::HighVoltage),
-];
-
-const CAUTIONS: [(&str, Caution); 9] = [
-    ("hot engine", Caution::HotEngine),
-    ("jacking", Caution::Jacking),
-    ("fuel", Caution::Fuel),
-    ("battery", Caution::Battery),
-    ("pressure", Caution::Pressure),
-    ("moving parts", Caution::MovingParts),
-    ("fumes", Caution::Fumes),
-    ("brake dust", Caution::BrakeDust),
-    ("used fluids", Caution::UsedFluids),
-];
-
 const ACTIONS: [(&str, Action); 7] = [
     ("inspect", Action::Inspect),
     ("clean", Action::Clean),
@@ -172,7 +153,7 @@ impl RawItem {
         Ok(Item {
             number: self.number,
             engines: meaning(&ENGINES, &self.engines)?,
-            only_if: self.only_if.iter().map(|word| fitting(word)).collect::<Result<_, _>>()?,
+            only_if: fittings(&self.only_if)?,
             action: meaning(&ACTIONS, &self.action)?,
             resets: others(&self.resets, &self.key, numbers)?,
             stakes: meaning(&STAKES, &self.stakes)?,
@@ -217,7 +198,8 @@ impl RawGauge {
         if what.unit() != self.unit {
             return Err(format!("{} is measured in {}", self.what, what.unit()));
         }
-        let (limit, fresh) = (milli(self.limit)?, milli(self.fresh)?);
+        let read = |value: f64| milli(value).ok_or_else(|| format!("{value} is no measurement"));
+        let (limit, fresh) = (read(self.limit)?, read(self.fresh)?);
         if limit == fresh {
             return Err("what is new cannot be at its limit".to_owned());
         }
@@ -232,12 +214,6 @@ impl RawKind {
         }
         Ok(Kind { every: self.every.read()?, source: read_source(&self.source)?, key: self.key })
     }
-}
-
-/// A value in thousandths, which the table gives with up to three decimals.
-fn milli(value: f64) -> Result<Milli, String> {
-    let thousandths = format!("{:.0}", value * 1_000.0).parse();
-    thousandths.map(Milli).map_err(|_| format!("{value} is no measurement"))
 }
 
 /// The numbers of other rows, named by their keys.
@@ -268,27 +244,9 @@ fn ends<T: Copy>(text: &str, parse: impl Fn(&str) -> Result<T, RulesError>) -> R
     Ok((parse(&format!("{short}{unit}"))?, parse(long)?))
 }
 
-/// What a word of the table stands for.
-fn meaning<T: Copy>(words: &[(&str, T)], word: &str) -> Result<T, String> {
-    let found = words.iter().find(|(candidate, _)| *candidate == word).map(|&(_, meaning)| meaning);
-    found.ok_or_else(|| {
-        let known: Vec<_> = words.iter().map(|&(word, _)| word).collect();
-        format!("'{word}' is none of {}", known.join(", "))
-    })
-}
-
-fn meanings<T: Copy>(words: &[(&str, T)], listed: &[String]) -> Result<Vec<T>, String> {
-    listed.iter().map(|word| meaning(words, word)).collect()
-}
-
-/// A fitting, written with spaces where its key has dashes.
-fn fitting(word: &str) -> Result<Fitting, String> {
-    Fitting::from_key(&word.replace(' ', "-")).ok_or_else(|| format!("'{word}' is nothing that a car has"))
-}
-
 /// A finding, written with spaces where its key has dashes.
 fn finding(word: &str) -> Result<Finding, String> {
-    let finding = Finding::from_key(&word.replace(' ', "-")).filter(|&found| found != Finding::WithinLimits);
+    let finding = Finding::from_key(&dashed(word)).filter(|&found| found != Finding::WithinLimits);
     finding.ok_or_else(|| format!("'{word}' is no finding that calls for work"))
 }
 
@@ -302,13 +260,4 @@ fn read_source(text: &str) -> Result<Source, String> {
             "'{text}' is no source; write 'common practice', 'published: WHERE', 'regulation: WHICH' or 'owner'"
         )),
     }
-}
-
-fn is_key(key: &str) -> bool {
-    let allowed = |byte: u8| byte.is_ascii_lowercase() || byte.is_ascii_digit() || byte == b'-';
-    !key.is_empty() && key.bytes().all(allowed)
-}
-
-pub(super) fn wrong(place: &str, problem: &str) -> RulesError {
-    RulesError::Catalogue { place: place.to_owned(), problem: problem.to_owned() }
 }

@@ -7,6 +7,7 @@ use serde::Deserialize;
 
 use super::{Code, Origin};
 use crate::RulesError;
+use crate::rows::{self, is_key};
 
 /// How soon a code calls for somebody, when no lamp says more. A flashing or red lamp always comes first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -131,13 +132,12 @@ const POINT: &str = "a cause is written as its key and a chance above 0 and belo
 
 fn read_point(text: &str) -> Option<(String, f64)> {
     let (key, chance) = text.split_once(' ')?;
-    let allowed = |byte: u8| byte.is_ascii_lowercase() || byte.is_ascii_digit() || byte == b'-';
     let chance = chance.parse().ok().filter(|chance| (f64::MIN_POSITIVE..1.0).contains(chance))?;
-    (!key.is_empty() && key.bytes().all(allowed)).then(|| (key.to_owned(), chance))
+    is_key(key).then(|| (key.to_owned(), chance))
 }
 
 fn wrong(place: &str, problem: &str) -> RulesError {
-    RulesError::Catalogue { place: format!("codes, {place}"), problem: problem.to_owned() }
+    rows::wrong(&format!("codes, {place}"), problem)
 }
 
 #[cfg(test)]
