@@ -1,5 +1,6 @@
 //! The Pump: what stands on the pad before the first tap.
 
+use book::ReadingRow;
 use book::content::{Content, Fuel};
 use rules::fuel::FuelKind;
 use units::{Currency, SubjectId, UnitPrice};
@@ -29,34 +30,11 @@ impl Door {
             today: today.to_string(),
             leading,
             digits,
-            last: self.last_readings(&car)?,
+            last: last_readings(&fills, &car),
             fuels: offers(&fills, &car),
             used: last_used(&fills, &car),
             undo: self.written_last(&car)?.map(|subject| subject.to_string()),
         })
-    }
-
-    fn last_readings(&self, car: &Car) -> Result<Vec<ReadingLine>, Refusal> {
-        // Within a day the one written last comes first, so that what was just put in can be taken back there.
-        let mut newest: Vec<_> = car.readings.iter().collect();
-        newest.sort_by_key(|row| std::cmp::Reverse((row.reading.day, row.subject)));
-        newest
-            .into_iter()
-            .take(LAST_READINGS)
-            .map(|row| {
-                let fuel = match self.shelf.line(car.book, row.subject)?.content {
-                    Content::Reading(reading) => reading.fuel,
-                    _ => None,
-                };
-                Ok(ReadingLine {
-                    subject: row.subject.to_string(),
-                    day: row.reading.day.to_string(),
-                    reading: reading_of(row.reading.shown, car.unit()),
-                    status: status_key(row.reading.status).to_owned(),
-                    fuel: fuel.as_ref().map(|fuel| fuel_view(fuel, car.own_fuel())),
-                })
-            })
-            .collect()
     }
 
     /// The reading that was written down last, if that was today and no visit brought it: ids go up with time.
@@ -66,6 +44,23 @@ impl Door {
         let reading = matches!(line.content, Content::Reading(_));
         Ok((reading && day_of(line.written) == self.clock.today()).then_some(last))
     }
+}
+
+fn last_readings(fills: &Fills, car: &Car) -> Vec<ReadingLine> {
+    // Within a day the one written last comes first, so that what was just put in can be taken back there.
+    let mut newest: Vec<_> = car.readings.iter().collect();
+    newest.sort_by_key(|row| std::cmp::Reverse((row.reading.day, row.subject)));
+    let line = |row: &ReadingRow| {
+        let fill = fills.rows.iter().rev().find(|fill| fill.subject == row.subject);
+        ReadingLine {
+            subject: row.subject.to_string(),
+            day: row.reading.day.to_string(),
+            reading: reading_of(row.reading.shown, car.unit()),
+            status: status_key(row.reading.status).to_owned(),
+            fuel: fill.map(|fill| fuel_view(&fill.fuel, car.own_fuel())),
+        }
+    };
+    newest.into_iter().take(LAST_READINGS).map(line).collect()
 }
 
 /// What the car can take, what it took last first.
