@@ -11,10 +11,11 @@ pub(super) struct Calendar {
 }
 
 impl Calendar {
-    /// The own days of the jobs.
+    /// The days on which jobs fall due or are pinned. A pinned job's due day counts as well, or pinning a job to
+    /// where it stands could take from the others a day on which they meet.
     pub(super) fn new(tasks: &[Task]) -> Calendar {
         let pin = |day: i32| tasks.iter().any(|task| task.pin == Some(day));
-        let mut days: Vec<_> = tasks.iter().map(Task::own_day).collect();
+        let mut days: Vec<_> = tasks.iter().flat_map(|task| task.pin.into_iter().chain([task.due])).collect();
         days.sort_unstable();
         days.dedup();
         let pinned = days.iter().map(|day| pin(*day)).collect();

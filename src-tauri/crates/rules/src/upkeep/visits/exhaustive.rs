@@ -91,5 +91,6 @@ fn cheapest(jobs: &[&Job], usual: Option<i64>, today: Day, days: &[i32]) -> i64 
 
 /// Every day on which something falls due or is pinned.
 pub(super) fn own_days(jobs: &[&Job], today: Day) -> Vec<i32> {
-    jobs.iter().map(|job| job.pinned.map_or(due_on(job, today), |pin| pin_on(pin, today))).collect()
+    let pins = jobs.iter().filter_map(|job| job.pinned.map(|pin| pin_on(pin, today)));
+    jobs.iter().map(|job| due_on(job, today)).chain(pins).collect()
 }

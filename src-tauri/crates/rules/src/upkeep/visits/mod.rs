@@ -12,8 +12,8 @@
 //! **What is never done.** No job that is not pinned is done more than half of its life before or after its day.
 //! That keeps two turns of an item apart, whose days lie one life from each other.
 //!
-//! **What is optimal.** A visit stands on a day on which one of its jobs falls due or is pinned: any other day
-//! makes some of them late or early and none of them in time, and can be better only where the rule above keeps
+//! **What is optimal.** A visit stands on a day on which some job falls due or is pinned: any other day makes
+//! some of its jobs late or early and none of them in time, and can be better only where the rule above keeps
 //! a job from either. Under these weights the plan is the cheapest of all with such visits: over every way of
 //! sharing out the jobs among them, not only those that keep the order of the due days. Days further than the
 //! jobs given are not looked at, and every turn keeps its own day: that a turn done early also brings the next
@@ -111,7 +111,8 @@ pub fn plan_visits(jobs: &[Job], costs: &VisitCosts, today: Day) -> VisitPlan {
 /// What having job `which` done on the day `to`, and nowhere else, costs more than leaving its day to the planner.
 ///
 /// Single parts of the difference may be negative. The total is not, as long as both plans are proven and the day is
-/// one that the planner could have chosen: no more than half of the job's life from its day.
+/// one that the planner could have chosen: no more than half of the job's life from its day, and a day on which this
+/// or another job falls due or another is pinned.
 pub fn cost_of_moving(jobs: &[Job], costs: &VisitCosts, today: Day, which: usize, to: Day) -> VisitCost {
     let with_pin = |pinned| {
         let mut jobs = jobs.to_vec();

@@ -16,9 +16,9 @@ pub(super) const FORBIDDEN: i64 = 1_000_000_000_000_000;
 pub(super) struct Task {
     /// When it falls due: an open day. What is overdue falls due today, since earlier lateness is spent already.
     pub due: i32,
-    /// When it is soonest done: with half of its life left, on an open day.
+    /// When it is soonest done: with half of its life left.
     earliest: i32,
-    /// When it is latest done, on an open day: half a life after its day, less than that where two turns would meet.
+    /// When it is latest done: half a life after its day, less than that where two turns would meet.
     latest: i32,
     /// The one day on which it is done, if the owner chose one; a day gone by stands for today.
     pub pin: Option<i32>,
@@ -40,11 +40,10 @@ impl Task {
         let whole = weigh(job.price, usual);
         let late =
             if overdue && job.stakes.are_grave() { costs.late.safety } else { costs.late.a_day(job.stakes) };
-        let wait = (life - 1) / 2;
         Task {
             due,
-            earliest: open.after(due.saturating_sub(life / 2).max(0)).min(due),
-            latest: open.by(due.saturating_add(wait)).max(due),
+            earliest: due.saturating_sub(life / 2),
+            latest: due.saturating_add((life - 1) / 2),
             pin: job.pinned.map(|pin| pin.days_since(today).max(0)),
             access: job.access,
             early: whole / i64::from(life),
