@@ -6,7 +6,10 @@ use std::hint::black_box;
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use rules::running::{OdometerStatus, Pace, Reading, Track};
-use rules::upkeep::{ASSUMED, Catalogue, Done, Facts, ItemRef, Job, Plan, due, jobs, plan_visits};
+use rules::upkeep::{
+    ASSUMED, Catalogue, Done, Facts, ItemRef, Job, Plan, PlanChange, PlannedItem, Setting, Standing, due,
+    jobs, plan_visits,
+};
 use rules::vehicle::{Conditions, EngineKind, Equipment, Vehicle};
 use units::{Day, Distance, DistanceUnit};
 
@@ -70,7 +73,7 @@ fn lines(history: &History, catalogue: &Catalogue) -> usize {
 }
 
 /// The same history made as long as it can be for a car on the road, and the visits that come of it.
-fn twenty_years(catalogue: &Catalogue) -> [Car<'_>; CARS] {
+fn twenty_years(catalogue: &Catalogue, most_items: usize) -> [Car<'_>; CARS] {
     std::array::from_fn(|car| {
         let step = 5 + i32::try_from(car).unwrap();
         let start = Day::from_ymd(2006, 3, 1).unwrap();
@@ -92,9 +95,17 @@ fn twenty_years(catalogue: &Catalogue) -> [Car<'_>; CARS] {
         });
         let done = done.collect();
         let pace = Pace::new(&vehicle, &track);
-        let plan = Plan::new(catalogue, &vehicle, &[]);
+        let plan = Plan::new(catalogue, &vehicle, &switched_off(catalogue, &vehicle, most_items));
         Car { vehicle, track, pace, plan, done, today: start.plus_days(days) }
     })
+}
+
+/// What leaves a plan with so many items that count.
+fn switched_off(catalogue: &Catalogue, vehicle: &Vehicle, most: usize) -> Vec<PlanChange> {
+    let plan = Plan::new(catalogue, vehicle, &[]);
+    let active = plan.items().iter().filter(|planned| planned.standing == Standing::Active);
+    let off = |planned: &PlannedItem<'_>| PlanChange { item: planned.item.clone(), setting: Setting::Off };
+    active.skip(most).map(off).collect()
 }
 
 const CARS: usize = 10;
@@ -135,18 +146,23 @@ fn bench(criterion: &mut Criterion) {
         bencher.iter(|| lines(black_box(&history), catalogue));
     });
 
-    let cars = twenty_years(catalogue);
-    let counts: Vec<usize> = cars.iter().map(|car| car.jobs().len()).collect();
-    println!("jobs of 10 cars in the next 24 months: {counts:?}");
-    criterion.bench_function("ten cars of twenty years: due lines", |bencher| {
-        bencher.iter(|| cars.iter().map(|car| due(&car.facts()).len()).sum::<usize>());
-    });
-    criterion.bench_function("ten cars of twenty years: due lines and visits", |bencher| {
-        bencher.iter(|| {
-            let plans = cars.iter().map(|car| plan_visits(&car.jobs(), &ASSUMED, car.today));
-            plans.map(|plan| plan.visits.len()).sum::<usize>()
+    for most_items in [50, usize::MAX] {
+        let cars = twenty_years(catalogue, most_items);
+        let lines = due(&cars[0].facts()).len();
+        let counts: Vec<usize> = cars.iter().map(|car| car.jobs().len()).collect();
+        println!("{lines} due lines a car; jobs of the 10 cars in the next 24 months: {counts:?}");
+        let mut group = criterion.benchmark_group(format!("ten cars of twenty years, {lines} items"));
+        group.bench_function("due lines", |bencher| {
+            bencher.iter(|| cars.iter().map(|car| due(&car.facts()).len()).sum::<usize>());
         });
-    });
+        group.bench_function("due lines and visits", |bencher| {
+            bencher.iter(|| {
+                let plans = cars.iter().map(|car| plan_visits(&car.jobs(), &ASSUMED, car.today));
+                plans.map(|plan| plan.visits.len()).sum::<usize>()
+            });
+        });
+        group.finish();
+    }
 }
 
 criterion_group!(benches, bench);

@@ -12,6 +12,8 @@ use crate::vehicle::Vehicle;
 pub struct Plan<'a> {
     /// In the order of [`ItemRef`].
     items: Vec<PlannedItem<'a>>,
+    /// Where the row of each number stands among the items: a car of twenty years asks a thousand times.
+    places: Vec<Option<usize>>,
 }
 
 /// One item as it applies to one car.
@@ -108,7 +110,8 @@ impl<'a> Plan<'a> {
         });
         let own = settled.iter().filter(|(item, _)| matches!(item, ItemRef::Own(_)));
         let own = own.filter_map(|(item, settings)| planned_own(item, settings));
-        Plan { items: from_catalogue.chain(own).collect() }
+        let items: Vec<PlannedItem<'a>> = from_catalogue.chain(own).collect();
+        Plan { places: places(&items), items }
     }
 
     /// Every item: those of the catalogue in order of number, then the owner's own in order of name.
@@ -123,8 +126,22 @@ impl<'a> Plan<'a> {
 
     /// Where the item stands among [`Plan::items`].
     pub(super) fn position(&self, item: &ItemRef) -> Option<usize> {
-        self.items.binary_search_by(|planned| planned.item.cmp(item)).ok()
+        match item {
+            ItemRef::Catalogue(number) => *self.places.get(usize::try_from(*number).ok()?)?,
+            ItemRef::Own(_) => self.items.binary_search_by(|planned| planned.item.cmp(item)).ok(),
+        }
     }
+}
+
+/// By number, where each row of the catalogue stands.
+fn places(items: &[PlannedItem<'_>]) -> Vec<Option<usize>> {
+    let mut places = Vec::new();
+    for (at, planned) in items.iter().enumerate() {
+        let Some(number) = planned.row.and_then(|row| usize::try_from(row.number).ok()) else { continue };
+        places.resize(places.len().max(number + 1), None);
+        places[number] = Some(at);
+    }
+    places
 }
 
 impl PlannedItem<'_> {

@@ -4,18 +4,18 @@ use std::collections::BTreeMap;
 
 use super::VisitCosts;
 use super::calendar::Calendar;
-use super::task::{FORBIDDEN, Task};
+use super::task::Task;
 
 /// Jobs that share an opening, or that need none.
-#[derive(Debug)]
+#[derive(Debug, Clone)]
 pub(super) struct Group {
     /// What opening it costs.
     pub opening: i64,
     /// The jobs that are not pinned.
     jobs: Vec<Curve>,
-    /// By slot, what the jobs cost that nothing but an opening in it can still do, since the slot that comes next
-    /// is too late for them.
-    settled: Vec<i64>,
+    /// By slot, the part of [`Group::pending`] that stays the same when another slot comes next: what those jobs
+    /// cost in it that are done earlier rather than later.
+    early: Vec<i64>,
     /// By slot, whether it has to be opened then because one of its jobs is pinned.
     pub pinned: Vec<bool>,
     /// What the jobs cost that fall due after an opening in each slot and before the slot that comes next, if
@@ -26,11 +26,13 @@ pub(super) struct Group {
 }
 
 /// What a job costs by slot: less and less up to the slot of its due day, more and more from there.
-#[derive(Debug)]
+#[derive(Debug, Clone)]
 struct Curve {
     due: usize,
     weights: Vec<i64>,
-    settled: bool,
+    /// The first slot in which the job is done rather than in the one that comes next: opened in one before it, it
+    /// would be done too early to be worth it. The due slot as long as that is still to come.
+    worth: usize,
 }
 
 /// The jobs by what must be opened up for them.
@@ -48,7 +50,7 @@ impl Group {
     pub(super) fn new(calendar: &Calendar, opening: i64) -> Group {
         let none = vec![0; calendar.len()];
         let pinned = vec![false; calendar.len()];
-        Group { opening, jobs: Vec::new(), settled: none.clone(), pinned, pending: none.clone(), rest: none }
+        Group { opening, jobs: Vec::new(), early: none.clone(), pinned, pending: none.clone(), rest: none }
     }
 
     /// Adds a job, before the first move to a slot.
@@ -59,42 +61,44 @@ impl Group {
         }
         let (due, weights) = (calendar.slot(task.due), calendar.weights(task));
         add(&mut self.rest, &weights[..due]);
-        self.jobs.push(Curve { due, weights, settled: false });
+        self.jobs.push(Curve { due, weights, worth: due });
     }
 
     /// Makes `next` the slot that comes next.
+    ///
+    /// With every step a job passes only the slots in which it changes sides, so that a sweep passes each once.
     pub(super) fn move_to(&mut self, next: usize) {
-        self.settle(next);
-        self.pending.copy_from_slice(&self.settled);
-        for Curve { due, weights, settled } in &self.jobs {
-            if *due < next && !settled {
-                let late = weights[next];
-                // Opened before this slot it would be done too early to be worth it.
-                let worth = weights[..*due].partition_point(|early| *early > late);
-                self.pending[..worth].iter_mut().for_each(|pending| *pending += late);
-                add(&mut self.pending[worth..], &weights[worth..*due]);
+        self.pending.fill(0);
+        for job in &mut self.jobs {
+            job.move_to(next, &mut self.early);
+            if let Some(before) = job.worth.checked_sub(1).filter(|_| job.due < next) {
+                // For all slots up to this one, summed up below.
+                self.pending[before] += job.weights[next];
             }
         }
+        let mut late = 0;
+        for (pending, early) in self.pending.iter_mut().zip(&self.early).rev() {
+            late += *pending;
+            *pending = late + early;
+        }
     }
+}
 
-    /// Sums up the jobs for which `next` is too late: their costs stay the same as long as that is so.
-    fn settle(&mut self, next: usize) {
-        for Curve { due, weights, settled } in &mut self.jobs {
-            let too_late = *due < next && weights[next] >= FORBIDDEN;
-            match (too_late, *settled) {
-                (true, false) => add(&mut self.settled, &weights[..*due]),
-                (false, true) => subtract(&mut self.settled, &weights[..*due]),
-                _ => {}
-            }
-            *settled = too_late;
+impl Curve {
+    /// Makes `next` the slot that comes next, and keeps up the sum of what is done early.
+    fn move_to(&mut self, next: usize, early: &mut [i64]) {
+        let is_worth = |slot: usize| self.due >= next || self.weights[slot] > self.weights[next];
+        while self.worth > 0 && !is_worth(self.worth - 1) {
+            self.worth -= 1;
+            early[self.worth] += self.weights[self.worth];
+        }
+        while self.worth < self.due && is_worth(self.worth) {
+            early[self.worth] -= self.weights[self.worth];
+            self.worth += 1;
         }
     }
 }
 
 fn add(sums: &mut [i64], more: &[i64]) {
     sums.iter_mut().zip(more).for_each(|(sum, more)| *sum += more);
-}
-
-fn subtract(sums: &mut [i64], less: &[i64]) {
-    sums.iter_mut().zip(less).for_each(|(sum, less)| *sum -= less);
 }

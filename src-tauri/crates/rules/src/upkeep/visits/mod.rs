@@ -24,9 +24,10 @@
 //!
 //! | jobs | best plan found | proven |
 //! | --- | --- | --- |
-//! | up to 50 | 200 of 200 | 200 |
-//! | 60 | 200 | 199 |
-//! | 80 | 200 | 196 |
+//! | up to 40 | 200 of 200 | 200 |
+//! | 50, 60 | 200 | 199 |
+//! | 80 | 200 | 194 |
+//! | 100 | 200 | 187 |
 //!
 //! For safety, and for the engine once it is overdue, a day of lateness outweighs every visit that waiting could
 //! save: what is overdue of these is planned for today, and no other work for safety is planned after its day.

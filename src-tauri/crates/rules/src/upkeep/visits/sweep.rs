@@ -30,6 +30,8 @@ struct Sweep {
     groups: Vec<Group>,
     /// What a visit costs.
     visit: i64,
+    /// What a way must stay below to be followed.
+    below: i64,
     ways: Vec<Way>,
     /// Every visit made on any way: its slot, and the visit made before it.
     made: Vec<(usize, Option<usize>)>,
@@ -37,21 +39,32 @@ struct Sweep {
     cut: bool,
 }
 
+/// How many ways the first sweep follows. The plan it finds is so near the best that the second one has little left
+/// to follow.
+const FEW_WAYS: usize = 1;
+
 /// The days of the visits of the best plan.
 ///
 /// When more than `most` ways are left after a day the least promising go.
 pub(super) fn best_days(tasks: &[Task], costs: &VisitCosts, most: usize) -> Found {
     let calendar = Calendar::new(tasks);
-    let visit = costs.visit.into();
-    let ahead = ahead(tasks, &calendar, visit);
-    let mut sweep = Sweep::new(groups(tasks, &calendar, costs), visit);
-    for slot in calendar.slots() {
-        sweep.decide(slot, calendar.is_pinned(slot));
-        sweep.drop_beaten(&ahead[slot]);
-        sweep.keep(most);
-    }
-    let days = sweep.best().into_iter().filter_map(|slot| calendar.day(slot)).collect();
-    Found { days, proven: !sweep.cut }
+    let groups = groups(tasks, &calendar, costs);
+    let ahead = ahead(tasks, &calendar, costs.visit.into());
+    let sweep = |most, below| {
+        let mut sweep = Sweep::new(groups.clone(), costs.visit.into(), below);
+        for slot in calendar.slots() {
+            sweep.decide(slot, calendar.is_pinned(slot));
+            sweep.drop_beaten(&ahead[slot]);
+            sweep.keep(most);
+        }
+        sweep
+    };
+    let first = sweep(FEW_WAYS.min(most), i64::MAX);
+    let second = first.cut.then(|| sweep(most, first.best().map_or(i64::MAX, |best| best.ended)));
+    let proven = !second.as_ref().unwrap_or(&first).cut;
+    let found = second.filter(|second| second.best().is_some()).unwrap_or(first);
+    let days = found.slots().into_iter().filter_map(|slot| calendar.day(slot)).collect();
+    Found { days, proven }
 }
 
 /// What is sure to come on top of [`Way::least`], by slot just decided and slot of the last visit.
@@ -80,11 +93,11 @@ fn ahead(tasks: &[Task], calendar: &Calendar, visit: i64) -> Vec<Vec<i64>> {
 }
 
 impl Sweep {
-    fn new(mut groups: Vec<Group>, visit: i64) -> Sweep {
+    fn new(mut groups: Vec<Group>, visit: i64, below: i64) -> Sweep {
         for group in &mut groups {
             group.move_to(1);
         }
-        Sweep { ways: vec![Way::start(&groups)], groups, visit, made: Vec::new(), cut: false }
+        Sweep { ways: vec![Way::start(&groups)], groups, visit, below, made: Vec::new(), cut: false }
     }
 
     /// Goes on from every way with a visit in this slot and, unless something is pinned to it, without one.
@@ -101,9 +114,10 @@ impl Sweep {
         self.groups.iter_mut().for_each(|group| group.move_to(slot + 1));
     }
 
-    /// Drops every way that another beats, and puts the most promising first.
+    /// Drops every way that comes to too much or that another beats, and puts the most promising first.
     fn drop_beaten(&mut self, ahead: &[i64]) {
         self.ways.iter_mut().for_each(|way| way.update(&self.groups));
+        self.ways.retain(|way| way.least + ahead[way.visited] < self.below);
         self.ways.sort_by_key(|way| way.least + ahead[way.visited]);
         let mut kept: Vec<Way> = Vec::with_capacity(self.ways.len());
         for way in self.ways.drain(..) {
@@ -120,11 +134,15 @@ impl Sweep {
         self.ways.truncate(most);
     }
 
-    /// The slots of the visits of the best way.
-    fn best(&self) -> Vec<usize> {
-        let best = self.ways.iter().min_by_key(|way| way.ended);
+    /// The best way.
+    fn best(&self) -> Option<&Way> {
+        self.ways.iter().min_by_key(|way| way.ended)
+    }
+
+    /// The slots of its visits.
+    fn slots(&self) -> Vec<usize> {
         let mut slots = Vec::new();
-        let mut visit = best.and_then(|way| way.made);
+        let mut visit = self.best().and_then(|way| way.made);
         while let Some(&(slot, before)) = visit.and_then(|visit| self.made.get(visit)) {
             slots.push(slot);
             visit = before;
