@@ -87,7 +87,11 @@ currency: string,
 /**
  * The papers in the tray.
  */
-tray: Array<PaperView>, };
+tray: Array<PaperView>,
+/**
+ * The guides for this car.
+ */
+guides: Array<GuideLine>, };
 
 export type Because = { "because": "looks-for",
 /**
@@ -1571,7 +1575,11 @@ minutes: number | null,
 /**
  * It belongs to the next visit that the plan proposes.
  */
-in_next_visit: boolean, };
+in_next_visit: boolean,
+/**
+ * The key of the guide to it.
+ */
+guide: string | null, };
 
 export type JumpView = {
 /**
@@ -2545,7 +2553,11 @@ used: Array<LastUseView>,
  * The line of the reading that was written down last, as long as it was written today: striking it out takes it
  * back.
  */
-undo: string | null, };
+undo: string | null,
+/**
+ * Consumption that has risen and not come back.
+ */
+watch: AlarmView | null, };
 
 export type ReadinessView = {
 /**
@@ -3377,7 +3389,15 @@ spend: SpendView | null,
 /**
  * How many papers wait in the tray.
  */
-tray: number, };
+tray: number,
+/**
+ * The troubles that have not ended, newest first.
+ */
+troubles: Array<TroubleLine>,
+/**
+ * Consumption that has risen and not come back.
+ */
+watch: AlarmView | null, };
 
 export type ToldView = {
 /**
@@ -3815,7 +3835,11 @@ pinned: boolean,
 /**
  * It is the next time of this item, and not one after that.
  */
-next: boolean, };
+next: boolean,
+/**
+ * The key of the guide to it.
+ */
+guide: string | null, };
 
 export type VisitsView = {
 /**

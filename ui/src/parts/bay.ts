@@ -2,6 +2,7 @@
 // trouble hands to the visit form there.
 
 import type { ItemForm, PartForm } from '../door/types';
+import { sayKey } from '../words';
 
 export type BayWay =
   | { to: 'trouble'; subject: string }
@@ -42,6 +43,11 @@ export function briefAddress(subject: string): string {
 
 export function guideAddress(key: string): string {
   return `guide ${key}`;
+}
+
+/** What a guide is called. */
+export function guideName(key: string): string {
+  return sayKey(`guide-${key}`) ?? key;
 }
 
 /** Where an address leads; what names no trouble and no guide is the work. */

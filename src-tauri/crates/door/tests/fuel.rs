@@ -2,8 +2,9 @@
 #![allow(clippy::unwrap_used)]
 
 use door::{
-    BoughtForm, Clock, ConsumptionView, CostsView, Door, FuelForm, ItemForm, MeasuredForm, MeasuredValueForm,
-    MeasurementsView, PartForm, ReadingForm, Request, Response, VehicleForm, VerdictView, VisitForm,
+    BoughtForm, Clock, ConsumptionView, CostsView, Day, Door, FuelForm, ItemForm, MeasuredForm,
+    MeasuredValueForm, MeasurementsView, PartForm, ReadingForm, Request, Response, VehicleForm, VerdictView,
+    VisitForm,
 };
 
 const TODAY: &str = "2025-06-01";
@@ -114,6 +115,26 @@ fn another_unit_can_be_asked_for() {
     assert!(kind.units.contains(&"km-per-litre".to_owned()) && kind.units.len() == 4);
     let electric = case.fuel(Some("kwh-per-100-km")).kinds.remove(0);
     assert_eq!(electric.unit, "litres-per-100-km", "what does not fit is passed over");
+}
+
+/// Forty litres on every 500 km for a year, then forty-eight.
+#[test]
+fn a_rise_of_consumption_is_told_at_the_pump_and_on_today() {
+    let mut case = case();
+    let first: Day = "2024-01-07".parse().unwrap();
+    for week in 0..70_usize {
+        let amount = if week < 58 { ["39.6", "40.1", "40.4"][week % 3] } else { "48" };
+        let day = first.plus_days(7 * i32::try_from(week).unwrap()).to_string();
+        case.fill(&day, &(10_000 + 500 * week).to_string(), amount, "full", "");
+    }
+    let standing = case.fuel(None).kinds[0].watch.standing.clone().unwrap().alarm;
+    let Response::Pump(pump) = case.door.ask(Request::Pump { book: case.book.clone() }).unwrap() else {
+        panic!()
+    };
+    let Response::Today(today) = case.door.ask(Request::Today { book: case.book.clone() }).unwrap() else {
+        panic!()
+    };
+    assert_eq!((&pump.watch, &today.watch), (&Some(standing.clone()), &Some(standing)));
 }
 
 #[test]

@@ -5,10 +5,11 @@
 use door::{
     AnswerForm, AnswerKey, Because, BriefView, Clock, CodeView, CodesView, Day, Door, EndForm, GuideView,
     HereForm, ItemForm, ItemView, KnownView, LineContent, ReadingForm, Request, Response, ScanForm,
-    SheetView, TroubleForm, TroubleView, TroublesView, VehicleForm, VisitForm,
+    SheetView, TodayView, TroubleForm, TroubleLine, TroubleView, TroublesView, VehicleForm, VisitForm,
 };
 
 const TODAY: &str = "2026-06-01";
+const OIL: u32 = 1;
 const PLUGS: u32 = 5;
 
 /// A petrol car that shows 90 000 km today, and its door.
@@ -61,6 +62,13 @@ impl Case {
     fn written(&mut self, request: Request) -> String {
         match self.door.ask(request).unwrap() {
             Response::Written(written) => written.subject,
+            other => panic!("{other:?}"),
+        }
+    }
+
+    fn today(&mut self) -> TodayView {
+        match self.door.ask(Request::Today { book: self.book.clone() }).unwrap() {
+            Response::Today(view) => view,
             other => panic!("{other:?}"),
         }
     }
@@ -280,8 +288,9 @@ fn an_open_trouble_stands_before_one_that_has_ended() {
     let on = |day: &str, end| TroubleForm { day: day.to_owned(), end, ..shows(&["rough-idle"]) };
     case.write(on("2026-05-01", None));
     case.write(on("2026-05-09", Some(EndForm::default())));
-    let days: Vec<_> = case.troubles().troubles.into_iter().map(|line| line.day).collect();
-    assert_eq!(days, ["2026-05-01", "2026-05-09"]);
+    let days = |lines: Vec<TroubleLine>| lines.into_iter().map(|line| line.day).collect::<Vec<_>>();
+    assert_eq!(days(case.troubles().troubles), ["2026-05-01", "2026-05-09"]);
+    assert_eq!(days(case.today().troubles), ["2026-05-01"], "Today reminds of what is still open");
 }
 
 #[test]
@@ -399,6 +408,31 @@ fn a_guide_shows_the_cars_own_number_and_marks_what_is_typical() {
     let sheet = case.sheet();
     assert_eq!(sheet.form.values, [("drain-plug-torque".to_owned(), "27".to_owned())].into());
     assert!(sheet.values.iter().any(|value| value.key == "oil-grade" && value.known == KnownView::Handbook));
+}
+
+#[test]
+fn a_job_names_its_guide_wherever_it_is_planned() {
+    let mut case = case();
+    let Response::Bay(bay) = case.door.ask(Request::Bay { book: case.book.clone() }).unwrap() else {
+        panic!()
+    };
+    let guide = |number| {
+        let is =
+            |item: &ItemView| matches!(item, ItemView::Catalogue { number: other, .. } if *other == number);
+        bay.jobs.iter().find(|job| is(&job.item)).unwrap().guide.as_deref()
+    };
+    assert_eq!(guide(PLUGS), Some("spark-plugs"));
+    for key in bay.jobs.iter().filter_map(|job| job.guide.as_ref()) {
+        assert!(bay.guides.iter().any(|line| line.key == *key), "{key} is a guide for this car");
+    }
+    let oil = VisitForm {
+        day: "2016-07-01".to_owned(),
+        items: vec![ItemForm::Catalogue(OIL)],
+        ..VisitForm::default()
+    };
+    case.written(Request::RecordVisit { book: case.book.clone(), visit: oil, keep: false });
+    let items = case.today().visits.into_iter().flat_map(|visit| visit.items);
+    assert!(items.filter_map(|item| item.guide).any(|guide| guide == "oil-and-filter"));
 }
 
 #[test]

@@ -14,6 +14,7 @@ const oil: JobView = {
   parts: [{ name: '', maker: 'Quarrel', number: 'Q5', quantity: '1', measure: 'piece', price: { number: '9', currency: 'EUR' }, served: null, kind: '' }],
   minutes: 40,
   in_next_visit: true,
+  guide: 'oil-and-filter',
 };
 const belt: JobView = {
   item: { of: 'catalogue', number: 12, key: 'timing-belt' },
@@ -23,6 +24,7 @@ const belt: JobView = {
   parts: [],
   minutes: 240,
   in_next_visit: false,
+  guide: null,
 };
 const view: BayView = {
   vehicle: { book: 'b', name: 'Heron', make_model: '', engine: 'petrol', unit: 'km', reading: null },
@@ -32,6 +34,7 @@ const view: BayView = {
   workshops: [],
   currency: 'EUR',
   tray: [],
+  guides: [],
 };
 
 describe('cautions', () => {

@@ -17,6 +17,7 @@ const view: PumpView = {
   ],
   used: [],
   undo: null,
+  watch: null,
 };
 
 describe('the pad', () => {

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-use super::{ItemView, PaperView, PartView, StateKey, VehicleLine};
+use super::{GuideLine, ItemView, PaperView, PartView, StateKey, VehicleLine};
 
 /// The Bay screen.
 #[derive(Debug, Clone, Serialize, Deserialize, TS)]
@@ -22,6 +22,8 @@ pub struct BayView {
     pub currency: String,
     /// The papers in the tray.
     pub tray: Vec<PaperView>,
+    /// The guides for this car.
+    pub guides: Vec<GuideLine>,
 }
 
 /// A job that can be chosen.
@@ -41,4 +43,6 @@ pub struct JobView {
     pub minutes: Option<u16>,
     /// It belongs to the next visit that the plan proposes.
     pub in_next_visit: bool,
+    /// The key of the guide to it.
+    pub guide: Option<String>,
 }

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-use super::{FuelView, Reading, UseView, VehicleLine};
+use super::{AlarmView, FuelView, Reading, UseView, VehicleLine};
 
 /// The Pump screen.
 #[derive(Debug, Clone, Serialize, Deserialize, TS)]
@@ -25,6 +25,8 @@ pub struct PumpView {
     /// The line of the reading that was written down last, as long as it was written today: striking it out takes it
     /// back.
     pub undo: Option<String>,
+    /// Consumption that has risen and not come back.
+    pub watch: Option<AlarmView>,
 }
 
 /// One kind that the car can take, and what the form starts with for it: what was used last for this kind.

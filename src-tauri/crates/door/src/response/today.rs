@@ -3,7 +3,9 @@
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-use super::{DatedReading, DueView, GetView, PlannedVisitView, Reading, SpendView, VehicleLine};
+use super::{
+    AlarmView, DatedReading, DueView, GetView, PlannedVisitView, Reading, SpendView, TroubleLine, VehicleLine,
+};
 
 /// The Today screen.
 #[derive(Debug, Clone, Serialize, Deserialize, TS)]
@@ -24,6 +26,10 @@ pub struct TodayView {
     pub spend: Option<SpendView>,
     /// How many papers wait in the tray.
     pub tray: usize,
+    /// The troubles that have not ended, newest first.
+    pub troubles: Vec<TroubleLine>,
+    /// Consumption that has risen and not come back.
+    pub watch: Option<AlarmView>,
 }
 
 /// What the odometer is thought to show.

@@ -47,6 +47,8 @@ pub struct VisitItemView {
     pub pinned: bool,
     /// It is the next time of this item, and not one after that.
     pub next: bool,
+    /// The key of the guide to it.
+    pub guide: Option<String>,
 }
 
 /// What keeping the car up is likely to cost in the next twelve months.

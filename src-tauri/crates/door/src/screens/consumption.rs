@@ -182,6 +182,11 @@ fn figures_view(spans: &[Span], unit: ConsumptionUnit) -> Option<FiguresView> {
     })
 }
 
+/// The rise of consumption that stands, of the first kind that has one.
+pub(super) fn standing_alarm(series: &[Series]) -> Option<AlarmView> {
+    series.iter().find_map(|series| watch(&series.spans).standing().map(|alarm| alarm_view(&alarm)))
+}
+
 fn alarm_view(alarm: &Alarm) -> AlarmView {
     AlarmView {
         since: alarm.since.to_string(),

@@ -1,7 +1,9 @@
 //! The guides to the jobs that an owner does, and the numbers of the car that they ask for.
 
+use std::collections::BTreeMap;
+
 use rules::guides::{Bounds, CarGuide, Caution, Guides, Known, Needed, Origin, OwnValues, Typical, Value};
-use rules::upkeep::{Item, ItemRef};
+use rules::upkeep::{Catalogue, Item, ItemRef};
 
 use super::due::last_parts;
 use super::places::vehicle_line;
@@ -12,13 +14,46 @@ use crate::{
     PartView, Refusal, StepView, TypicalView, ValueView, forms,
 };
 
+/// By number of an item, the key of the guide to it.
+pub(super) struct GuideKeys(BTreeMap<u32, String>);
+
+impl GuideKeys {
+    /// The guides for this car.
+    pub fn of(car: &Car, catalogue: &Catalogue) -> Result<GuideKeys, Refusal> {
+        let own = own_values(car);
+        let guides = Guides::shipped()?.for_car(&car.vehicle, &own, catalogue);
+        let mut keys = BTreeMap::new();
+        // A guide that does the item goes before one that only looks at it, and of several the first.
+        let does = guides.iter().map(|guide| (guide, &guide.does));
+        let finds = guides.iter().map(|guide| (guide, &guide.finds));
+        for (guide, item) in
+            does.chain(finds).flat_map(|(guide, items)| items.iter().map(move |item| (guide, item)))
+        {
+            keys.entry(item.number).or_insert_with(|| guide.guide.key.clone());
+        }
+        Ok(GuideKeys(keys))
+    }
+
+    /// The key of the guide to an item.
+    pub fn to(&self, item: &ItemRef) -> Option<String> {
+        match item {
+            ItemRef::Catalogue(number) => self.0.get(number).cloned(),
+            ItemRef::Own(_) => None,
+        }
+    }
+}
+
 impl Door {
     pub(crate) fn guides_view(&self, book: &str) -> Result<GuidesView, Refusal> {
         let car = self.car(book)?;
-        let own = own_values(&car);
+        Ok(GuidesView { vehicle: vehicle_line(&car), guides: self.guide_lines(&car)? })
+    }
+
+    /// The guides for this car, each in a line.
+    pub(super) fn guide_lines(&self, car: &Car) -> Result<Vec<GuideLine>, Refusal> {
+        let own = own_values(car);
         let guides = Guides::shipped()?.for_car(&car.vehicle, &own, self.catalogue);
-        let lines = guides.iter().map(|guide| self.guide_line(guide)).collect();
-        Ok(GuidesView { vehicle: vehicle_line(&car), guides: lines })
+        Ok(guides.iter().map(|guide| self.guide_line(guide)).collect())
     }
 
     pub(crate) fn guide_view(&self, book: &str, key: &str) -> Result<GuideView, Refusal> {
@@ -69,7 +104,7 @@ impl Door {
 }
 
 /// The numbers of the car that its guides ask for, in the order of the table.
-pub(super) fn car_values(car: &Car, catalogue: &rules::upkeep::Catalogue) -> Result<Vec<ValueView>, Refusal> {
+pub(super) fn car_values(car: &Car, catalogue: &Catalogue) -> Result<Vec<ValueView>, Refusal> {
     let own = own_values(car);
     let library = Guides::shipped()?;
     let guides = library.for_car(&car.vehicle, &own, catalogue);

@@ -7,7 +7,9 @@ use rules::upkeep::{Catalogue, DueLine, Item, ItemRef, State};
 use rules::vehicle::EngineKind;
 use units::{BookId, Money, WriterKey};
 
+use super::consumption::standing_alarm;
 use super::due::{due_view, last_parts, measured_view, state_key, workshop};
+use super::guides::GuideKeys;
 use super::show::{engine_key, item_view, money_view, paper_view, reading_of};
 use super::stock::Stock;
 use super::visits::Ahead;
@@ -43,15 +45,18 @@ impl Door {
         let car = self.car(book)?;
         let today = self.clock.today();
         let ahead = Ahead::new(&car, self.catalogue, today);
+        let (series, _) = self.fills(&car)?.spans(&car);
         Ok(TodayView {
             vehicle: vehicle_line(&car),
             today: today.to_string(),
             estimate: estimate_view(&car, today),
             due: ahead.lines.iter().map(|line| due_view(line, &car, self.catalogue)).collect(),
-            visits: ahead.visits(),
+            visits: ahead.visits(&GuideKeys::of(&car, self.catalogue)?),
             get: ahead.get(),
             spend: ahead.spend(),
             tray: self.shelf.tray(car.book)?.len(),
+            troubles: self.open_troubles(&car)?,
+            watch: standing_alarm(&series),
         })
     }
 
@@ -93,15 +98,17 @@ impl Door {
         let car = self.car(book)?;
         let today = self.clock.today();
         let ahead = Ahead::new(&car, self.catalogue, today);
-        let jobs = ahead.lines.iter().map(|line| job(line, &car, &ahead, self.catalogue)).collect();
+        let guides = GuideKeys::of(&car, self.catalogue)?;
+        let job = |line| job(line, &car, &ahead, &guides, self.catalogue);
         Ok(BayView {
             vehicle: vehicle_line(&car),
             today: today.to_string(),
-            jobs,
+            jobs: ahead.lines.iter().map(job).collect(),
             leading: car.leading(today).0,
             workshops: workshops(&car.visits),
             currency: last_cost(&car.visits).map(|cost| cost.currency.code().to_owned()).unwrap_or_default(),
             tray: self.tray(car.book)?,
+            guides: self.guide_lines(&car)?,
         })
     }
 }
@@ -189,7 +196,7 @@ fn fill_line(row: &ReadingRow, fuel: &Fuel) -> TieLine {
     }
 }
 
-fn job(line: &DueLine, car: &Car, ahead: &Ahead<'_>, catalogue: &Catalogue) -> JobView {
+fn job(line: &DueLine, car: &Car, ahead: &Ahead<'_>, guides: &GuideKeys, catalogue: &Catalogue) -> JobView {
     JobView {
         item: item_view(&line.item, catalogue),
         state: state_key(line.state),
@@ -198,6 +205,7 @@ fn job(line: &DueLine, car: &Car, ahead: &Ahead<'_>, catalogue: &Catalogue) -> J
         parts: if line.state == State::Ahead { Vec::new() } else { last_parts(&line.item, car, catalogue) },
         minutes: car.plan.item(&line.item).and_then(|planned| planned.row).map(|row| row.minutes),
         in_next_visit: ahead.is_next(&line.item),
+        guide: guides.to(&line.item),
     }
 }
 

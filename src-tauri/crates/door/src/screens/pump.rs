@@ -2,9 +2,10 @@
 
 use book::ReadingRow;
 use book::content::{Content, Fuel};
-use rules::fuel::FuelKind;
+use rules::fuel::{FuelKind, Series, Span};
 use units::{Currency, SubjectId, UnitPrice};
 
+use super::consumption::standing_alarm;
 use super::fills::{Fills, amount_view, use_view};
 use super::places::vehicle_line;
 use super::show::{follows, fuel_view, reading_of, status_key};
@@ -25,6 +26,7 @@ impl Door {
         let today = self.clock.today();
         let (leading, digits) = car.leading(today);
         let fills = self.fills(&car)?;
+        let (series, _) = fills.spans(&car);
         Ok(PumpView {
             vehicle: vehicle_line(&car),
             today: today.to_string(),
@@ -32,8 +34,9 @@ impl Door {
             digits,
             last: last_readings(&fills, &car),
             fuels: offers(&fills, &car),
-            used: last_used(&fills, &car),
+            used: last_used(&series, &fills, &car),
             undo: self.written_last(&car)?.map(|subject| subject.to_string()),
+            watch: standing_alarm(&series),
         })
     }
 
@@ -98,12 +101,11 @@ fn currency(fuel: &Fuel) -> Option<Currency> {
 }
 
 /// The last spans of each kind, newest first.
-fn last_used(fills: &Fills, car: &Car) -> Vec<LastUseView> {
-    let (series, _) = fills.spans(car);
-    let of = |series: &rules::fuel::Series| {
+fn last_used(series: &[Series], fills: &Fills, car: &Car) -> Vec<LastUseView> {
+    let of = |series: &Series| {
         let unit = fills.consumption_unit(series.kind, car, None);
         let last = series.spans.iter().rev().take(LAST_SPANS);
-        let view = |span: &rules::fuel::Span| {
+        let view = |span: &Span| {
             Some(LastUseView {
                 kind: span.kind.key().to_owned(),
                 to: span.to.to_string(),

@@ -87,6 +87,13 @@ impl Door {
         }
     }
 
+    /// The troubles that have not ended, newest first.
+    pub(super) fn open_troubles(&self, car: &Car) -> Result<Vec<TroubleLine>, Refusal> {
+        let rows = self.troubles(car.book)?;
+        let open = rows.iter().rev().filter(|row| row.content.end.is_none());
+        Ok(open.map(|row| trouble_line(row, car)).collect())
+    }
+
     /// The troubles of a car, and the life of its codes.
     pub(crate) fn troubles_view(&self, book: &str) -> Result<TroublesView, Refusal> {
         let car = self.car(book)?;

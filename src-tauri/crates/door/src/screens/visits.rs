@@ -9,6 +9,7 @@ use rules::upkeep::{
 use units::{Currency, Day, Money};
 
 use super::due::{to_get, weight};
+use super::guides::GuideKeys;
 use super::places::vehicle_line;
 use super::show::{item_view, money_view};
 use super::stock::Stock;
@@ -47,8 +48,8 @@ impl<'a> Ahead<'a> {
     }
 
     /// The visits of the next 24 months.
-    pub fn visits(&self) -> Vec<PlannedVisitView> {
-        self.plan.visits.iter().map(|visit| self.visit(visit)).collect()
+    pub fn visits(&self, guides: &GuideKeys) -> Vec<PlannedVisitView> {
+        self.plan.visits.iter().map(|visit| self.visit(visit, guides)).collect()
     }
 
     /// Whether the item belongs to the next visit.
@@ -88,7 +89,7 @@ impl<'a> Ahead<'a> {
         visit.jobs.iter().filter_map(|&at| self.jobs.get(at))
     }
 
-    fn visit(&self, visit: &PlannedVisit) -> PlannedVisitView {
+    fn visit(&self, visit: &PlannedVisit, guides: &GuideKeys) -> PlannedVisitView {
         let jobs = self.worth_naming(visit);
         let known: Vec<i64> = jobs.iter().filter_map(|job| job.price).collect();
         let minor = known.iter().fold(0_i64, |sum, price| sum.saturating_add(*price));
@@ -97,7 +98,7 @@ impl<'a> Ahead<'a> {
             day: visit.day.to_string(),
             site: visit.site.key().to_owned(),
             next: self.next_visit() == Some(visit),
-            items: jobs.iter().map(|job| self.item(job)).collect(),
+            items: jobs.iter().map(|job| self.item(job, guides)).collect(),
             shares: shares(&jobs),
             minutes: jobs.iter().map(|job| self.minutes_at_home(job)).sum(),
             cost: cost.map(|currency| money_view(Money { minor, currency })),
@@ -117,12 +118,13 @@ impl<'a> Ahead<'a> {
         self.jobs_of(visit).filter(|job| job.pinned.is_some() || !is_covered(job)).collect()
     }
 
-    fn item(&self, job: &Job) -> VisitItemView {
+    fn item(&self, job: &Job, guides: &GuideKeys) -> VisitItemView {
         VisitItemView {
             item: item_view(&job.item, self.catalogue),
             due: job.due.to_string(),
             pinned: job.pinned.is_some(),
             next: job.turn == 0,
+            guide: guides.to(&job.item),
         }
     }
 
@@ -210,7 +212,7 @@ impl Door {
         Ok(VisitsView {
             vehicle: vehicle_line(&car),
             today: today.to_string(),
-            visits: ahead.visits(),
+            visits: ahead.visits(&GuideKeys::of(&car, self.catalogue)?),
             spend: ahead.spend(),
         })
     }

@@ -2,7 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import type { GuideLine, ItemView } from '../../../door/types';
-import { guideName, guideText, guideTo, toTick, workOf, writes } from './lib';
+import { guideName } from '../../../parts/bay';
+import { guideText, toTick, workOf, writes } from './lib';
 
 const item = (number: number, key: string): ItemView => ({ of: 'catalogue', number, key });
 const oil = item(1, 'engine-oil');
@@ -11,13 +12,7 @@ const line = (key: string, does: ItemView[], finds: ItemView[] = []): GuideLine 
 const look = line('leak-look', [], [oil, coolant]);
 const change = line('oil-and-filter', [oil]);
 
-describe('the guide to a job', () => {
-  it('is one that does it before one that looks at it', () => {
-    expect(guideTo(oil, [look, change])).toBe(change);
-    expect(guideTo(coolant, [look, change])).toBe(look);
-    expect(guideTo({ of: 'own', name: 'Roof rail' }, [look, change])).toBeUndefined();
-  });
-
+describe('a guide', () => {
   it('says its words by key, and the key alone where there are none', () => {
     expect(guideName('oil-and-filter')).toBe('Engine oil and filter');
     expect(guideText('oil-and-filter', 'step', 'cap')).toContain('filler cap');

@@ -1,27 +1,16 @@
 // A guide: which job it is for, what it says by key, and what it hands to the visit.
 
-import type { GuideLine, GuideView, ItemView } from '../../../door/types';
+import type { GuideLine, GuideView } from '../../../door/types';
 import { itemName } from '../../../format';
 import type { WorkDone } from '../../../parts/bay';
-import { itemForm, partAgain, sameView } from '../../../parts/visit/lib';
+import { itemForm, partAgain } from '../../../parts/visit/lib';
 import { sayKey } from '../../../words';
 
 export type GuidePart = 'not' | 'step' | 'look' | 'after';
 
-/** What a guide is called. */
-export function guideName(key: string): string {
-  return sayKey(`guide-${key}`) ?? key;
-}
-
 /** What a part of a guide says; a key alone where a newer version knows more than the words here. */
 export function guideText(guide: string, part: GuidePart, key: string): string {
   return sayKey(`guide-${guide}-${part}-${key}`) ?? key;
-}
-
-/** The guide to an item: one that does it, or else one that looks at it. */
-export function guideTo(item: ItemView, guides: GuideLine[]): GuideLine | undefined {
-  const has = (items: ItemView[]) => items.some((other) => sameView(other, item));
-  return guides.find(({ does }) => has(does)) ?? guides.find(({ finds }) => has(finds));
 }
 
 /** What is asked to be ticked, as lists of keys. */

@@ -4,7 +4,8 @@ import type { AnswerForm, BriefView, FrameView, WorkLine } from '../../../door/t
 import { datedReading, day, itemNames, reading } from '../../../format';
 import { list, say, sayKey } from '../../../words';
 import { codeText, meaningText, readinessText, statusName, toldText } from './codes';
-import { checkName, symptomName } from './words';
+import { symptomName } from '../../../parts/trouble';
+import { checkName } from './words';
 
 /** A heading with its lines; one without lines is left out. */
 export interface BriefPart {

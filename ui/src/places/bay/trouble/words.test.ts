@@ -2,7 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import type { Because, ItemView, TroubleLine } from '../../../door/types';
-import { chanceText, checkName, checkTime, opensText, reasonText, stopText, symptomGroups, toolsText, troubleText } from './words';
+import { troubleText } from '../../../parts/trouble';
+import { chanceText, checkName, checkTime, opensText, reasonText, stopText, symptomGroups, toolsText } from './words';
 
 const oil: ItemView = { of: 'catalogue', number: 1, key: 'engine-oil' };
 const cause = 'vacuum-leak';

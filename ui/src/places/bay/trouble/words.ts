@@ -1,7 +1,8 @@
 // What a trouble says in words: chances, reasons, symptoms under their headings.
 
-import type { Because, CheckRow, StopView, SymptomLine, TroubleLine } from '../../../door/types';
+import type { Because, CheckRow, StopView, SymptomLine } from '../../../door/types';
 import { hasWords, itemName, workTime } from '../../../format';
+import { symptomName } from '../../../parts/trouble';
 import { list, say, sayKey } from '../../../words';
 
 /** From so many minutes on, a time is told to ten minutes. */
@@ -10,10 +11,6 @@ const LEAST_PERCENT = 5;
 const MOST_PERCENT = 95;
 /** A chance is told in steps of so many percent: the tables know no better. */
 const STEP = 5;
-
-export function symptomName(key: string): string {
-  return sayKey(`symptom-${key}`) ?? key;
-}
 
 export function causeName(key: string): string {
   return sayKey(`cause-${key}`) ?? key;
@@ -84,13 +81,6 @@ export function reasonText(why: Because): string {
 /** What to do now, and what shows the danger. */
 export function stopText({ danger, symptom }: StopView): { shows: string; now: string } {
   return { shows: symptomName(symptom), now: sayKey(`stop-${danger}`) ?? say('stop-unknown') };
-}
-
-/** A trouble in one breath: the owner's words, or what was ticked, or the codes. */
-export function troubleText({ words, symptoms, codes }: TroubleLine): string {
-  const [first = ''] = words.trim().split('\n');
-  if (first !== '') return first;
-  return symptoms.length > 0 ? list(symptoms.map(symptomName)) : list(codes);
 }
 
 function openingName(word: string): string {

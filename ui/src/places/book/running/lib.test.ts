@@ -4,7 +4,8 @@ import { describe, expect, it } from 'vitest';
 import type { FuelSpanView, HelpedView, MarkView, OdometerView } from '../../../door/types';
 import { comparedText, effectText, helpedText, isFound, numbered, otherMarks, pointsOf, spanRows, spansSince, startOf, stretchesOf, unusedText, useSentence, warningOf, workText, yearLevels } from './lib';
 import { odometerRows, odometerSentence, planOf, wasReplaced } from './odometer';
-import { raisedOn, shiftText, signed, watchText } from './watch';
+import { watchText } from '../../../parts/watch';
+import { shiftText, signed } from './watch';
 
 const utc = (text: string) => Date.parse(`${text}T00:00:00Z`);
 const km = (count: number) => ({ count, unit: 'km' as const });
@@ -128,12 +129,6 @@ describe('the watch', () => {
   it('tells since when, how much and within which ends', () => {
     for (const part of ['9.6', '6.1', '13.2', '2026']) expect(watchText(alarm)).toContain(part);
     expect(shiftText({ ...alarm, size: { low: '-7.0', high: '-2.0' } })).toContain('−7.0 to −2.0 %');
-  });
-
-  it('speaks up at the fill at which it was plain, and at no other', () => {
-    const view = { kinds: [{ kind: 'petrol', watch: { learnt: true, alarms: [alarm], standing: { alarm, due: [], look_at: [], symptoms: [] } } }] } as never;
-    expect(raisedOn(view, '2026-04-10')?.kind).toBe('petrol');
-    expect(raisedOn(view, '2026-04-11')).toBeUndefined();
   });
 
   it('writes a change with its sign', () => {
