@@ -319,6 +319,34 @@ work: Array<WorkLine>,
  */
 asked: string, };
 
+export type CardInstrument = {
+/**
+ * The day.
+ */
+day: string,
+/**
+ * What the old one showed last.
+ */
+old: Reading,
+/**
+ * What the new one showed first.
+ */
+new: Reading, };
+
+export type CardNext = {
+/**
+ * What will be due.
+ */
+item: ItemView,
+/**
+ * The day by which it is due.
+ */
+day: string | null,
+/**
+ * The reading by which it is due.
+ */
+reading: Reading | null, };
+
 export type CardOptions = {
 /**
  * Leaves the identification number out.
@@ -328,6 +356,40 @@ hide_vin: boolean,
  * The address to use in place of the one in the settings.
  */
 viewer?: string, };
+
+export type CardQuestion = {
+/**
+ * The key of its sentence.
+ */
+key: string,
+/**
+ * How many.
+ */
+count: number | null,
+/**
+ * Of how many.
+ */
+of: number | null,
+/**
+ * The day that it speaks of, or the first of two.
+ */
+day: string | null,
+/**
+ * The reading of that day.
+ */
+reading: Reading | null,
+/**
+ * The second day.
+ */
+then: string | null,
+/**
+ * The reading of the second day, or of the new instrument.
+ */
+shown: Reading | null,
+/**
+ * The items.
+ */
+items: Array<ItemView>, };
 
 export type CardReadView = {
 /**
@@ -342,6 +404,10 @@ fingerprint: string,
  * The key belongs to this device.
  */
 own_key: boolean,
+/**
+ * What reading it has shown: `unchanged` since it was signed, `own-key` or `other-key`, `work-not-proved`.
+ */
+verdicts: Array<string>,
 /**
  * What the household called the vehicle.
  */
@@ -359,6 +425,10 @@ vin: string | null,
  */
 engine: string,
 /**
+ * The day of first use.
+ */
+first_use: string | null,
+/**
  * The latest reading.
  */
 reading: DatedReading,
@@ -369,7 +439,23 @@ visits: Array<CardVisit>,
 /**
  * Visits in the book; more than the list holds when old ones were left out.
  */
-in_book: number, };
+in_book: number,
+/**
+ * What comes next.
+ */
+next: Array<CardNext>,
+/**
+ * When instruments were replaced.
+ */
+instruments: Array<CardInstrument>,
+/**
+ * The first 16 bytes of the head of the book, in hexadecimal.
+ */
+head: string | null,
+/**
+ * What to ask the seller, the weightiest first.
+ */
+questions: Array<CardQuestion>, };
 
 export type CardView = {
 /**

@@ -3,7 +3,7 @@
 //! [`Claims`] are what a car's history says of itself. [`sign`] puts them into a message that anyone can check
 //! with standard parts, [`fit()`] leaves out the oldest visits until that message fits a printed [`Square`],
 //! [`pdf`] and [`svg`] set the sheet around it, and [`scan`] with [`read`] take a photographed or printed card
-//! back to its claims.
+//! back to its claims. [`questions()`] says what those give cause to ask.
 //!
 //! This room knows quantities and the trade's rules. It must never read a clock, a setting or a file, never
 //! make a key, never ask the network, and never put a word on paper that was not handed in: every text of a
@@ -13,6 +13,7 @@
 mod code;
 mod error;
 mod fit;
+mod questions;
 mod scan;
 mod sheets;
 mod square;
@@ -23,6 +24,7 @@ pub use code::{
 };
 pub use error::CardError;
 pub use fit::{Fitted, PlainFitted, fit, fit_plain};
+pub use questions::{QUESTIONS_MAX, Question, QuestionValues, questions};
 pub use scan::scan;
 pub use sheets::{
     CarLines, Mark, NextLine, ReadingLine, SheetModel, SheetOptions, SheetSize, SheetSquare, SheetWords,

@@ -7,8 +7,8 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use door::{
-    CardOptions, CardReadView, Clock, Door, FoundForm, ItemForm, PaperReader, PartForm, Refusal, Request,
-    Response, ShelfView, ToRead, VisitForm, WrittenView,
+    CardOptions, Clock, Door, FoundForm, ItemForm, PaperReader, PartForm, Refusal, Request, Response,
+    ShelfView, ToRead, VisitForm, WrittenView,
 };
 use words::{Arg, Words};
 
@@ -260,25 +260,10 @@ impl Terminal<'_> {
         let Response::CardRead(read) = self.door.ask(Request::ReadCard { text })? else {
             return Err(strange());
         };
-        self.answer(&read, |terminal| terminal.say_card(&read));
+        self.answer(&read, |terminal| {
+            say::card::read(terminal.words, &read).iter().for_each(|line| print_line(line));
+        });
         Ok(())
-    }
-
-    fn say_card(&self, read: &CardReadView) {
-        let key = if read.own_key { "cli-card-own-key" } else { "cli-card-other-key" };
-        self.say("cli-card-verified", &[("day", (&read.signed).into()), ("key", (&read.fingerprint).into())]);
-        self.say(key, &[]);
-        print_line(&format!(
-            "{}  {}  {}",
-            read.name,
-            read.make_model,
-            read.vin.as_deref().unwrap_or_default()
-        ));
-        print_line(&format!("{}  {}", read.reading.day, say::reading(read.reading.reading)));
-        for visit in &read.visits {
-            let items: Vec<_> = visit.items.iter().map(|item| say::item(self.words, item)).collect();
-            print_line(&format!("{}  {}  {}", visit.day, say::reading(visit.reading), items.join(", ")));
-        }
     }
 
     fn check(&mut self) -> Outcome {

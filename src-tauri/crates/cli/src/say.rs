@@ -1,5 +1,6 @@
 //! Answers in words.
 
+pub mod card;
 pub mod trouble;
 
 use door::{

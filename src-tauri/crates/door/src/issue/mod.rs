@@ -1,14 +1,14 @@
 //! The history card: what it claims, how it looks, and how it is read back.
 
 mod claims;
+mod reading;
 mod sheet;
 
 use card::{Fitted, PlainFitted, SheetModel, SheetOptions, SheetSize, ViewerAddress};
 use words::Words;
 
 use crate::car::{Car, Visit};
-use crate::screens::{bare_item, engine_key};
-use crate::{CardOptions, CardReadView, CardView, CardVisit, DatedReading, Door, ItemView, Reading, Refusal};
+use crate::{CardOptions, CardView, Door, Refusal};
 
 const VIEWER_SETTING: &str = "viewer-address";
 
@@ -105,51 +105,6 @@ impl Door {
             left_out,
             viewer,
         })
-    }
-
-    /// Reads the text of a card's square.
-    pub(crate) fn card_read_view(&self, text: &str) -> Result<CardReadView, Refusal> {
-        let text = text.trim();
-        // The plain text of a card without an address has letters where a code has nothing but digits.
-        let code = text.rsplit_once('#').map_or(text, |(_, code)| code);
-        if text.lines().count() > 1 && code.chars().any(|c| !c.is_ascii_digit()) {
-            return Err(Refusal::new("card-plain"));
-        }
-        let verified = card::read(text)?;
-        let claims = &verified.claims;
-        let unit = crate::screens::unit_key(claims.unit);
-        let reading = |count: i32| Reading { count: i64::from(count), unit };
-        Ok(CardReadView {
-            signed: claims.issued.to_string(),
-            fingerprint: crate::screens::fingerprint(verified.key),
-            own_key: verified.key == self.shelf.writer().key(),
-            name: claims.vehicle.name.clone(),
-            make_model: claims.vehicle.description.clone().unwrap_or_default(),
-            vin: claims.vehicle.vin.clone(),
-            engine: claims.vehicle.engine.map_or_else(String::new, |engine| {
-                let kind = rules::vehicle::EngineKind::from_number(claims::engine_number(engine));
-                kind.map_or_else(String::new, |kind| engine_key(kind).to_owned())
-            }),
-            reading: DatedReading {
-                day: claims.latest.day.to_string(),
-                reading: reading(claims.latest.reading),
-            },
-            visits: claims.visits.iter().map(|visit| self.card_visit(visit, reading)).collect(),
-            in_book: u64::from(claims.visits_in_book()),
-        })
-    }
-
-    fn card_visit(&self, visit: &card::Visit, reading: impl Fn(i32) -> Reading) -> CardVisit {
-        let items = visit.items.iter().map(|item| match item {
-            card::Item::Catalogue(number) => bare_item(*number, self.catalogue),
-            card::Item::Own(name) => ItemView::Own { name: name.clone() },
-        });
-        CardVisit {
-            day: visit.day.to_string(),
-            reading: reading(visit.reading),
-            items: items.collect(),
-            marks: claims::mark_keys(visit.flags).into_iter().map(str::to_owned).collect(),
-        }
     }
 }
 

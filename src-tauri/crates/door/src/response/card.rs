@@ -24,7 +24,7 @@ pub struct CardView {
     pub fingerprint: String,
 }
 
-/// What a card says.
+/// What a card says, what follows from that, and what it gives cause to ask.
 #[derive(Debug, Clone, Serialize, Deserialize, TS)]
 pub struct CardReadView {
     /// The day on which it was signed.
@@ -33,6 +33,8 @@ pub struct CardReadView {
     pub fingerprint: String,
     /// The key belongs to this device.
     pub own_key: bool,
+    /// What reading it has shown: `unchanged` since it was signed, `own-key` or `other-key`, `work-not-proved`.
+    pub verdicts: Vec<String>,
     /// What the household called the vehicle.
     pub name: String,
     /// Make, model and year.
@@ -41,6 +43,8 @@ pub struct CardReadView {
     pub vin: Option<String>,
     /// The key of the engine.
     pub engine: String,
+    /// The day of first use.
+    pub first_use: Option<String>,
     /// The latest reading.
     pub reading: DatedReading,
     /// The visits, oldest first.
@@ -48,6 +52,14 @@ pub struct CardReadView {
     /// Visits in the book; more than the list holds when old ones were left out.
     #[ts(type = "number")]
     pub in_book: u64,
+    /// What comes next.
+    pub next: Vec<CardNext>,
+    /// When instruments were replaced.
+    pub instruments: Vec<CardInstrument>,
+    /// The first 16 bytes of the head of the book, in hexadecimal.
+    pub head: Option<String>,
+    /// What to ask the seller, the weightiest first.
+    pub questions: Vec<CardQuestion>,
 }
 
 /// A visit on a card.
@@ -61,4 +73,47 @@ pub struct CardVisit {
     pub items: Vec<ItemView>,
     /// `owner`, `workshop`, `receipt`, `photo`, `late`, `amended`.
     pub marks: Vec<String>,
+}
+
+/// What comes next, as a card says it.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct CardNext {
+    /// What will be due.
+    pub item: ItemView,
+    /// The day by which it is due.
+    pub day: Option<String>,
+    /// The reading by which it is due.
+    pub reading: Option<Reading>,
+}
+
+/// A replaced instrument on a card.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct CardInstrument {
+    /// The day.
+    pub day: String,
+    /// What the old one showed last.
+    pub old: Reading,
+    /// What the new one showed first.
+    pub new: Reading,
+}
+
+/// A question that a card gives cause to ask: the sentence `viewer-ask-KEY`, and what fills its places.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct CardQuestion {
+    /// The key of its sentence.
+    pub key: String,
+    /// How many.
+    pub count: Option<u32>,
+    /// Of how many.
+    pub of: Option<u32>,
+    /// The day that it speaks of, or the first of two.
+    pub day: Option<String>,
+    /// The reading of that day.
+    pub reading: Option<Reading>,
+    /// The second day.
+    pub then: Option<String>,
+    /// The reading of the second day, or of the new instrument.
+    pub shown: Option<Reading>,
+    /// The items.
+    pub items: Vec<ItemView>,
 }

@@ -22,9 +22,10 @@ cli-check-faults = { $faults ->
 } among { $entries } entries and { $photos } photos.
 cli-rebuilt = The pages were worked out again from { $entries } entries.
 cli-serving = Open this address in a browser on this machine; Ctrl+C ends it:
-cli-card-verified = The signature verifies: unchanged since it was signed on { $day } with the key { $key }.
-cli-card-own-key = The key belongs to this device.
-cli-card-other-key = The key belongs to another device; compare it with the one that the seller shows.
+cli-verdict-unchanged = The signature verifies: unchanged since it was signed on { $day } with the key { $key }.
+cli-verdict-own-key = The key belongs to this device.
+cli-verdict-other-key = The key belongs to another device; compare it with the one that the seller shows.
+cli-verdict-work-not-proved = This does not prove that the work was done; the receipts in the book do, as far as they go.
 
 # What an item stands at.
 cli-state-overdue = overdue

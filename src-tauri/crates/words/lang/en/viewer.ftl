@@ -83,3 +83,62 @@ viewer-head-heading = To compare with the owner's book
 viewer-head-key = Key
 viewer-head = Head of the book
 viewer-private-card = This page sent nothing anywhere: the history came with the address and stays in your browser.
+
+# What to ask: no accusation, and each sentence names what it is about
+# $count: how many; $of: of how many; $day and $reading, $then and $shown: two places; $items: what is done
+viewer-ask-heading = What to ask
+viewer-ask-note = Worked out from this card by the bounds of the trade. A question is no fault found.
+viewer-ask-no-visits = The card lists no visit: what was done to the car, and where is it written down?
+viewer-ask-lower = { $count ->
+    [one] A reading falls
+   *[other] { $count } readings fall, most of all
+} from { $reading } on { $day } to { $shown } on { $then }: what explains it?
+viewer-ask-jump = From { $reading } on { $day } to { $shown } on { $then } is farther than a car goes in that time: is a reading mistyped?
+viewer-ask-ahead = The card names { $day }, which is after its day of issue: is a date mistyped?
+viewer-ask-gap = { $count ->
+    [one] No visit
+   *[other] { $count } stretches of over 24 months or 30,000 km (18,641 mi) without a visit, the longest
+} from { $day } at { $reading } to { $then } at { $shown }: was work done that is not in the book?
+viewer-ask-before = The record begins on { $day } at { $reading }: are there papers from before?
+viewer-ask-unrecorded = No record of { $items }, though the car is old enough or has gone far enough: was it done?
+viewer-ask-passed = Due by now: { $items }. Has it been done?
+viewer-ask-old-card = The card was issued on { $day }: what was done since, and is there a newer one?
+viewer-ask-clock = The card was issued on { $day }, which is still to come: is this device’s date right, or the card’s?
+viewer-ask-instruments = The odometer was replaced on { $day }, old { $reading }, new { $shown }: is there a receipt for it?
+viewer-ask-receipts = Visits with a receipt in the book: { $count } of { $of }. May you see the receipts?
+viewer-ask-late = Visits written down over 30 days late: { $count } of { $of }, the last that of { $day }. From what notes?
+viewer-ask-amended = Visits amended since they were written: { $count } of { $of }, the last that of { $day }. What was changed, and why?
+viewer-ask-left-out = { $count ->
+    [one] One older visit is
+   *[other] { $count } older visits are
+} in the book but not on this card: may you see the book?
+
+# The drawing of its way; the first for who cannot see it
+viewer-plot = Drawing of { $count } readings, from { $reading } on { $day } to { $shown } on { $then }. The visits below list them.
+viewer-plot-gap = Dashed: over 24 months or 30,000 km (18,641 mi) without a visit.
+viewer-plot-odd = Diamonds: readings that fall or jump.
+
+# An older card of the same car, held against this one
+viewer-scan-button = Scan with the camera
+viewer-scan-failed = The camera cannot be used here; paste the text instead.
+viewer-compare-heading = Compare with an older card
+viewer-compare-label = Text of an older card of this car
+viewer-compare-button = Compare
+viewer-compare-contained = The card of { $newer } contains that of { $older } unchanged, { $count } visits compared.
+viewer-compare-nothing = The cards of { $older } and { $newer } have no visits of the same time to compare.
+viewer-compare-differs = The card of { $newer } is not that of { $older } continued; ask about each of these:
+viewer-compare-same-key = The same key signed both.
+viewer-compare-other-key = Two different keys signed them; that is so where the book went to a new owner or device.
+viewer-compare-other-car = Their identification numbers differ.
+viewer-compare-changed = The visit of { $day } reads otherwise{ $amended ->
+    [yes] , and is marked as amended
+   *[no] {""}
+}.
+viewer-compare-missing = The visit of { $day } is gone.
+viewer-compare-added = The visit of { $day } was not there{ $amended ->
+    [yes] , and is marked as amended
+   *[no] {""}
+}.
+viewer-compare-lower = The latest reading is lower than that of { $day }.
+viewer-compare-fewer = The book holds fewer visits.
+viewer-compare-more = { $count } more.

@@ -1,0 +1,114 @@
+//! A card that was scanned: what it says, what follows from that, and what it gives cause to ask.
+
+use card::{Claims, Item, Question, Verified};
+use rules::vehicle::EngineKind;
+use units::WriterKey;
+
+use super::claims;
+use crate::screens::{bare_item, engine_key, fingerprint, unit_key};
+use crate::{
+    CardInstrument, CardNext, CardQuestion, CardReadView, CardVisit, DatedReading, Door, ItemView, Reading,
+    Refusal,
+};
+
+impl Door {
+    /// Reads the text of a card's square.
+    pub(crate) fn card_read_view(&self, text: &str) -> Result<CardReadView, Refusal> {
+        let text = text.trim();
+        // The plain text of a card without an address has letters where a code has nothing but digits.
+        let code = text.rsplit_once('#').map_or(text, |(_, code)| code);
+        if text.lines().count() > 1 && code.chars().any(|c| !c.is_ascii_digit()) {
+            return Err(Refusal::new("card-plain"));
+        }
+        let Verified { claims, key } = card::read(text)?;
+        Ok(self.read_view(&claims, key))
+    }
+
+    fn read_view(&self, claims: &Claims, key: WriterKey) -> CardReadView {
+        let own_key = key == self.shelf.writer().key();
+        let vehicle = &claims.vehicle;
+        let questions = card::questions(claims, self.clock.today());
+        CardReadView {
+            signed: claims.issued.to_string(),
+            fingerprint: fingerprint(key),
+            own_key,
+            verdicts: verdicts(own_key),
+            name: vehicle.name.clone(),
+            make_model: vehicle.description.clone().unwrap_or_default(),
+            vin: vehicle.vin.clone(),
+            engine: vehicle.engine.map_or_else(String::new, engine),
+            first_use: vehicle.first_use.map(|day| day.to_string()),
+            reading: DatedReading {
+                day: claims.latest.day.to_string(),
+                reading: reading(claims, claims.latest.reading),
+            },
+            visits: claims.visits.iter().map(|visit| self.card_visit(claims, visit)).collect(),
+            in_book: u64::from(claims.visits_in_book()),
+            next: claims.next.iter().map(|next| self.card_next(claims, next)).collect(),
+            instruments: claims.instruments.iter().map(|change| instrument(claims, change)).collect(),
+            head: claims.head.map(|head| head.0.iter().map(|byte| format!("{byte:02x}")).collect()),
+            questions: questions.iter().map(|question| self.card_question(claims, question)).collect(),
+        }
+    }
+
+    fn card_visit(&self, claims: &Claims, visit: &card::Visit) -> CardVisit {
+        CardVisit {
+            day: visit.day.to_string(),
+            reading: reading(claims, visit.reading),
+            items: visit.items.iter().map(|item| self.card_item(item)).collect(),
+            marks: claims::mark_keys(visit.flags).into_iter().map(str::to_owned).collect(),
+        }
+    }
+
+    fn card_next(&self, claims: &Claims, next: &card::NextDue) -> CardNext {
+        CardNext {
+            item: self.card_item(&next.item),
+            day: next.day.map(|day| day.to_string()),
+            reading: next.reading.map(|count| reading(claims, count)),
+        }
+    }
+
+    fn card_question(&self, claims: &Claims, question: &Question) -> CardQuestion {
+        let values = question.values();
+        CardQuestion {
+            key: question.key().to_owned(),
+            count: values.count,
+            of: values.of,
+            day: values.day.map(|day| day.to_string()),
+            reading: values.reading.map(|count| reading(claims, count)),
+            then: values.then.map(|day| day.to_string()),
+            shown: values.shown.map(|count| reading(claims, count)),
+            items: values.items.iter().map(|item| self.card_item(item)).collect(),
+        }
+    }
+
+    fn card_item(&self, item: &Item) -> ItemView {
+        match item {
+            Item::Catalogue(number) => bare_item(*number, self.catalogue),
+            Item::Own(name) => ItemView::Own { name: name.clone() },
+        }
+    }
+}
+
+/// What a card that was read at all has shown, and what no card shows.
+fn verdicts(own_key: bool) -> Vec<String> {
+    let key = if own_key { "own-key" } else { "other-key" };
+    ["unchanged", key, "work-not-proved"].map(str::to_owned).to_vec()
+}
+
+fn engine(engine: card::Engine) -> String {
+    let kind = EngineKind::from_number(claims::engine_number(engine));
+    kind.map_or_else(String::new, |kind| engine_key(kind).to_owned())
+}
+
+fn reading(claims: &Claims, count: i32) -> Reading {
+    Reading { count: i64::from(count), unit: unit_key(claims.unit) }
+}
+
+fn instrument(claims: &Claims, change: &card::InstrumentChange) -> CardInstrument {
+    CardInstrument {
+        day: change.day.to_string(),
+        old: reading(claims, change.old),
+        new: reading(claims, change.new),
+    }
+}
