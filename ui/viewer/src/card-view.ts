@@ -1,21 +1,26 @@
-// A card on the page: the proof and what it means, the car, the visits, what comes next.
+// A card on the page: the proof and what it means, the car, its way, what to ask, the visits, what comes next.
 
 import type { Claims, InstrumentChange, NextDue, Unit, Vehicle, Visit } from './claims';
-import { el, fromCard } from './dom';
+import { compareView } from './compare-view';
+import { el, fromCard, isolated } from './dom';
+import { plot, yearOf } from './plot';
+import { type Question, questions } from './questions';
 import { type Card, hexGroups } from './read';
-import type { Words } from './words';
+import { DAY_MS, type Values, type Words } from './words';
 
-/** The sections of a card, in the order in which a buyer should meet them. */
-export function cardView(card: Card, words: Words): HTMLElement[] {
+/** The sections of a card, in the order in which a buyer should meet them, on a page so many pixels wide. */
+export function cardView(card: Card, words: Words, width: number): HTMLElement[] {
   const { claims } = card;
   const sections = [
     el('h1', { class: 'kicker' }, words.say('title')),
     proof(card, words),
-    car(claims, words),
+    car(claims, words, width),
+    ask(claims, words),
     visits(claims, words),
     next(claims, words),
     instruments(claims, words),
-    comparison(card, words),
+    compareView(card, words),
+    colophon(card, words),
   ];
   return sections.filter((section) => section !== null);
 }
@@ -28,7 +33,8 @@ function proof({ claims, fingerprint }: Card, words: Words): HTMLElement {
   );
 }
 
-function car({ vehicle, latest, unit }: Claims, words: Words): HTMLElement {
+function car(claims: Claims, words: Words, width: number): HTMLElement {
+  const { vehicle, latest, unit } = claims;
   const reading = words.distance(latest.reading, unit);
   return el('section', { class: 'car' },
     el('h2', {}, fromCard(vehicle.name)),
@@ -36,6 +42,7 @@ function car({ vehicle, latest, unit }: Claims, words: Words): HTMLElement {
       ...fact(words.say('car-latest'), words.say('car-latest-on', { reading, day: words.day(latest.day) })),
       ...vehicleFacts(vehicle, words),
     ),
+    plot(claims, words, width),
   );
 }
 
@@ -52,12 +59,43 @@ function fact(name: string, value: Node | string): HTMLElement[] {
   return [el('dt', {}, name), el('dd', {}, value)];
 }
 
+function ask(claims: Claims, words: Words): HTMLElement {
+  const now = new Date();
+  const today = Math.floor(Date.UTC(now.getFullYear(), now.getMonth(), now.getDate()) / DAY_MS);
+  const lines = questions(claims, today).map((question) => el('li', {}, words.say(`ask-${question.kind}`, places(question, claims.unit, words))));
+  return el('section', { class: 'ask' },
+    el('h2', {}, words.say('ask-heading')),
+    el('ul', {}, ...lines),
+    el('p', { class: 'small' }, words.say('ask-note')),
+  );
+}
+
+/** What fills the places of a question's sentence, as the reader writes days and distances. */
+function places({ count, of, day, reading, then, shown, items }: Question, unit: Unit, words: Words): Values {
+  const dayOf = (one: number | undefined): string => (one === undefined ? '' : words.day(one));
+  const distance = (one: number | undefined): string => (one === undefined ? '' : words.distance(one, unit));
+  return {
+    count: count ?? 0,
+    of: of ?? 0,
+    day: dayOf(day),
+    then: dayOf(then),
+    reading: distance(reading),
+    shown: distance(shown),
+    items: (items ?? []).map((item) => isolated(words.item(item))).join('; '),
+  };
+}
+
 function visits({ visits, leftOut, unit }: Claims, words: Words): HTMLElement {
   const count = visits.length;
+  const newest = [...visits].reverse();
+  const years = [...new Set(newest.map(({ day }) => yearOf(day)))];
   return el('section', { class: 'visits' },
     el('h2', {}, words.say('visits-heading')),
     el('p', { class: 'small' }, count === 0 ? words.say('visits-none') : words.say('visits-shown', { count })),
-    el('ol', {}, ...[...visits].reverse().map((one) => visit(one, unit, words))),
+    ...years.flatMap((year) => [
+      el('h3', {}, String(year)),
+      el('ol', {}, ...newest.filter(({ day }) => yearOf(day) === year).map((one) => visit(one, unit, words))),
+    ]),
     leftOut === 0 ? null : el('p', { class: 'left-out' }, words.say('visits-left-out', { count: leftOut })),
   );
 }
@@ -107,7 +145,7 @@ function instruments({ instruments, unit }: Claims, words: Words): HTMLElement |
   return el('section', { class: 'instruments' }, el('h2', {}, words.say('instruments-heading')), el('ul', {}, ...instruments.map(line)));
 }
 
-function comparison({ claims, fingerprint }: Card, words: Words): HTMLElement {
+function colophon({ claims, fingerprint }: Card, words: Words): HTMLElement {
   const { head } = claims;
   return el('footer', {},
     el('h2', {}, words.say('head-heading')),

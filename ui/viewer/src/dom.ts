@@ -14,6 +14,14 @@ export function el<K extends keyof HTMLElementTagNameMap>(
   return element;
 }
 
+/** An element of a drawing. */
+export function svg(name: string, attributes: Readonly<Record<string, string | number>>, ...children: readonly (Node | string)[]): SVGElement {
+  const element = document.createElementNS('http://www.w3.org/2000/svg', name) as SVGElement;
+  for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, String(value));
+  element.append(...children);
+  return element;
+}
+
 /** A text out of a card, set apart from the direction of the text around it. */
 export function fromCard(text: string): HTMLElement {
   return el('bdi', {}, harmless(text));
@@ -21,6 +29,11 @@ export function fromCard(text: string): HTMLElement {
 
 /** Controls, and the characters that turn the direction of the text after them. */
 const UNSEEN = /[\u0000-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]/g;
+
+/** A text out of a card inside a sentence, where no element can set it apart: an isolate (Unicode annex 9) does. */
+export function isolated(text: string): string {
+  return `\u2068${harmless(text)}\u2069`;
+}
 
 /** A text with its unseen controls made visible: an ASCII control as its picture, another as a replacement character. */
 export function harmless(text: string): string {

@@ -1,12 +1,11 @@
 // From the digits of a square to what the card says: digits, version, message, signature, stream, claims, in this order.
 
-import { sha256 } from '@noble/hashes/sha2.js';
-
 import { type Claims, readClaims } from './claims';
 import { openMessage, toBeSigned } from './cose';
 import { fromDigits } from './digits';
 import { inflate } from './inflate';
 import { Refusal } from './refusal';
+import { sha256 } from './sha2';
 import { verify } from './verify';
 
 /** A card whose signature verified. */

@@ -7,9 +7,9 @@
 // http, and in older browsers.
 
 import { Point } from '@noble/ed25519';
-import { sha512 } from '@noble/hashes/sha2.js';
 
 import { concatenate } from './cose';
+import { sha512 } from './sha2';
 
 /** A verifier of messages whose key and signature are strict already; null when it cannot tell. */
 export type Verifier = (key: Uint8Array, message: Uint8Array, signature: Uint8Array) => Promise<boolean | null>;

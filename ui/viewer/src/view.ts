@@ -2,6 +2,7 @@
 
 import { cardView } from './card-view';
 import { el, harmless } from './dom';
+import { pasteForm } from './paste';
 import type { Card } from './read';
 import type { Fault } from './refusal';
 import type { Words } from './words';
@@ -12,7 +13,7 @@ export function showInvitation(page: HTMLElement, words: Words, onPaste: (text: 
   page.replaceChildren(
     el('h1', {}, words.say('about-heading')),
     el('p', {}, words.say('about')),
-    pasteForm(words, onPaste),
+    pasteForm(words, words.say('paste-label'), words.say('paste-button'), onPaste),
     el('p', { class: 'small' }, words.say('private')),
   );
 }
@@ -25,30 +26,12 @@ export function showRefusal(page: HTMLElement, words: Words, fault: Fault, onPas
       el('h1', {}, words.say('refused-heading')),
       el('p', {}, words.say(`refused-${fault}`)),
     ),
-    pasteForm(words, onPaste),
+    pasteForm(words, words.say('paste-label'), words.say('paste-button'), onPaste),
   );
 }
 
 /** The card, its proof first. */
 export function showCard(page: HTMLElement, words: Words, card: Card): void {
   document.title = words.say('title-of', { name: harmless(card.claims.vehicle.name) });
-  page.replaceChildren(...cardView(card, words));
-}
-
-function pasteForm(words: Words, onPaste: (text: string) => void): HTMLElement {
-  const field = el('textarea', {
-    id: 'paste', rows: '4', required: '', spellcheck: 'false', autocomplete: 'off', autocapitalize: 'off',
-    inputmode: 'text', 'aria-describedby': 'paste-hint',
-  });
-  const form = el('form', {},
-    el('label', { for: 'paste' }, words.say('paste-label')),
-    el('p', { id: 'paste-hint', class: 'small' }, words.say('paste-hint')),
-    field,
-    el('button', { type: 'submit' }, words.say('paste-button')),
-  );
-  form.addEventListener('submit', (event) => {
-    event.preventDefault();
-    onPaste(field.value);
-  });
-  return form;
+  page.replaceChildren(...cardView(card, words, page.clientWidth));
 }

@@ -1,29 +1,26 @@
 // What the page says: picks the language, fills in patterns, writes numbers and days as the reader does.
 
-import languages from 'virtual:words';
+import { languages, names } from 'virtual:words';
 
 import type { Item, Unit } from './claims';
+import { inflate } from './inflate';
 
 /** A Fluent pattern as the build leaves it: a text, or a list of texts, variables and choices. */
 export type Pattern = string | readonly Part[];
 
-type Part =
-  | string
-  | { readonly arg: string }
-  | { readonly by: string; readonly variants: Readonly<Record<string, Pattern>>; readonly other: Pattern };
-
-/** One language: its sentences, and the names of the catalogue's items by number. */
-export interface Language {
-  readonly messages: Readonly<Record<string, Pattern>>;
-  readonly items: Readonly<Record<string, string>>;
-}
+/** A text, the name of a variable, or a choice by a variable: by its plural form or its text, else the last pattern. */
+type Part = string | readonly [string] | readonly [string, Readonly<Record<string, Pattern>>, Pattern];
 
 /** What is filled into a sentence: a text as it is, a number written out and open to choices by its plural form. */
 export type Values = Readonly<Record<string, string | number>>;
 
-const LANGUAGES = new Map(Object.entries(languages));
+/** One language: its sentences by their names and the catalogue's items by their numbers. */
+export type Language = ReadonlyMap<string, Pattern>;
 
-const DAY_MS = 86_400_000;
+/** What a language has: messages by their names, items by their numbers. */
+export const NAMES = unpacked(names).split(' ');
+
+export const DAY_MS = 86_400_000;
 
 /** The words of one language, in the manner of one region. */
 export class Words {
@@ -44,23 +41,26 @@ export class Words {
 
   /** The first of the reader's languages that the page has, or English. */
   static for(preferred: readonly string[]): Words {
-    for (const locale of preferred) {
-      const tag = locale.split('-')[0] as string;
-      const language = LANGUAGES.get(tag);
-      if (language !== undefined) return new Words(tag, language, locale);
-    }
-    return new Words('en', LANGUAGES.get('en') as Language, 'en');
+    const known = preferred.map((locale) => [locale.split('-')[0] as string, locale] as const);
+    const [tag, locale] = known.find(([tag]) => Object.keys(languages).includes(tag)) ?? ['en', 'en'];
+    const patterns = JSON.parse(unpacked(languages[tag] as string)) as readonly Pattern[];
+    return new Words(tag, new Map(patterns.map((pattern, at) => [NAMES[at] as string, pattern])), locale);
   }
 
   say(id: string, values: Values = {}): string {
-    const pattern = this.language.messages[id];
+    const pattern = this.language.get(id);
     if (pattern === undefined) throw new Error(`There is no message '${id}'.`);
     return this.fill(pattern, values);
   }
 
   item(item: Item): string {
     if (typeof item === 'string') return item;
-    return this.language.items[item] ?? this.say('item-unknown', { number: String(item) });
+    const number = String(item);
+    return this.language.has(number) ? this.say(number) : this.say('item-unknown', { number });
+  }
+
+  number(value: number): string {
+    return this.numbers.format(value);
   }
 
   /** A reading with its unit. */
@@ -75,18 +75,19 @@ export class Words {
 
   private fill(pattern: Pattern, values: Values): string {
     if (typeof pattern === 'string') return pattern;
-    return pattern.map((part) => this.part(part, values)).join('');
+    return pattern.map((part) => (typeof part === 'string' ? part : this.filled(part, values))).join('');
   }
 
-  private part(part: Part, values: Values): string {
-    if (typeof part === 'string') return part;
-    if ('arg' in part) return this.value(values[part.arg]);
-    const value = values[part.by];
-    const key = typeof value === 'number' ? this.plurals.select(value) : String(value);
-    return this.fill(part.variants[key] ?? part.other, values);
+  private filled([name, forms, other]: readonly [string, Readonly<Record<string, Pattern>>?, Pattern?], values: Values): string {
+    const value = values[name];
+    if (forms === undefined) return typeof value === 'number' ? this.number(value) : String(value);
+    const form = typeof value === 'number' ? this.plurals.select(value) : String(value);
+    return this.fill(forms[form] ?? (other as Pattern), values);
   }
+}
 
-  private value(value: string | number | undefined): string {
-    return typeof value === 'number' ? this.numbers.format(value) : String(value);
-  }
+/** A text as the build packed it: deflated, in base64. */
+function unpacked(packed: string): string {
+  const bytes = Uint8Array.from(atob(packed), (character) => character.charCodeAt(0));
+  return new TextDecoder().decode(inflate(bytes));
 }
