@@ -4,6 +4,7 @@ usage: python3 seeds.py   (with Pillow, as tests/references/requirements.txt pin
 """
 
 import io
+import json
 import zlib
 from pathlib import Path
 
@@ -75,6 +76,20 @@ def receipts():
     write("read", "fr.txt", pump.encode())
 
 
+def cards():
+    """Each way in, from the published vector: its text, its message, what it signs, and its claims."""
+    vector = json.loads((HERE.parent / "../crates/card/tests/card-code-vector.json").read_text())
+    histories = json.loads((HERE.parent / "../crates/card/tests/questions-vector.json").read_text())
+    cases = json.loads((HERE.parent / "../crates/card/tests/agree-cases.json").read_text())
+    write("claims", "text", b"\x00https://card.example/#" + vector["digits"].encode())
+    write("claims", "message", b"\x01" + bytes.fromhex(vector["packed"]))
+    for at, stream in enumerate(cases["streams"]):
+        write("claims", f"stream-{at}", b"\x02" + bytes.fromhex(stream))
+    for at, claims in enumerate([vector["claims_cbor"], *(history["claims"] for history in histories)]):
+        write("claims", f"claims-{at}", b"\x03" + bytes.fromhex(claims))
+
+
 pictures()
 documents()
 receipts()
+cards()

@@ -2,11 +2,14 @@
 
 import type { Claims, InstrumentChange, NextDue, Unit, Vehicle, Visit } from './claims';
 import { compareView } from './compare-view';
-import { el, fromCard, isolated } from './dom';
+import { afterPaint, el, fromCard, isolated } from './dom';
 import { plot, yearOf } from './plot';
 import { type Question, questions } from './questions';
 import { type Card, hexGroups } from './read';
 import { DAY_MS, type Values, type Words } from './words';
+
+/** So many visits are more than a screen holds. */
+const AT_ONCE = 12;
 
 /** The sections of a card, in the order in which a buyer should meet them, on a page so many pixels wide. */
 export function cardView(card: Card, words: Words, width: number): HTMLElement[] {
@@ -85,19 +88,33 @@ function places({ count, of, day, reading, then, shown, items }: Question, unit:
   };
 }
 
+/** The newest visits at once, the older ones when these have been painted: nobody sees them before he scrolls. */
 function visits({ visits, leftOut, unit }: Claims, words: Words): HTMLElement {
   const count = visits.length;
   const newest = [...visits].reverse();
-  const years = [...new Set(newest.map(({ day }) => yearOf(day)))];
+  const list = el('div', { 'aria-busy': 'true' }, ...years(newest.slice(0, AT_ONCE), unit, words));
+  afterPaint(() => {
+    if (count > AT_ONCE) list.replaceChildren(...years(newest, unit, words));
+    list.removeAttribute('aria-busy');
+  });
   return el('section', { class: 'visits' },
     el('h2', {}, words.say('visits-heading')),
     el('p', { class: 'small' }, count === 0 ? words.say('visits-none') : words.say('visits-shown', { count })),
-    ...years.flatMap((year) => [
-      el('h3', {}, String(year)),
-      el('ol', {}, ...newest.filter(({ day }) => yearOf(day) === year).map((one) => visit(one, unit, words))),
-    ]),
+    list,
     leftOut === 0 ? null : el('p', { class: 'left-out' }, words.say('visits-left-out', { count: leftOut })),
   );
+}
+
+/** Visits under their years, both in the order given. */
+function years(visits: readonly Visit[], unit: Unit, words: Words): HTMLElement[] {
+  const lists = new Map<number, HTMLElement>();
+  for (const one of visits) {
+    const year = yearOf(one.day);
+    const list = lists.get(year) ?? el('ol');
+    lists.set(year, list);
+    list.append(visit(one, unit, words));
+  }
+  return [...lists].flatMap(([year, list]) => [el('h3', {}, String(year)), list]);
 }
 
 function visit({ day, reading, flags, items }: Visit, unit: Unit, words: Words): HTMLElement {

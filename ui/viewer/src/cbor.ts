@@ -84,7 +84,10 @@ class Reader {
   }
 
   private byte(): number {
-    return this.take(1)[0] as number;
+    const byte = this.bytes[this.at];
+    if (byte === undefined) throw new CborError('the bytes end early');
+    this.at += 1;
+    return byte;
   }
 
   /** The next bytes; the length is held against what is left before anything else is done with it. */

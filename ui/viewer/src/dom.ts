@@ -22,6 +22,11 @@ export function svg(name: string, attributes: Readonly<Record<string, string | n
   return element;
 }
 
+/** Does something when the page has been painted as it stands. */
+export function afterPaint(work: () => void): void {
+  requestAnimationFrame(() => setTimeout(work));
+}
+
 /** A text out of a card, set apart from the direction of the text around it. */
 export function fromCard(text: string): HTMLElement {
   return el('bdi', {}, harmless(text));

@@ -2,6 +2,7 @@
 
 import './page.css';
 
+import { afterPaint } from './dom';
 import { type Card, digitsIn, readCard } from './read';
 import { Refusal } from './refusal';
 import { showCard, showInvitation, showRefusal } from './view';
@@ -28,7 +29,7 @@ async function show(lead: boolean): Promise<void> {
   }
   if (lead) {
     scrollTo(0, 0);
-    page.querySelector<HTMLElement>('[tabindex], textarea')?.focus();
+    afterPaint(() => page.querySelector<HTMLElement>('[tabindex], textarea')?.focus());
   }
 }
 

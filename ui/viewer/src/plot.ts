@@ -24,9 +24,10 @@ export function plot(claims: Claims, words: Words, width: number): HTMLElement |
   const { all } = trail;
   const [first, last] = [all[0] as Point, all[all.length - 1] as Point];
   if (first.day === last.day) return null;
-  const marks = marksFor(all.map(({ reading }) => reading));
   const open = gaps(claims, trail);
   const end = Math.max(last.day, ...open.map(([, to]) => to.day));
+  const changes = claims.instruments.filter(({ day }) => day > first.day && day <= last.day).sort((one, other) => one.day - other.day);
+  const marks = marksFor([...all.map(({ reading }) => reading), ...changes.flatMap(({ oldReading, newReading }) => [oldReading, newReading])]);
   const x = scale(first.day, end, SIDE, width - SIDE);
   const y = scale(marks[0] as number, marks[marks.length - 1] as number, HEIGHT - FOOT, HEAD);
   const at = ({ day, reading }: { day: number; reading: number }): string => `${x(day)} ${y(reading)}`;
@@ -36,7 +37,7 @@ export function plot(claims: Claims, words: Words, width: number): HTMLElement |
     ...marks.map((mark) => svg('path', { class: 'hair', d: `M0 ${y(mark)}H${width}` })),
     ...marks.map((mark) => svg('text', { x: 0, y: y(mark) - 4 }, words.number(mark))),
     ...yearsBetween(first.day, end, (width - 2 * SIDE) / YEAR_WIDTH).map(([year, day]) => svg('text', { class: 'year', x: x(day), y: HEIGHT - 4 }, String(year))),
-    svg('path', { class: 'way', d: line(all, claims.instruments, new Set(open.map(([from]) => from)), at) }),
+    svg('path', { class: 'way', d: line(all, changes, new Set(open.map(([from]) => from)), at) }),
     svg('path', { class: 'gap', d: open.map(([from, to]) => `M${at(from)}L${at(to)}`).join('') }),
     svg('path', { class: 'dots', d: all.map((point) => `M${at(point)}h0`).join('') }),
     svg('path', { class: 'odd', d: odd.map((point) => `M${at(point)}m0-6l6 6-6 6-6-6z`).join('') }),
@@ -49,10 +50,10 @@ function caption(gap: boolean, odd: boolean, words: Words): string {
 }
 
 /** From point to point but for the gaps, and down to what a new instrument began with. */
-function line(all: readonly Point[], instruments: readonly InstrumentChange[], open: ReadonlySet<Point>, at: (place: { day: number; reading: number }) => string): string {
+function line(all: readonly Point[], changes: readonly InstrumentChange[], open: ReadonlySet<Point>, at: (place: { day: number; reading: number }) => string): string {
   const steps = pairs(all).map(([from, to]) => {
-    const changed = instruments.filter(({ day }) => day > from.day && day <= to.day).sort((one, other) => one.day - other.day);
-    return changed.map(({ day, oldReading, newReading }) => `L${at({ day, reading: oldReading })}M${at({ day, reading: newReading })}`).join('') + (open.has(from) ? 'M' : 'L') + at(to);
+    const between = changes.filter(({ day }) => day > from.day && day <= to.day);
+    return between.map(({ day, oldReading, newReading }) => `L${at({ day, reading: oldReading })}M${at({ day, reading: newReading })}`).join('') + (open.has(from) ? 'M' : 'L') + at(to);
   });
   return `M${at(all[0] as Point)}${steps.join('')}`;
 }
@@ -68,11 +69,12 @@ export function marksFor(readings: readonly number[]): number[] {
   return Array.from({ length: count + 1 }, (_, at) => start + at * step);
 }
 
-/** The first days of the years between two days, of so many at most, else of every second or fifth one and so on. */
+/** The first days of the years between two days, of so many at most, else of every second or fifth one and so on; within one year that year. */
 export function yearsBetween(first: number, last: number, most: number): Array<readonly [number, number]> {
   const [from, to] = [yearOf(first) + 1, yearOf(last)];
   const step = [1, 2, 5, 10, 20, 50].find((step) => (to - from + 1) / step <= most) ?? 100;
-  const years = Array.from({ length: Math.max(to - from + 1, 0) }, (_, at) => from + at);
+  if (from > to) return [[to, first]];
+  const years = Array.from({ length: to - from + 1 }, (_, at) => from + at);
   return years.filter((year) => year % step === 0).map((year) => [year, Date.UTC(year, 0) / DAY_MS] as const);
 }
 

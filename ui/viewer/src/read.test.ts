@@ -27,14 +27,15 @@ describe('the vector', () => {
     expect((await readCard(vector.digits)).fingerprint).toBe('21fe 31df a154 a261');
   });
 
-  it('is refused with any one digit changed', async () => {
+  it('is refused with any one digit changed to any other', async () => {
     const { digits } = vector;
     for (let at = 0; at < digits.length; at += 1) {
-      const other = (Number(digits[at]) + 1 + (at % 9)) % 10;
-      const changed = `${digits.slice(0, at)}${other}${digits.slice(at + 1)}`;
-      expect(await outcome(changed), `digit ${at}`).toMatch(/digits-form|version|message|signature/);
+      for (let by = 1; by < 10; by += 1) {
+        const changed = `${digits.slice(0, at)}${(Number(digits[at]) + by) % 10}${digits.slice(at + 1)}`;
+        expect(await outcome(changed), `digit ${at} raised by ${by}`).toMatch(/digits-form|version|message|signature/);
+      }
     }
-  }, 60_000);
+  }, 200_000);
 
   it('is refused cut short, and with digits after it', async () => {
     for (const digits of [vector.digits.slice(0, -1), vector.digits.slice(0, -17), vector.digits.slice(1), `${vector.digits}000`]) {

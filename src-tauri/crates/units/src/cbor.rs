@@ -78,7 +78,7 @@ pub fn decode(bytes: &[u8]) -> Result<Value, CborError> {
     let value = decode_kept(bytes)?;
     let mut again = Vec::with_capacity(bytes.len());
     write(&value, &mut again);
-    if again != bytes || !keys_ascend(&value) {
+    if again != bytes || !has_one_form(&value) {
         return Err(CborError::NotDeterministic);
     }
     Ok(value)
@@ -94,15 +94,19 @@ pub fn decode_kept(bytes: &[u8]) -> Result<Value, CborError> {
     if rest.is_empty() { Ok(value) } else { Err(CborError::Trailing) }
 }
 
-/// Whether the keys of every map stand in strictly ascending order of their bytes.
-fn keys_ascend(value: &Value) -> bool {
+/// The one NaN (RFC 8949, section 4.2.2): nothing here has a use for the others, and readers differ on them.
+const NAN: u64 = 0x7ff8_0000_0000_0000;
+
+/// Whether the keys of every map stand in strictly ascending order of their bytes, and no NaN is one of the many others.
+fn has_one_form(value: &Value) -> bool {
     match value {
-        Value::Array(items) => items.iter().all(keys_ascend),
-        Value::Tag(_, inner) => keys_ascend(inner),
+        Value::Array(items) => items.iter().all(has_one_form),
+        Value::Tag(_, inner) => has_one_form(inner),
+        Value::Float(float) => !float.is_nan() || float.to_bits() == NAN,
         Value::Map(pairs) => {
             let keys: Vec<_> = pairs.iter().map(|(key, _)| key_bytes(key)).collect();
             keys.windows(2).all(|pair| pair[0] < pair[1])
-                && pairs.iter().all(|(key, value)| keys_ascend(key) && keys_ascend(value))
+                && pairs.iter().all(|(key, value)| has_one_form(key) && has_one_form(value))
         }
         _ => true,
     }

@@ -161,6 +161,8 @@ fn other_forms_of_a_value_are_refused() {
         ("a1a20100010000", "a key twice in a key"),
         ("f7", "undefined"),
         ("f815", "true in two bytes"),
+        ("f97e01", "another NaN (RFC 8949, section 4.2.2)"),
+        ("fa7fc00001", "a NaN that only single precision holds"),
     ] {
         assert_eq!(decode(&bytes(hex)), Err(CborError::NotDeterministic), "{hex}: {why}");
     }
