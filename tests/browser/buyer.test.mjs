@@ -11,6 +11,7 @@ const shelf = folder();
 let chromium;
 let car;
 let digits;
+let read;
 
 before(async () => {
   const common = ['--shelf', shelf.path, '--today', '2026-06-01'];
@@ -21,6 +22,7 @@ before(async () => {
   execFileSync('pdftoppm', ['-r', '200', '-l', '1', '-png', '-singlefile', pdf, join(shelf.path, 'card')]);
   const text = execFileSync('zbarimg', ['--quiet', '--raw', join(shelf.path, 'card.png')], { encoding: 'utf8' });
   digits = text.trim().split('#')[1];
+  read = JSON.parse(wellkept(...common, '--json', 'card-read', pdf));
   chromium = await browser();
 });
 
@@ -33,6 +35,8 @@ async function open(code) {
   const page = await chromium.newPage({ viewport: { width: 360, height: 740 } });
   const asked = [];
   page.on('request', (request) => asked.push(request.url()));
+  // What to ask depends on the day, and the program was told which it is.
+  await page.clock.setFixedTime(new Date('2026-06-01T12:00:00'));
   await page.goto(`${VIEWER}#${code}`);
   await page.locator('h1').first().waitFor();
   return { page, asked };
@@ -45,6 +49,37 @@ test('the page shows the history that was printed, and asks nobody for anything'
   assert.match(said, /unchanged since it was signed/i);
   assert.match(said, /2026/);
   assert.deepEqual(asked.filter((url) => !url.startsWith('file:') && !url.startsWith('data:')), []);
+});
+
+test('the page asks what the program asks, and lists the visits that it lists', async () => {
+  const { page } = await open(digits);
+  await page.waitForFunction(() => document.querySelector('[aria-busy]') === null);
+  const questions = await page.locator('.ask li').allInnerTexts();
+  assert.ok(read.questions.length > 2);
+  assert.equal(questions.length, read.questions.length);
+  const receipts = read.questions.find(({ key }) => key === 'receipts');
+  assert.ok(questions.some((said) => said.includes(`${receipts.count} of ${receipts.of}`)), questions.join('\n'));
+  assert.equal(await page.locator('.visits ol > li').count(), read.visits.length);
+  assert.equal(read.verdicts[0], 'unchanged');
+});
+
+test('another card of the same car is held against this one, and so is one of another car', async () => {
+  const { page } = await open(digits);
+  const compare = async (car, today) => {
+    const pdf = join(shelf.path, 'other.pdf');
+    wellkept('--shelf', shelf.path, '--today', today, '--vehicle', car, 'card', '--viewer', 'https://card.example/', '--out', pdf);
+    execFileSync('pdftoppm', ['-r', '200', '-l', '1', '-png', '-singlefile', pdf, join(shelf.path, 'other')]);
+    const text = execFileSync('zbarimg', ['--quiet', '--raw', join(shelf.path, 'other.png')], { encoding: 'utf8' });
+    await page.locator('.compare [role=status]').evaluate((status) => status.replaceChildren());
+    await page.locator('textarea').fill(text);
+    await page.locator('.compare button').first().click();
+    await page.locator('.compare [role=status] p').first().waitFor();
+    return page.locator('.compare [role=status]').innerText();
+  };
+  assert.match(await compare(car.name, '2026-06-02'), /contains that of .* unchanged, \d+ visits compared/);
+  const vehicles = JSON.parse(wellkept('--shelf', shelf.path, '--json', 'vehicles'));
+  const other = vehicles.find(({ name }) => name !== car.name);
+  assert.match(await compare(other.name, '2026-06-01'), /identification numbers differ/);
 });
 
 test('one changed digit, and nothing of the history is shown', async () => {

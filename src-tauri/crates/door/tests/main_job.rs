@@ -111,6 +111,9 @@ fn a_car_a_visit_and_a_receipt_go_in_and_a_card_comes_out() {
     assert!(card.own_key);
     assert_eq!(card.visits.len(), 1);
     assert_eq!(card.visits[0].marks, ["workshop", "receipt"]);
+    assert_eq!(card.verdicts, ["unchanged", "own-key", "work-not-proved"]);
+    let receipts = card.questions.iter().find(|question| question.key == "receipts").unwrap();
+    assert_eq!((receipts.count, receipts.of), (Some(1), Some(1)));
     let Response::Check(check) = door.ask(Request::Check).unwrap() else { panic!() };
     assert!(check.faults.is_empty());
     assert_eq!((check.entries, check.photos), (4, 1));
