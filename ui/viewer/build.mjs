@@ -39,7 +39,7 @@ async function bundle() {
     configFile: false,
     root: HERE,
     logLevel: 'warn',
-    plugins: [wordsPlugin()],
+    plugins: [wordsPlugin(), withoutReasons()],
     build: {
       write: false,
       // Class fields are the newest thing in the code, and those browsers have them; lowered, they cost a kilobyte.
@@ -56,6 +56,17 @@ async function bundle() {
   const css = output.find((file) => file.fileName.endsWith('.css')).source;
   // Inside an element only these two sequences could end or hide it.
   return { script: code.trim().replaceAll('</', '<\\/').replaceAll('<!--', '<\\!--'), style: String(css).trim() };
+}
+
+/** Leaves out the reasons that errors carry for whoever debugs: the reader of the page is told by the fault alone. */
+function withoutReasons() {
+  const reason = /\b(refused|wrong|new CborError)\('[^']*'\)|\b(new Refusal\('[a-z-]+'), '[^']*'\)/g;
+  return {
+    name: 'without-reasons',
+    enforce: 'pre',
+    transform: (code, id) =>
+      id.startsWith(`${HERE}src/`) ? code.replace(reason, (_, call, refusal) => (call ? `${call}('')` : `${refusal}, '')`)) : null,
+  };
 }
 
 /** Allows this very script and style; no request, no frame, no form, no base, no string turned into markup. */

@@ -95,7 +95,7 @@ fn said(claims: &Claims) -> String {
     });
     let instruments =
         claims.instruments.iter().map(|one| format!("{} {} {}", one.day.epoch(), one.old, one.new));
-    let head = claims.head.map(|head| changed::hex(&head.0));
+    let head = claims.head.map(|head| head.to_string());
     let asked = questions(claims, claims.issued);
     let asked: Vec<_> = asked.iter().map(card::Question::key).collect();
     let facts = [

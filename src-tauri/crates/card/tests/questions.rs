@@ -11,7 +11,7 @@ use std::path::Path;
 use card::{Claims, Item, QUESTIONS_MAX, Question, questions};
 use histories::History;
 use rules::running::FASTEST_PER_DAY;
-use rules::upkeep::{Catalogue, PrintedDistance, Timing};
+use rules::upkeep::{Catalogue, PrintedDistance, Range, Timing};
 use serde_json::{Value, json};
 use units::{DistanceUnit, HalfMonths};
 
@@ -146,7 +146,7 @@ fn longest(number: u32) -> (Option<PrintedDistance>, Option<HalfMonths>) {
     let item = Catalogue::shipped().unwrap().item(number).unwrap();
     let Timing::Every(schedule) = &item.timing else { panic!("item {number} does not come again and again") };
     let ranges = item.kinds.iter().map(|kind| kind.every).chain([schedule.every]);
-    let longest: Vec<_> = ranges.map(|range| range.long()).collect();
+    let longest: Vec<_> = ranges.map(Range::long).collect();
     let distance = longest.iter().filter_map(|interval| interval.distance()).max_by_key(|one| one.distance());
     (distance, longest.iter().filter_map(|interval| interval.time()).max())
 }

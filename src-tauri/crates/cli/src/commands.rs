@@ -261,7 +261,9 @@ impl Terminal<'_> {
             return Err(strange());
         };
         self.answer(&read, |terminal| {
-            say::card::read(terminal.words, &read).iter().for_each(|line| print_line(line));
+            for line in say::card::read(terminal.words, &read) {
+                print_line(&line);
+            }
         });
         Ok(())
     }

@@ -3,6 +3,7 @@
 //! Readings are in whole units of [`Claims::unit`]. Bounds: a day lies in the years 1900 to 2199, a reading
 //! and a number of the catalogue within 32 bits; what is read from outside these is refused.
 
+use std::fmt;
 use std::ops::{BitOr, BitOrAssign};
 
 use units::{Day, DistanceUnit, Hash};
@@ -185,6 +186,13 @@ impl BitOr for Flags {
 impl BitOrAssign for Flags {
     fn bitor_assign(&mut self, other: Flags) {
         self.0 |= other.0;
+    }
+}
+
+/// In hexadecimal.
+impl fmt::Display for HeadPrefix {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.0.iter().try_for_each(|byte| write!(f, "{byte:02x}"))
     }
 }
 

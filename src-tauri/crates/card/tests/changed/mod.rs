@@ -156,10 +156,6 @@ pub fn named(item: &Item) -> String {
     }
 }
 
-pub fn hex(bytes: &[u8]) -> String {
-    bytes.iter().map(|byte| format!("{byte:02x}")).collect()
-}
-
 fn parsed(text: &str) -> Value {
     serde_json::from_str(text).unwrap()
 }

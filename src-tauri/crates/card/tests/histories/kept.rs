@@ -9,25 +9,26 @@ pub fn histories() -> Vec<History> {
 }
 
 fn records() -> Vec<History> {
-    let without = |car: &mut card::Claims, number: u32| {
+    let without = |car: &mut card::Claims, numbers: &[u32]| {
+        let gone = |item: &Item| matches!(item, Item::Catalogue(number) if numbers.contains(number));
         for visit in &mut car.visits {
-            visit.items.retain(|item| *item != Item::Catalogue(number));
+            visit.items.retain(|item| !gone(item));
         }
     };
     vec![
         told("well kept", "receipts", |_| {}),
-        told("no brake fluid", "unrecorded receipts", |car| without(car, 10)),
-        told("no belt in eight years", "unrecorded receipts", |car| without(car, 11)),
+        told("no brake fluid", "unrecorded receipts", |car| without(car, &[10])),
+        told("no belt in eight years", "unrecorded receipts", |car| without(car, &[11])),
         told("no belt, but a chain to look at", "receipts", |car| {
-            without(car, 11);
+            without(car, &[11]);
             car.next = vec![NextDue { item: Item::Catalogue(40), day: None, reading: Some(150_000) }];
         }),
         told("no belt, but a chain that was looked at", "receipts", |car| {
-            without(car, 11);
+            without(car, &[11]);
             car.visits[5].items.push(Item::Catalogue(40));
         }),
         told("no belt on a card in miles", "unrecorded receipts", |car| {
-            without(car, 11);
+            without(car, &[11]);
             car.vehicle.first_use = None;
             car.visits.drain(..4);
             car.unit = units::DistanceUnit::Mile;
@@ -44,11 +45,11 @@ fn records() -> Vec<History> {
         }),
         told("an electric car needs no oil", "unrecorded receipts", |car| {
             car.vehicle.engine = Some(Engine::Electric);
-            [1, 9, 10, 11].into_iter().for_each(|number| without(car, number));
+            without(car, &[1, 9, 10, 11]);
         }),
         told("an engine of which nothing is known", "receipts", |car| {
             car.vehicle.engine = None;
-            [1, 9, 11].into_iter().for_each(|number| without(car, number));
+            without(car, &[1, 9, 11]);
         }),
         told("no visit at all", "no-visits", |car| car.visits.clear()),
     ]
@@ -84,7 +85,7 @@ fn ages() -> Vec<History> {
 fn marks() -> Vec<History> {
     vec![
         told("no receipts", "receipts", |car| {
-            car.visits.iter_mut().for_each(|visit| visit.flags = Flags::NONE)
+            car.visits.iter_mut().for_each(|visit| visit.flags = Flags::NONE);
         }),
         told("a photo is no receipt", "receipts", |car| car.visits[0].flags = Flags::PHOTO),
         told("written late", "receipts late", |car| {

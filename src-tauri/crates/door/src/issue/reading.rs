@@ -46,7 +46,7 @@ impl Door {
             in_book: u64::from(claims.visits_in_book()),
             next: claims.next.iter().map(|next| self.card_next(claims, next)).collect(),
             instruments: claims.instruments.iter().map(|change| instrument(claims, change)).collect(),
-            head: claims.head.map(|head| head.0.iter().map(|byte| format!("{byte:02x}")).collect()),
+            head: claims.head.map(|head| head.to_string()),
             questions: questions.iter().map(|question| self.card_question(claims, question)).collect(),
         }
     }
