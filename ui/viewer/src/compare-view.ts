@@ -28,17 +28,17 @@ export function compareView(card: Card, words: Words): HTMLElement {
 }
 
 function outcome(card: Card, other: Card, words: Words): HTMLElement[] {
-  const { older, newer, sameKey, compared, differences } = compare(card, other);
-  const values = { older: words.day(older), newer: words.day(newer), count: compared };
-  const well = differences.length === 0;
-  const verdict = words.say(well ? (compared > 0 ? 'compare-contained' : 'compare-nothing') : 'compare-differs', values);
+  const { older, newer, sameKey, carKnown, same, contained, differences } = compare(card, other);
+  const values = { older: words.day(older), newer: words.day(newer), count: same };
+  const verdict = words.say(contained ? (same > 0 ? 'compare-contained' : 'compare-nothing') : 'compare-differs', values);
   const lines = differences.slice(0, TOLD).map((one) => el('li', {}, line(one, words)));
   const more = differences.length - TOLD;
   if (more > 0) lines.push(el('li', {}, words.say('compare-more', { count: more })));
   return [
-    el('p', { class: well ? 'verdict' : 'verdict warn' }, verdict),
+    el('p', { class: contained ? 'verdict' : 'verdict warn' }, verdict),
     el('ul', {}, ...lines),
     el('p', {}, words.say(sameKey ? 'compare-same-key' : 'compare-other-key')),
+    ...(carKnown ? [] : [el('p', {}, words.say('compare-car-unknown'))]),
   ];
 }
 

@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
 import { ENGINES } from './claims';
-import { harmless } from './dom';
+import { harmless, isolated } from './dom';
 import { type Language, NAMES, Words } from './words';
 
 const english = Words.for(['en-GB']);
@@ -65,5 +65,9 @@ describe('a text out of a card', () => {
     ['سيارة 🚗', 'سيارة 🚗'],
   ])('%j is shown as %j', (text, shown) => {
     expect(harmless(text)).toBe(shown);
+  });
+
+  it('keeps to itself inside a sentence', () => {
+    expect(isolated('\u202egnp\u2069')).toBe('\u2068\ufffdgnp\ufffd\u2069');
   });
 });

@@ -124,21 +124,24 @@ viewer-scan-failed = The camera cannot be used here; paste the text instead.
 viewer-compare-heading = Compare with an older card
 viewer-compare-label = Text of an older card of this car
 viewer-compare-button = Compare
-viewer-compare-contained = The card of { $newer } contains that of { $older } unchanged, { $count } visits compared.
-viewer-compare-nothing = The cards of { $older } and { $newer } have no visits of the same time to compare.
-viewer-compare-differs = The card of { $newer } is not that of { $older } continued; ask about each of these:
+viewer-compare-contained = The card of { $newer } contains that of { $older } unchanged: { $count ->
+    [one] one visit is
+   *[other] { $count } visits are
+} the same.
+viewer-compare-nothing = The cards of { $older } and { $newer } share no visits to compare.
+viewer-compare-differs = The card of { $newer } does not contain that of { $older } unchanged. Ask about each of these:
 viewer-compare-same-key = The same key signed both.
-viewer-compare-other-key = Two different keys signed them; that is so where the book went to a new owner or device.
-viewer-compare-other-car = Their identification numbers differ.
+viewer-compare-other-key = Different keys signed them, as after a change of owner or device.
+viewer-compare-car-unknown = Not both show an identification number, so it is not certain that they are of one car.
+viewer-compare-other-car = The identification numbers differ.
+viewer-compare-first-use = The days of first use differ.
+viewer-compare-latest = The latest reading is lower, or of an earlier day.
+viewer-compare-instrument = The odometer replaced on { $day } is not named any more, or otherwise.
+viewer-compare-fewer = The book holds fewer visits.
 viewer-compare-changed = The visit of { $day } reads otherwise{ $amended ->
     [yes] , and is marked as amended
    *[no] {""}
 }.
 viewer-compare-missing = The visit of { $day } is gone.
-viewer-compare-added = The visit of { $day } was not there{ $amended ->
-    [yes] , and is marked as amended
-   *[no] {""}
-}.
-viewer-compare-lower = The latest reading is lower than that of { $day }.
-viewer-compare-fewer = The book holds fewer visits.
+viewer-compare-added = The visit of { $day } was written down after the older card.
 viewer-compare-more = { $count } more.
