@@ -12,9 +12,9 @@ interface DetectorClass {
 
 const PAUSE_MS = 200;
 
-/** Whether this browser can look for squares. */
+/** Whether this browser can look for squares; one whose service for it is missing cannot. */
 export async function canScan(): Promise<boolean> {
-  const formats = await detectorClass()?.getSupportedFormats();
+  const formats = await detectorClass()?.getSupportedFormats().catch((): string[] => []);
   return formats?.includes('qr_code') === true && 'mediaDevices' in navigator;
 }
 
