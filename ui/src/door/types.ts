@@ -2366,6 +2366,10 @@ same: Array<NumberForm>,
  */
 warning: WarningView | null,
 /**
+ * What else was noted of it last; may be empty.
+ */
+note: string,
+/**
  * The key of its kind, where someone said which; empty otherwise.
  */
 kind: string,

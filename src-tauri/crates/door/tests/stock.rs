@@ -114,7 +114,13 @@ fn what_is_at_home_need_not_be_bought_and_fitting_takes_it_out() {
 fn a_note_names_the_same_part_and_warns_until_it_is_taken_back() {
     let mut case = case();
     let same = vec![NumberForm { maker: "Quillan".to_owned(), number: "QF-88".to_owned() }];
-    let note = PartNoteForm { number: "OF 1244".to_owned(), same, ..PartNoteForm::default() };
+    let words = "Drops onto the beam unless it is held.";
+    let note = PartNoteForm {
+        number: "OF 1244".to_owned(),
+        same,
+        note: words.to_owned(),
+        ..PartNoteForm::default()
+    };
     let first = case.note(note.clone());
     case.buy("2026-05-20", vec![filter("QF 88", "1")]);
     assert_eq!(case.needs()[0], ["OF 12-44", "1", ""]);
@@ -127,6 +133,13 @@ fn a_note_names_the_same_part_and_warns_until_it_is_taken_back() {
     assert_eq!(get.same.iter().map(|same| same.number.as_str()).collect::<Vec<_>>(), ["QF-88"]);
     case.note(note);
     assert!(case.counter().get.remove(0).warning.is_none());
+    let Response::Parts(view) =
+        case.door.ask(Request::Parts { book: case.book.clone(), item: None }).unwrap()
+    else {
+        panic!()
+    };
+    let part = view.parts.into_iter().find(|part| part.numbers.contains(&"OF 12-44".to_owned())).unwrap();
+    assert_eq!(part.note, words, "the next note starts with the words of this one");
 }
 
 #[test]

@@ -84,6 +84,8 @@ pub struct PartLine {
     pub same: Vec<NumberForm>,
     /// What warns of it.
     pub warning: Option<WarningView>,
+    /// What else was noted of it last; may be empty.
+    pub note: String,
     /// The key of its kind, where someone said which; empty otherwise.
     pub kind: String,
     /// The items that it served.

@@ -67,6 +67,7 @@ fn part_line(part: &Part<'_>, stock: &Stock<'_>, unit: DistanceUnit, catalogue: 
         numbers: part.numbers.iter().map(ToString::to_string).collect(),
         same: stock.same(number),
         warning: stock.warning(number),
+        note: stock.note(number),
         kind: part.kind.unwrap_or_default().to_owned(),
         items: part.items.iter().map(|item| item_view(item, catalogue)).collect(),
         quantity: part.quantity.number(),

@@ -12,6 +12,8 @@ use crate::{NumberForm, PartView, StockView, WarningView};
 
 /// The notes on the parts of a car, and what is at home for it.
 pub(crate) struct Stock<'a> {
+    /// The notes on parts, in the order of writing, and what they come to.
+    noted: &'a [PartNoteContent],
     notes: Notes<'a>,
     there: Vec<InStock<'a>>,
     bought: &'a [Purchase],
@@ -31,7 +33,7 @@ impl<'a> Stock<'a> {
         let bought: Vec<_> = car.bought.iter().flat_map(lines).collect();
         let fitted: Vec<_> = fitted(car).collect();
         let there = in_stock(&bought, &fitted, &notes);
-        Stock { notes, there, bought: &car.bought }
+        Stock { noted: &car.part_notes, notes, there, bought: &car.bought }
     }
 
     /// What is at home, as the Counter shows it.
@@ -78,6 +80,14 @@ impl<'a> Stock<'a> {
             number: number.written().to_owned(),
         };
         same.into_iter().map(form).collect()
+    }
+
+    /// What else was noted of a number last.
+    pub fn note(&self, number: &str) -> String {
+        let asked = PartNumber::new(number);
+        let newest = self.noted.iter().rev();
+        let mut of_it = newest.filter(|note| asked.is_some() && PartNumber::new(&note.number) == asked);
+        of_it.next().map(|note| note.note.clone()).unwrap_or_default()
     }
 
     /// What warns of a number.

@@ -10,6 +10,7 @@ const part: PartLine = {
   numbers: ['QF 20-118', 'QF20118'],
   same: [{ maker: 'Merle', number: 'M 7' }],
   warning: { mark: 'superseded', instead: 'QF 20-119' },
+  note: 'With its washer',
   kind: '',
   items: [{ of: 'own', name: 'Roof rail' }],
   quantity: '1',
@@ -23,7 +24,7 @@ const part: PartLine = {
 };
 
 it('starts with what is known, because it takes the place of the earlier note', () => {
-  expect(noteOf(part)).toEqual({ number: 'QF 20-118', maker: 'Quarrel', same: part.same, mark: 'superseded', instead: 'QF 20-119', note: '' });
+  expect(noteOf(part)).toEqual({ number: 'QF 20-118', maker: 'Quarrel', same: part.same, mark: 'superseded', instead: 'QF 20-119', note: 'With its washer' });
   expect(noteOf({ ...part, warning: null, same: [] })).toMatchObject({ mark: '', instead: '', same: [] });
 });
 

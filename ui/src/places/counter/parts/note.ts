@@ -4,14 +4,14 @@ import type { NumberForm, PartLine, PartNoteForm } from '../../../door/types';
 import { hasWords, itemName } from '../../../format';
 
 /** What is known of a part, as a form takes it: a new note takes the place of the earlier one. */
-export function noteOf({ maker, numbers, same, warning }: PartLine): PartNoteForm {
+export function noteOf({ maker, numbers, same, warning, note }: PartLine): PartNoteForm {
   return {
     number: numbers[0] ?? '',
     maker,
     same: same.map((other) => ({ ...other })),
     mark: warning?.mark ?? '',
     instead: warning?.instead ?? '',
-    note: '',
+    note,
   };
 }
 
