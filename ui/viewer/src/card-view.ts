@@ -8,24 +8,28 @@ import { type Question, questions } from './questions';
 import { type Card, hexGroups } from './read';
 import { DAY_MS, type Values, type Words } from './words';
 
-/** So many visits are more than a screen holds. */
-const AT_ONCE = 12;
-
-/** The sections of a card, in the order in which a buyer should meet them, on a page so many pixels wide. */
+/**
+ * The sections of a card, in the order in which a buyer should meet them, on a page so many pixels wide.
+ *
+ * The proof and the car stand there at once, and fill a phone; what is below them comes when these have been painted.
+ */
 export function cardView(card: Card, words: Words, width: number): HTMLElement[] {
   const { claims } = card;
-  const sections = [
-    el('h1', { class: 'kicker' }, words.say('title')),
-    proof(card, words),
-    car(claims, words, width),
-    ask(claims, words),
-    visits(claims, words),
-    next(claims, words),
-    instruments(claims, words),
-    compareView(card, words),
-    colophon(card, words),
-  ];
-  return sections.filter((section) => section !== null);
+  const rest = el('div', { 'aria-busy': 'true' });
+  afterPaint(() => {
+    const sections = [
+      plot(claims, words, width),
+      ask(claims, words),
+      visits(claims, words),
+      next(claims, words),
+      instruments(claims, words),
+      compareView(card, words),
+      colophon(card, words),
+    ];
+    rest.append(...sections.filter((section) => section !== null));
+    rest.removeAttribute('aria-busy');
+  });
+  return [el('h1', { class: 'kicker' }, words.say('title')), proof(card, words), car(claims, words), rest];
 }
 
 function proof({ claims, fingerprint }: Card, words: Words): HTMLElement {
@@ -36,8 +40,7 @@ function proof({ claims, fingerprint }: Card, words: Words): HTMLElement {
   );
 }
 
-function car(claims: Claims, words: Words, width: number): HTMLElement {
-  const { vehicle, latest, unit } = claims;
+function car({ vehicle, latest, unit }: Claims, words: Words): HTMLElement {
   const reading = words.distance(latest.reading, unit);
   return el('section', { class: 'car' },
     el('h2', {}, fromCard(vehicle.name)),
@@ -45,7 +48,6 @@ function car(claims: Claims, words: Words, width: number): HTMLElement {
       ...fact(words.say('car-latest'), words.say('car-latest-on', { reading, day: words.day(latest.day) })),
       ...vehicleFacts(vehicle, words),
     ),
-    plot(claims, words, width),
   );
 }
 
@@ -88,19 +90,12 @@ function places({ count, of, day, reading, then, shown, items }: Question, unit:
   };
 }
 
-/** The newest visits at once, the older ones when these have been painted: nobody sees them before he scrolls. */
 function visits({ visits, leftOut, unit }: Claims, words: Words): HTMLElement {
   const count = visits.length;
-  const newest = [...visits].reverse();
-  const list = el('div', { 'aria-busy': 'true' }, ...years(newest.slice(0, AT_ONCE), unit, words));
-  afterPaint(() => {
-    if (count > AT_ONCE) list.replaceChildren(...years(newest, unit, words));
-    list.removeAttribute('aria-busy');
-  });
   return el('section', { class: 'visits' },
     el('h2', {}, words.say('visits-heading')),
     el('p', { class: 'small' }, count === 0 ? words.say('visits-none') : words.say('visits-shown', { count })),
-    list,
+    ...years([...visits].reverse(), unit, words),
     leftOut === 0 ? null : el('p', { class: 'left-out' }, words.say('visits-left-out', { count: leftOut })),
   );
 }
