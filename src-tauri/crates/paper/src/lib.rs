@@ -45,5 +45,5 @@ pub use prepare::{
 pub use sight::{Progress, Reader};
 pub use size::size;
 pub use sniff::{Foreign, Format, sniff};
-pub use store::{LEFT_OVER_AGE, PhotoStore};
+pub use store::{Kept, LEFT_OVER_AGE, PhotoStore};
 pub use text::{Area, Row, Stretch, Text};

@@ -149,6 +149,16 @@ pub(crate) fn thumb_of(jpeg: &[u8]) -> Result<Vec<u8>, PaperError> {
     encode_thumb(&upright(jpeg)?)
 }
 
+/// Whether bytes from another device are a JPEG that can be shown: known by its head, no larger than it may be, its end
+/// there.
+pub(crate) fn check_photo(bytes: &[u8]) -> Result<(), PaperError> {
+    match sniff(bytes)? {
+        Format::Jpeg => open_jpeg(bytes).map(drop),
+        Format::Png | Format::Webp => Err(PaperError::Unknown),
+        Format::Pdf => Err(PaperError::Document),
+    }
+}
+
 fn upright(bytes: &[u8]) -> Result<RgbImage, PaperError> {
     let format = sniff(bytes)?;
     let size = bytes.len() as u64;

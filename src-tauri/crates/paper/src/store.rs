@@ -6,7 +6,7 @@
 //! documents/3f/3fa9….pdf a document as it came in; a backup takes it too
 //! ```
 
-use std::fs;
+use std::fs::{self, File};
 use std::io::ErrorKind;
 use std::panic::resume_unwind;
 use std::path::{Path, PathBuf};
@@ -18,7 +18,7 @@ use units::Hash;
 use crate::files::{remove, sweep, sync_folder, write_lightly, write_whole};
 use crate::jpeg::has_both_ends;
 use crate::pdf::check_document;
-use crate::prepare::{Photo, Prepared, hash_of, prepare, thumb_of};
+use crate::prepare::{Photo, Prepared, check_photo, hash_of, prepare, thumb_of};
 use crate::{Operation, PaperError};
 
 /// How long a half-written file must have lain untouched before [`PhotoStore::open`] removes it: one hour.
@@ -27,6 +27,15 @@ pub const LEFT_OVER_AGE: Duration = Duration::from_hours(1);
 /// How the names of photos end, and of documents.
 const PHOTO: &str = "jpg";
 const DOCUMENT: &str = "pdf";
+
+/// What is kept under a name.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Kept {
+    /// A photo, a JPEG.
+    Photo,
+    /// A document, a PDF.
+    Document,
+}
 
 /// A folder of photos and documents. Several programs may use the same one at once.
 #[derive(Debug, Clone)]
@@ -133,6 +142,62 @@ impl PhotoStore {
             write_whole(&folder, &file_name(hash, DOCUMENT), bytes)?;
         }
         Ok(hash)
+    }
+
+    /// Opens what is kept under a name for reading, with its length in bytes.
+    pub fn open_kept(&self, kept: Kept, hash: Hash) -> Result<(File, u64), PaperError> {
+        let (tree, ending) = self.place(kept);
+        let path = path(tree, hash, ending);
+        let opened = File::open(&path).and_then(|file| Ok((file.metadata()?.len(), file)));
+        match opened {
+            Ok((length, file)) => Ok((file, length)),
+            Err(error) if error.kind() == ErrorKind::NotFound => Err(PaperError::NotFound(hash)),
+            Err(error) => Err(Operation::Read.on(&path)(error)),
+        }
+    }
+
+    /// Keeps the bytes that another device has kept under this name; answers whether they were new here.
+    ///
+    /// They are what that device made of a photo, and are not encoded anew, or they would lose the name that the book
+    /// has for them. So they are held against the name, and against the bounds of what is shown: a JPEG whose end is
+    /// there and whose header states no more than [`MAX_PIXELS`](crate::MAX_PIXELS), or a PDF.
+    pub fn keep_sent(&self, kept: Kept, hash: Hash, bytes: &[u8]) -> Result<bool, PaperError> {
+        if hash_of(bytes) != hash {
+            return Err(PaperError::Damaged(hash));
+        }
+        match kept {
+            Kept::Photo => check_photo(bytes)?,
+            Kept::Document => check_document(bytes)?,
+        }
+        if self.check_kept(kept, hash).is_ok() {
+            return Ok(false);
+        }
+        let (tree, ending) = self.place(kept);
+        write_whole(&folder(tree, hash), &file_name(hash, ending), bytes)?;
+        Ok(true)
+    }
+
+    /// Reads what is kept under a name through and holds its bytes against it, as [`PhotoStore::check`] does.
+    pub fn check_kept(&self, kept: Kept, hash: Hash) -> Result<(), PaperError> {
+        match kept {
+            Kept::Photo => self.check(hash),
+            Kept::Document => self.check_document(hash),
+        }
+    }
+
+    /// Deletes what is kept under a name, as [`PhotoStore::remove`] does.
+    pub fn remove_kept(&self, kept: Kept, hash: Hash) -> Result<(), PaperError> {
+        match kept {
+            Kept::Photo => self.remove(hash),
+            Kept::Document => self.remove_document(hash),
+        }
+    }
+
+    fn place(&self, kept: Kept) -> (&Path, &'static str) {
+        match kept {
+            Kept::Photo => (&self.photos, PHOTO),
+            Kept::Document => (&self.documents, DOCUMENT),
+        }
     }
 
     /// The bytes of a document, a PDF.

@@ -84,6 +84,17 @@ pub fn decode(bytes: &[u8]) -> Result<Value, CborError> {
     Ok(value)
 }
 
+/// Takes the first value off a sequence of values (RFC 8742), each of which stands in its deterministic form.
+pub fn decode_next(bytes: &mut &[u8]) -> Result<Value, CborError> {
+    let mut rest = *bytes;
+    // Where the value ends is known once it is read; what it is has to be read again within that end.
+    ciborium::de::from_reader_with_recursion_limit::<Value, _>(&mut rest, DEPTH)
+        .map_err(|_| CborError::Malformed)?;
+    let (first, after) = bytes.split_at(bytes.len() - rest.len());
+    *bytes = after;
+    decode(first)
+}
+
 /// Reads one value that fills `bytes`, without testing that its form is the deterministic one.
 ///
 /// For bytes that [`decode`] or [`encode`] has seen before, where the test would be repeated in vain.

@@ -347,3 +347,18 @@ proptest! {
         }
     }
 }
+
+/// A sequence of three values (RFC 8742): 1, "a", [2, 3]; bytes by RFC 8949, appendix A.
+#[test]
+fn a_sequence_is_taken_apart_value_by_value() {
+    let mut bytes: &[u8] = &[0x01, 0x61, 0x61, 0x82, 0x02, 0x03];
+    let array = Value::Array(vec![Value::from(2), Value::from(3)]);
+    for expected in [Value::from(1), Value::from("a"), array] {
+        assert_eq!(decode_next(&mut bytes), Ok(expected));
+    }
+    assert_eq!((bytes.len(), decode_next(&mut bytes)), (0, Err(CborError::Malformed)));
+    let mut long_form: &[u8] = &[0x18, 0x01, 0x02];
+    assert_eq!(decode_next(&mut long_form), Err(CborError::NotDeterministic));
+    let mut cut: &[u8] = &[0x82, 0x02];
+    assert_eq!(decode_next(&mut cut), Err(CborError::Malformed));
+}
