@@ -3,7 +3,9 @@
 use std::path::PathBuf;
 
 use units::cbor::CborError;
-use units::{BookId, Hash, SubjectId};
+use units::{BookId, Day, Hash, SubjectId, WriterKey};
+
+use crate::entry::Millis;
 
 /// What went wrong, and what would be right.
 #[derive(Debug, thiserror::Error)]
@@ -45,6 +47,17 @@ pub enum BookError {
     /// A struck-out line can not be struck out again.
     #[error("the line {0} is struck out already")]
     Struck(SubjectId),
+    /// This device has handed the book over.
+    #[error("this book was handed over on {day} and is read-only here; take the handover back to write in it again")]
+    HandedOver {
+        /// The line of the handover.
+        subject: SubjectId,
+        /// The day that it names.
+        day: Day,
+    },
+    /// A handover is taken back by whoever wrote it.
+    #[error("the handover {0} was written by another device, and only that one can take it back")]
+    OthersHandover(SubjectId),
     /// Bytes that should be an entry are none.
     #[error("these bytes are no entry: {0}")]
     NoEntry(#[from] CborError),
@@ -55,8 +68,27 @@ pub enum BookError {
     #[error("entry {0} follows one that is missing; take the whole book")]
     Gap(Hash),
     /// A writer's chain has two different entries in one place.
-    #[error("entry {0} stands in a place that another entry holds; one of the two books was rewritten")]
-    Fork(Hash),
+    #[error("the key {writer} wrote two different entries with the number {number}; one of the two books was rewritten")]
+    Fork {
+        /// The hash of the entry that came in.
+        hash: Hash,
+        /// Whose chain.
+        writer: WriterKey,
+        /// The number of the first place that differs, from 0.
+        number: u64,
+        /// When the entry that came in says it was written.
+        time: Millis,
+    },
+    /// A handover names an entry that is not there.
+    #[error("the handover of {day} names entry {number} of the key {writer}, which is missing or another one")]
+    LeftOut {
+        /// The day of the handover.
+        day: Day,
+        /// Whose chain.
+        writer: WriterKey,
+        /// The number of the entry that it names, from 0.
+        number: u64,
+    },
     /// The database refuses for another reason.
     #[error("the database refuses: {0}")]
     Database(rusqlite::Error),

@@ -5,6 +5,7 @@
 
 mod bought;
 mod fuel;
+mod handover;
 mod measured;
 mod paper;
 mod part_note;
@@ -19,6 +20,7 @@ use units::{Day, Distance, SubjectId};
 
 pub use bought::BoughtContent;
 pub use fuel::{Fill, Filled, Fuel, Liquid};
+pub use handover::{ChainEnd, HandoverContent};
 pub use measured::{Came, MeasuredContent, MeasuredValue};
 pub use paper::{PageContent, PaperContent};
 pub use part_note::{Mark, NumberContent, PartNoteContent};
@@ -52,6 +54,8 @@ pub enum Content {
     Measured(MeasuredContent),
     /// Something was wrong.
     Trouble(TroubleContent),
+    /// The book was handed over.
+    Handover(HandoverContent),
 }
 
 /// Which kind of content. Its number, in entries and in pages, is that of the entry kind that writes such a
@@ -78,10 +82,12 @@ pub enum ContentKind {
     Measured = 12,
     /// [`Content::Trouble`]. 12 belongs to what is measured on the car.
     Trouble = 13,
+    /// [`Content::Handover`].
+    Handover = 14,
 }
 
 impl ContentKind {
-    const ALL: [ContentKind; 10] = [
+    const ALL: [ContentKind; 11] = [
         ContentKind::Vehicle,
         ContentKind::Reading,
         ContentKind::Instrument,
@@ -92,6 +98,7 @@ impl ContentKind {
         ContentKind::PartNote,
         ContentKind::Measured,
         ContentKind::Trouble,
+        ContentKind::Handover,
     ];
 
     /// Its number.
@@ -129,6 +136,7 @@ impl Content {
             Content::PartNote(_) => ContentKind::PartNote,
             Content::Measured(_) => ContentKind::Measured,
             Content::Trouble(_) => ContentKind::Trouble,
+            Content::Handover(_) => ContentKind::Handover,
         }
     }
 
@@ -141,6 +149,7 @@ impl Content {
             Content::Bought(bought) => Some(bought.day),
             Content::Measured(measured) => Some(measured.day),
             Content::Trouble(trouble) => Some(trouble.day),
+            Content::Handover(handover) => Some(handover.day),
             Content::Vehicle(_) | Content::Paper(_) | Content::Plan(_) | Content::PartNote(_) => None,
         }
     }
@@ -152,6 +161,7 @@ impl Content {
             Content::Instrument(instrument) => Some(instrument.new),
             Content::Visit(visit) => visit.shown,
             Content::Trouble(trouble) => trouble.shown,
+            Content::Handover(handover) => handover.shown,
             Content::Vehicle(_)
             | Content::Paper(_)
             | Content::Plan(_)
@@ -173,7 +183,8 @@ impl Content {
             | Content::Plan(_)
             | Content::PartNote(_)
             | Content::Measured(_)
-            | Content::Trouble(_) => &[],
+            | Content::Trouble(_)
+            | Content::Handover(_) => &[],
         }
     }
 
@@ -189,7 +200,8 @@ impl Content {
             | Content::Plan(_)
             | Content::PartNote(_)
             | Content::Measured(_)
-            | Content::Trouble(_) => None,
+            | Content::Trouble(_)
+            | Content::Handover(_) => None,
         }
     }
 
@@ -206,6 +218,7 @@ impl Content {
             Content::PartNote(content) => content.to_cbor(),
             Content::Measured(content) => content.to_cbor(),
             Content::Trouble(content) => content.to_cbor(),
+            Content::Handover(content) => content.to_cbor(),
         }
     }
 
@@ -222,6 +235,7 @@ impl Content {
             ContentKind::PartNote => Content::PartNote(Cbor::from_cbor(value)?),
             ContentKind::Measured => Content::Measured(Cbor::from_cbor(value)?),
             ContentKind::Trouble => Content::Trouble(Cbor::from_cbor(value)?),
+            ContentKind::Handover => Content::Handover(Cbor::from_cbor(value)?),
         })
     }
 }

@@ -3,13 +3,14 @@
 use units::cbor::{Cbor, CborError, CborValue, MapReader, MapWriter};
 use units::{BookId, SubjectId};
 
-use crate::content::{Content, ContentKind, VehicleContent};
+use crate::content::{Content, ContentKind, HandoverContent, VehicleContent};
 
 /// What an entry says.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Body {
     /// Begins a line: the vehicle (kind 1), a reading (3), an instrument (4), a visit (5), a paper (6), a
-    /// change of the plan (9), a purchase (10), a note on a part (11), a trouble (13).
+    /// change of the plan (9), a purchase (10), a note on a part (11), what was measured (12), a trouble (13), a
+    /// handover (14).
     Begin {
         /// The line. A vehicle has the id of its book, everything else that of the entry.
         subject: SubjectId,
@@ -58,6 +59,19 @@ impl Body {
             Body::Amend { .. } => AMENDED,
             Body::StrikeOut { .. } => STRUCK_OUT,
             Body::Newer { kind, .. } => *kind,
+        }
+    }
+
+    /// Whether the writer hands the book over with it.
+    pub(crate) fn hands_over(&self) -> bool {
+        self.handover().is_some()
+    }
+
+    /// The handover that it begins.
+    pub(crate) fn handover(&self) -> Option<&HandoverContent> {
+        match self {
+            Body::Begin { content: Content::Handover(handover), .. } => Some(handover),
+            _ => None,
         }
     }
 

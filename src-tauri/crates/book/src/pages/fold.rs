@@ -3,10 +3,10 @@
 use rules::running::OdometerStatus;
 use rusqlite::{Connection, OptionalExtension, params};
 use units::cbor;
-use units::{BookId, Hash, SubjectId};
+use units::{BookId, Hash, SubjectId, WriterKey};
 
 use crate::BookError;
-use crate::content::{Content, MeasuredContent, MeasuredValue, PaperContent, VisitContent, status_number};
+use crate::content::{Content, ContentKind, MeasuredContent, MeasuredValue, PaperContent, VisitContent, status_number};
 use crate::entry::{Body, Entry, Millis};
 
 const MILLIS_A_DAY: Millis = 86_400_000;
@@ -28,6 +28,22 @@ struct Page<'a> {
     connection: &'a Connection,
     entry: &'a Entry,
     hash: Hash,
+}
+
+/// How a line stands before an entry is folded.
+struct Stands {
+    kind: u8,
+    struck: bool,
+    written: Millis,
+    writer: WriterKey,
+}
+
+impl Stands {
+    /// Every writer may correct every line but a handover: that one says what its own writer did, and whoever comes
+    /// after him may not make it undone.
+    fn is_open_to(&self, writer: WriterKey) -> bool {
+        self.kind != ContentKind::Handover.number() || self.writer == writer
+    }
 }
 
 impl Page<'_> {
@@ -59,12 +75,13 @@ impl Page<'_> {
     fn amend(&self, subject: SubjectId, content: &Content) -> Result<(), BookError> {
         self.version(subject)?;
         // A content of another kind, or for a line that is not there, comes from a program that knows more.
-        let Some((kind, struck, written)) = self.kind_of(subject)? else {
+        let Some(line) = self.stands(subject)? else {
             return self.keep(self.entry.body.kind());
         };
-        if kind != content.kind().number() {
+        if line.kind != content.kind().number() || !line.is_open_to(self.entry.writer) {
             return self.keep(self.entry.body.kind());
         }
+        let written = line.written;
         self.connection.prepare_cached(include_str!("line_amend.sql"))?.execute(params![
             self.book().0,
             subject.0,
@@ -74,7 +91,7 @@ impl Page<'_> {
             has_fuel(content),
             cbor::encode(&content.to_cbor()),
         ])?;
-        if struck {
+        if line.struck {
             return Ok(());
         }
         self.gather(subject)?;
@@ -83,6 +100,9 @@ impl Page<'_> {
 
     fn strike_out(&self, subject: SubjectId, why: &str) -> Result<(), BookError> {
         self.version(subject)?;
+        if !self.stands(subject)?.is_some_and(|line| line.is_open_to(self.entry.writer)) {
+            return self.keep(self.entry.body.kind());
+        }
         let struck = self
             .connection
             .prepare_cached("UPDATE line SET struck = ?3 WHERE book = ?1 AND subject = ?2 AND kind <> 1")?
@@ -111,12 +131,15 @@ impl Page<'_> {
         Ok(())
     }
 
-    /// The kind of a line that is there, whether it is struck out, and when it was written.
-    fn kind_of(&self, subject: SubjectId) -> Result<Option<(u8, bool, Millis)>, BookError> {
+    /// How a line stands that is there.
+    fn stands(&self, subject: SubjectId) -> Result<Option<Stands>, BookError> {
         let mut statement = self.connection.prepare_cached(
-            "SELECT kind, struck IS NOT NULL, written FROM line WHERE book = ?1 AND subject = ?2",
+            "SELECT kind, struck IS NOT NULL, written, writer FROM line WHERE book = ?1 AND subject = ?2",
         )?;
-        let row = |row: &rusqlite::Row<'_>| Ok((row.get(0)?, row.get(1)?, row.get(2)?));
+        let row = |row: &rusqlite::Row<'_>| {
+            let writer = WriterKey(row.get(3)?);
+            Ok(Stands { kind: row.get(0)?, struck: row.get(1)?, written: row.get(2)?, writer })
+        };
         Ok(statement.query_row(params![self.book().0, subject.0], row).optional()?)
     }
 
@@ -146,7 +169,8 @@ impl Page<'_> {
             | Content::Plan(_)
             | Content::Bought(_)
             | Content::PartNote(_)
-            | Content::Trouble(_) => Ok(()),
+            | Content::Trouble(_)
+            | Content::Handover(_) => Ok(()),
         }
     }
 
@@ -204,12 +228,14 @@ fn named_day(content: &Content, written: Millis) -> i64 {
     content.day().map_or(written, |day| i64::from(day.epoch()))
 }
 
-/// The status of the odometer, where the content is a reading; that of a visit or a trouble says what the
-/// instrument shows.
+/// The status of the odometer, where the content is a reading; that of a visit, a trouble or a handover says
+/// what the instrument shows.
 fn status(content: &Content) -> Option<u8> {
     let status = match content {
         Content::Reading(reading) => reading.status,
-        Content::Visit(_) | Content::Trouble(_) if content.shown().is_some() => OdometerStatus::Actual,
+        Content::Visit(_) | Content::Trouble(_) | Content::Handover(_) if content.shown().is_some() => {
+            OdometerStatus::Actual
+        }
         _ => return None,
     };
     Some(status_number(status))

@@ -5,6 +5,7 @@
 
 mod dump;
 mod fold;
+mod handovers;
 mod lines;
 mod rows;
 
@@ -16,13 +17,15 @@ use crate::entry::Entry;
 
 pub(crate) use dump::dump;
 pub(crate) use fold::fold;
+pub(crate) use handovers::writer_of;
 pub(crate) use lines::line;
+pub use handovers::HandoverRow;
 pub use lines::{LineFilter, LineRow, NewerRow, VersionRow};
 pub use rows::{DoneRow, FillRow, MeasuredRow, PaperRow, ReadingRow};
 
 /// The version of the pages. Raise it whenever their tables or their meaning change: the next start throws
 /// them away and works them out anew, and there is no other migration.
-pub(crate) const PAGES: &str = "6";
+pub(crate) const PAGES: &str = "7";
 
 /// The tables of the pages, in the order in which a dump writes them.
 const TABLES: [&str; 7] = ["line", "version", "done", "measured", "paper", "tied", "newer"];

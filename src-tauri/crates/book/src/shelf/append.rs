@@ -1,7 +1,7 @@
 //! Writing: one entry, or several that belong together, and their pages in one transaction.
 
-use rusqlite::{Connection, TransactionBehavior, params};
-use units::{BookId, EntryId, Hash, SubjectId};
+use rusqlite::{Connection, Transaction, TransactionBehavior, params};
+use units::{BookId, EntryId, Hash, SubjectId, WriterKey};
 
 use super::Shelf;
 use crate::BookError;
@@ -43,6 +43,12 @@ pub enum Change {
     },
 }
 
+impl Change {
+    fn strikes_out(&self, line: SubjectId) -> bool {
+        matches!(self, Change::StrikeOut { subject, .. } if *subject == line)
+    }
+}
+
 /// What was written.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Written {
@@ -65,10 +71,45 @@ impl Shelf {
 
     /// Writes a change in a book. The entry and its pages are on the disk when this returns.
     pub fn append(&mut self, stamp: Stamp, book: BookId, change: Change) -> Result<Written, BookError> {
-        if !self.written.knows(book) && !has_vehicle(&self.connection, book)? {
-            return Err(BookError::NoSuchBook(book));
+        // Where this device has written since the shelf was opened, both were looked at before.
+        if !self.written.knows(book) {
+            self.check_writable(book, &change)?;
         }
         self.write(stamp, book, |write| write.body(change))
+    }
+
+    /// A book that this device handed over takes nothing more from it, save that the handover is taken back.
+    pub(super) fn check_writable(&self, book: BookId, change: &Change) -> Result<(), BookError> {
+        if !has_vehicle(&self.connection, book)? {
+            return Err(BookError::NoSuchBook(book));
+        }
+        match self.handed_over(book)? {
+            Some(handover) if !change.strikes_out(handover.subject) => Err(BookError::HandedOver {
+                subject: handover.subject,
+                day: handover.content.day,
+            }),
+            _ => Ok(()),
+        }
+    }
+
+    /// The next entry of this device's chain in a book, not yet signed.
+    pub(super) fn next_entry(
+        &self,
+        connection: &Connection,
+        stamp: Stamp,
+        book: BookId,
+        body: impl FnOnce(EntryId) -> Result<Body, BookError>,
+    ) -> Result<Entry, BookError> {
+        let writer = self.writer.key();
+        // Later than everything seen, so that the new entry is the last one in the order of the fold and the
+        // pages can be brought up to date instead of rebuilt.
+        let time = stamp.now.max(self.written.last_time(connection)?.saturating_add(1));
+        let (number, previous) = match self.written.end(connection, book, writer)? {
+            Some((number, hash)) => (number + 1, Some(hash)),
+            None => (0, None),
+        };
+        let id = EntryId::new(time, stamp.random);
+        Ok(Entry { id, book, writer, number, previous, time, body: body(id)? })
     }
 
     fn write(
@@ -77,23 +118,18 @@ impl Shelf {
         book: BookId,
         body: impl FnOnce(&Write<'_>) -> Result<Body, BookError>,
     ) -> Result<Written, BookError> {
-        let key = self.writer.key();
-        let transaction = self.connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
-        // Later than everything seen, so that the new entry is the last one in the order of the fold and the
-        // pages can be brought up to date instead of rebuilt.
-        let time = stamp.now.max(self.written.last_time(&transaction)?.saturating_add(1));
-        let (number, previous) = match self.written.end(&transaction, book, key)? {
-            Some((number, hash)) => (number + 1, Some(hash)),
-            None => (0, None),
-        };
-        let id = EntryId::new(time, stamp.random);
-        let body = body(&Write { connection: &transaction, book, id })?;
-        let entry = Entry { id, book, writer: key, number, previous, time, body };
+        let transaction = Transaction::new_unchecked(&self.connection, TransactionBehavior::Immediate)?;
+        let entry = self.next_entry(&transaction, stamp, book, |id| {
+            body(&Write { connection: &transaction, writer: self.writer.key(), book, id })
+        })?;
         let signed = self.writer.sign(&entry);
         let hash = insert(&transaction, &entry, &signed)?;
         pages::fold(&transaction, &entry, hash)?;
         transaction.commit()?;
-        self.written.note(book, time, number, hash);
+        self.written.note(book, entry.time, entry.number, hash);
+        if entry.body.hands_over() {
+            self.written.forget(book);
+        }
         Ok(Written { book, subject: entry.subject(), hash })
     }
 }
@@ -101,6 +137,7 @@ impl Shelf {
 /// The place at which an entry is about to be written.
 struct Write<'a> {
     connection: &'a Connection,
+    writer: WriterKey,
     book: BookId,
     id: EntryId,
 }
@@ -121,19 +158,24 @@ impl Write<'_> {
         }
     }
 
-    /// A line can be amended by another content of its kind, and struck out once; the vehicle's line neither.
+    /// A line can be amended by another content of its kind, and struck out once; the vehicle's line neither, and a
+    /// handover only struck out by whoever wrote it.
     fn amendable(&self, subject: SubjectId, by: Option<ContentKind>) -> Result<(), BookError> {
         let line = pages::line(self.connection, self.book, subject)?.ok_or(BookError::NoSuchLine(subject))?;
         let kind = line.content.kind();
-        if kind == ContentKind::Vehicle || by.is_some_and(|by| by != kind) {
+        let handover = kind == ContentKind::Handover;
+        if kind == ContentKind::Vehicle || by.is_some_and(|by| by != kind || handover) {
             return Err(BookError::OtherKind(subject));
+        }
+        if handover && pages::writer_of(self.connection, self.book, subject)? != Some(self.writer) {
+            return Err(BookError::OthersHandover(subject));
         }
         if line.struck.is_some() { Err(BookError::Struck(subject)) } else { Ok(()) }
     }
 }
 
 /// Whether there is a book, which begins with its vehicle.
-fn has_vehicle(connection: &Connection, book: BookId) -> Result<bool, BookError> {
+pub(super) fn has_vehicle(connection: &Connection, book: BookId) -> Result<bool, BookError> {
     let sql = "SELECT 1 FROM line WHERE book = ?1 AND subject = ?1 AND kind = 1";
     Ok(connection.prepare_cached(sql)?.exists(params![book.0])?)
 }

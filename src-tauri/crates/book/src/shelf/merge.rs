@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use rusqlite::{OptionalExtension, Transaction, TransactionBehavior, params};
-use units::{BookId, Hash};
+use units::{BookId, Hash, WriterKey};
 
 use super::{Shelf, append, remembered::Remembered};
 use crate::BookError;
@@ -23,39 +23,59 @@ impl Shelf {
     /// Takes in entries that another device has written, in any order, all or none.
     ///
     /// Every signature is verified. The chains must be whole when all entries are in: an entry whose
-    /// predecessor is missing, or that stands in a place where another entry stands, refuses the whole.
+    /// predecessor is missing, or that stands in a place where another entry stands, refuses the whole, and so does a
+    /// handover that names an entry of another chain which is not there.
     /// The pages that result do not depend on the order in which entries arrived.
     pub fn merge(&mut self, entries: &[Signed]) -> Result<Merged, BookError> {
         let transaction = self.connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
-        let mut merged = Merged { new: 0, known: 0 };
-        let mut books = BTreeSet::new();
-        let mut opened = Vec::with_capacity(entries.len());
-        for signed in entries {
-            let entry = signed.open()?;
-            if take(&transaction, &entry, signed)? {
-                merged.new += 1;
-                books.insert(entry.book);
-                opened.push((entry, signed.hash()));
-            } else {
-                merged.known += 1;
-            }
-        }
-        opened.iter().try_for_each(|(entry, hash)| predecessor(&transaction, entry, *hash))?;
-        for book in books {
-            pages::rebuild_book(&transaction, book)?;
-        }
+        let merged = take_all(&transaction, entries)?;
         transaction.commit()?;
         self.written = Remembered::default();
         Ok(merged)
     }
+
+    /// Does everything that [`Shelf::merge`] does, and then leaves the shelf as it was: whatever would be refused is
+    /// refused here.
+    pub fn try_merge(&mut self, entries: &[Signed]) -> Result<Merged, BookError> {
+        let transaction = self.connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
+        take_all(&transaction, entries)
+    }
+}
+
+fn take_all(transaction: &Transaction<'_>, entries: &[Signed]) -> Result<Merged, BookError> {
+    let mut merged = Merged { new: 0, known: 0 };
+    let mut books = BTreeSet::new();
+    let mut opened = Vec::with_capacity(entries.len());
+    for signed in entries {
+        let entry = signed.open()?;
+        if take(transaction, &entry, signed)? {
+            merged.new += 1;
+            books.insert(entry.book);
+            opened.push((entry, signed.hash()));
+        } else {
+            merged.known += 1;
+        }
+    }
+    for (entry, hash) in &opened {
+        predecessor(transaction, entry, *hash)?;
+        vouched_for(transaction, entry)?;
+    }
+    for book in books {
+        pages::rebuild_book(transaction, book)?;
+        // Every screen begins with the vehicle, so a book without one would stand in the way of all others.
+        if !append::has_vehicle(transaction, book)? {
+            return Err(BookError::NoSuchBook(book));
+        }
+    }
+    Ok(merged)
 }
 
 /// Stores an entry unless it is there already; answers whether it was new.
 fn take(transaction: &Transaction<'_>, entry: &Entry, signed: &Signed) -> Result<bool, BookError> {
     let hash = signed.hash();
-    match stored(transaction, entry.book, entry, entry.number)? {
+    match stored(transaction, entry.book, entry.writer, entry.number)? {
         Some(there) if there == hash => Ok(false),
-        Some(_) => Err(BookError::Fork(hash)),
+        Some(_) => Err(fork(entry, hash)),
         None => append::insert(transaction, entry, signed).map(|_| true),
     }
 }
@@ -65,22 +85,37 @@ fn predecessor(transaction: &Transaction<'_>, entry: &Entry, hash: Hash) -> Resu
     let Some(before) = entry.number.checked_sub(1) else {
         return Ok(());
     };
-    match stored(transaction, entry.book, entry, before)? {
+    match stored(transaction, entry.book, entry.writer, before)? {
         None => Err(BookError::Gap(hash)),
         Some(there) if Some(there) == entry.previous => Ok(()),
-        Some(_) => Err(BookError::Fork(hash)),
+        Some(_) => Err(fork(entry, hash)),
     }
 }
 
-/// The hash of the entry that stands at a number of this entry's writer.
+fn fork(entry: &Entry, hash: Hash) -> BookError {
+    BookError::Fork { hash, writer: entry.writer, number: entry.number, time: entry.time }
+}
+
+/// What a handover says of the chains of others must be so.
+fn vouched_for(transaction: &Transaction<'_>, entry: &Entry) -> Result<(), BookError> {
+    let Some(handover) = entry.body.handover() else { return Ok(()) };
+    for end in &handover.ends {
+        if stored(transaction, entry.book, end.writer, end.number)? != Some(end.hash) {
+            return Err(BookError::LeftOut { day: handover.day, writer: end.writer, number: end.number });
+        }
+    }
+    Ok(())
+}
+
+/// The hash of the entry that stands at a number of a writer's chain.
 fn stored(
     transaction: &Transaction<'_>,
     book: BookId,
-    entry: &Entry,
+    writer: WriterKey,
     number: u64,
 ) -> Result<Option<Hash>, BookError> {
     let mut statement = transaction
         .prepare_cached("SELECT hash FROM entry WHERE book = ?1 AND writer = ?2 AND number = ?3")?;
-    let found = statement.query_row(params![book.0, entry.writer.0, number], |row| row.get(0).map(Hash));
+    let found = statement.query_row(params![book.0, writer.0, number], |row| row.get(0).map(Hash));
     Ok(found.optional()?)
 }

@@ -4,7 +4,9 @@ mod append;
 mod folder;
 #[cfg(test)]
 mod full_disk_tests;
+mod handover;
 mod merge;
+mod moment;
 mod remembered;
 mod verify;
 
@@ -20,7 +22,9 @@ use crate::pages;
 use remembered::Remembered;
 
 pub use append::{Change, Stamp, Written};
+pub use handover::SpanRow;
 pub use merge::Merged;
+pub use moment::{MOST_TRIES, Moment, Searched};
 pub use verify::{Fault, Report};
 
 /// The form of the `entry` and `setting` tables. A shelf with a higher number is refused and left alone.
@@ -81,12 +85,10 @@ impl Shelf {
 
     /// The head of a book: SHA-256 over the writers' `(public key, last hash)` pairs in ascending order of key.
     pub fn head(&self, book: BookId) -> Result<Hash, BookError> {
-        let mut statement = self.connection.prepare_cached(include_str!("head.sql"))?;
-        let mut rows = statement.query(params![book.0])?;
         let mut pairs = Vec::new();
-        while let Some(row) = rows.next()? {
-            pairs.extend_from_slice(&row.get::<_, [u8; 32]>(0)?);
-            pairs.extend_from_slice(&row.get::<_, [u8; 32]>(1)?);
+        for end in self.ends(book)? {
+            pairs.extend_from_slice(&end.writer.0);
+            pairs.extend_from_slice(&end.hash.0);
         }
         Ok(sha256(&pairs))
     }

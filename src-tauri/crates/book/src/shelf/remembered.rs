@@ -46,6 +46,11 @@ impl Remembered {
         self.ends.contains_key(&book)
     }
 
+    /// Has the next change of a book look at it anew.
+    pub(super) fn forget(&mut self, book: BookId) {
+        self.ends.remove(&book);
+    }
+
     /// Notes an entry that is on the disk.
     pub(super) fn note(&mut self, book: BookId, time: Millis, number: u64, hash: Hash) {
         self.last_time = Some(time);

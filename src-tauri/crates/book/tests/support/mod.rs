@@ -3,7 +3,7 @@
 
 use book::content::{
     AnswerContent, BoughtContent, By, Came, Content, EndContent, Fill, Filled, FoundContent, Fuel,
-    InstrumentContent, Liquid, Mark, MeasuredContent, MeasuredValue, NumberContent, PageContent,
+    HandoverContent, InstrumentContent, Liquid, Mark, MeasuredContent, MeasuredValue, NumberContent, PageContent,
     PaperContent, PartContent, PartNoteContent, PlanContent, ReadingContent, Said, ScanContent,
     TroubleContent, VehicleContent, VisitContent,
 };
@@ -202,6 +202,16 @@ pub fn plan(item: u32, setting: Setting) -> Content {
     Content::Plan(PlanContent(PlanChange { item: ItemRef::Catalogue(item), setting }))
 }
 
+pub fn handover(on: &str, count: i64) -> HandoverContent {
+    HandoverContent {
+        day: day(on),
+        shown: Some(km(count)),
+        words: "The spare key hangs behind the door".to_owned(),
+        papers: true,
+        ends: Vec::new(),
+    }
+}
+
 /// A shelf in memory with one book in which every kind of entry stands.
 pub fn every_kind() -> (Shelf, units::BookId) {
     let mut shelf = Shelf::in_memory(writer(1)).unwrap();
@@ -234,6 +244,8 @@ pub fn every_kind() -> (Shelf, units::BookId) {
     let end = EndContent { day: day("2023-05-02"), visit: Some(done), cause: "spark-plugs".to_owned() };
     let content = trouble("2023-05-01", 10, Some(end));
     write(&mut shelf, Change::Amend { subject: wrong, content, why: String::new() });
+    let sold = write(&mut shelf, Change::Begin(Content::Handover(handover("2023-06-01", 20))));
+    write(&mut shelf, Change::StrikeOut { subject: sold, why: "the buyer stayed away".to_owned() });
     (shelf, book)
 }
 
