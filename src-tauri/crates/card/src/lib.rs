@@ -11,6 +11,7 @@
 //! from outside is read within a stated bound and refused at the first fault.
 
 mod code;
+mod compare;
 mod error;
 mod fit;
 mod questions;
@@ -22,6 +23,7 @@ pub use code::{
     Claims, CodeError, Engine, Fingerprint, Flags, HeadPrefix, INFLATED_MAX, InstrumentChange, Item, Message,
     NEXT_MAX, NextDue, OdometerReading, Vehicle, Verified, ViewerAddress, Visit, read, sign,
 };
+pub use compare::{Comparison, Difference, compare, same_items, same_reading, same_visit};
 pub use error::CardError;
 pub use fit::{Fitted, PlainFitted, fit, fit_plain};
 pub use questions::{QUESTIONS_MAX, Question, QuestionValues, questions};
