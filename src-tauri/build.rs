@@ -8,6 +8,9 @@ fn main() {
         "stop_reading",
         "straighten",
         "save_card",
+        "hand_over",
+        "bring_book",
+        "receive_book",
     ]);
     if let Err(refusal) = tauri_build::try_build(tauri_build::Attributes::new().app_manifest(manifest)) {
         println!("cargo::error={refusal:#}");

@@ -5,11 +5,13 @@
 //! handing something over: photos are worked on before the door is taken.
 #![expect(clippy::needless_pass_by_value, reason = "the framework hands a command its arguments by value")]
 
-use std::path::PathBuf;
+use std::fs::File;
+use std::io::{Seek, SeekFrom, Write};
+use std::path::{Path, PathBuf};
 use std::sync::atomic::{AtomicU64, Ordering};
 use std::sync::{Mutex, PoisonError};
 
-use door::{CardOptions, Clock, Door, PaperReader, PhotoSize, Refusal, Request, Response};
+use door::{CardOptions, Clock, Door, HandoverForm, PaperReader, PhotoSize, Refusal, Request, Response};
 use tauri::http::{Response as Answer, StatusCode, header};
 use tauri::ipc::{InvokeBody, Request as Call};
 use tauri::{AppHandle, Manager, State};
@@ -103,10 +105,85 @@ fn save_card(
     options: CardOptions,
 ) -> Result<String, Refusal> {
     let pdf = opened.with(|door| door.card_pdf(book, &options))?;
+    door::save(&documents(&app)?.join("wellkept-card.pdf"), &pdf)
+}
+
+/// Packs a book for the next owner into the documents, and hands it over.
+#[tauri::command(async)]
+fn hand_over(
+    app: AppHandle,
+    opened: State<'_, Opened>,
+    book: &str,
+    form: HandoverForm,
+    passphrase: &str,
+    name: &str,
+) -> Result<Response, Refusal> {
+    let packing = opened.with(|door| door.pack_up(book, &form))?;
+    let packed = packing.save(&free(&documents(&app)?, name), passphrase)?;
+    opened.with(|door| door.hand_over(packed)).map(Response::Packed)
+}
+
+fn documents(app: &AppHandle) -> Result<PathBuf, Refusal> {
     let paths = app.path();
     let folder = paths.document_dir().or_else(|_| paths.app_data_dir());
     let folder = folder.map_err(|error| door::refuse_file("documents", &error))?;
-    door::save(&folder.join("wellkept-card.pdf"), &pdf)
+    let made = std::fs::create_dir_all(&folder);
+    made.map(|()| folder.clone()).map_err(|error| door::refuse_file(&folder.display().to_string(), &error))
+}
+
+/// A path in a folder at which nothing stands yet; only the last part of the name is taken.
+fn free(folder: &Path, name: &str) -> PathBuf {
+    let name = Path::new(Path::new(name).file_name().unwrap_or("book.wellkept".as_ref()));
+    let stem = name.file_stem().unwrap_or_default().to_string_lossy().into_owned();
+    let ending = name.extension().unwrap_or_default().to_string_lossy().into_owned();
+    let numbered = (2..u32::MAX).map(|number| folder.join(format!("{stem}-{number}.{ending}")));
+    let mut paths = std::iter::once(folder.join(name)).chain(numbered);
+    paths.find(|path| !path.exists()).unwrap_or_else(|| folder.join(name))
+}
+
+/// A book file that is on its way in, piece by piece.
+#[derive(Default)]
+struct Brought(Mutex<Option<File>>);
+
+/// Takes a piece of a book file in. The header `first` says that it begins a new one.
+#[tauri::command(async)]
+fn bring_book(
+    opened: State<'_, Opened>,
+    brought: State<'_, Brought>,
+    call: Call<'_>,
+) -> Result<(), Refusal> {
+    let mut brought = brought.0.lock().unwrap_or_else(PoisonError::into_inner);
+    if call.headers().contains_key("first") {
+        *brought = Some(opened.with(|door| door.scratch_file())?);
+    }
+    match (&mut *brought, call.body()) {
+        (Some(file), InvokeBody::Raw(bytes)) => {
+            file.write_all(bytes).map_err(|error| door::refuse_file("book", &error))
+        }
+        _ => Err(door::refuse_request(&"a piece of a file without a beginning")),
+    }
+}
+
+/// Opens the file that was brought, and takes the book in.
+#[tauri::command(async)]
+fn receive_book(
+    opened: State<'_, Opened>,
+    brought: State<'_, Brought>,
+    passphrase: &str,
+) -> Result<Response, Refusal> {
+    let refused = |error: std::io::Error| door::refuse_file("book", &error);
+    let again = {
+        let brought = brought.0.lock().unwrap_or_else(PoisonError::into_inner);
+        brought.as_ref().map(File::try_clone).transpose().map_err(refused)?
+    };
+    let mut file = again.ok_or_else(|| door::refuse_request(&"no file was brought"))?;
+    file.seek(SeekFrom::Start(0)).map_err(refused)?;
+    let mut book = door::open_book_file(file, passphrase)?;
+    opened.with(|door| door.examine(&mut book))?;
+    book.keep_papers()?;
+    let received = opened.with(|door| door.take_book_in(&book))?;
+    *brought.0.lock().unwrap_or_else(PoisonError::into_inner) = None;
+    Ok(Response::Received(Box::new(received)))
 }
 
 /// Where the shelf stands: `--shelf DIR`, else the folder that the system gives the program.
@@ -152,7 +229,10 @@ pub fn run() {
             read_paper,
             stop_reading,
             straighten,
-            save_card
+            save_card,
+            hand_over,
+            bring_book,
+            receive_book
         ])
         .register_asynchronous_uri_scheme_protocol("photo", |context, request, responder| {
             let app = context.app_handle().clone();
@@ -164,6 +244,7 @@ pub fn run() {
             let opened = Door::open(&shelf(app.handle()), Clock::Device);
             app.manage(Opened(Mutex::new(opened)));
             app.manage(Turn::default());
+            app.manage(Brought::default());
             // The models come with the program where the system unpacks its resources, or lie beside it.
             let shipped = app.path().resource_dir().ok().map(|folder| folder.join("models"));
             app.manage(PaperReader::new(shipped.filter(|folder| folder.is_dir()).as_deref()));

@@ -63,6 +63,29 @@ describe('in a browser', () => {
     ]);
   });
 
+  it('a book is handed over by a question of its own, and its file fetched from where the answer says', async () => {
+    const { fetched, fetchesFiles, handOver } = await openDoor(async () => Response.json({ answer: 'packed', path: '/handover/t/Thistle.wellkept' }));
+    const form = { day: '', reading: '', words: '', without_papers: true, keep: false };
+    expect(await handOver('b', { form, passphrase: 'x', name: 'n' })).toMatchObject({ path: '/handover/t/Thistle.wellkept' });
+    expect(fetched.mock.calls[0]?.[0]).toBe('/handover?book=b');
+    expect(JSON.parse(String(fetched.mock.calls[0]?.[1].body))).toEqual({ form, passphrase: 'x', name: 'n' });
+    expect(fetchesFiles).toBe(true);
+  });
+
+  it('a book file is brought as its bytes, and opened without bringing it again', async () => {
+    const replies = [new Response(null, { status: 204 }), Response.json(refusal, { status: 422 }), Response.json({ answer: 'received' })];
+    const { bringBook, fetched, receiveBook } = await openDoor(async () => replies.shift() ?? Response.error());
+    const file = new Blob(['book']);
+    await bringBook(file, () => {});
+    await expect(receiveBook('')).rejects.toMatchObject({ refusal });
+    expect(await receiveBook('pass')).toEqual({ answer: 'received' });
+    expect(fetched.mock.calls.map(([address, { body }]) => [address, body])).toEqual([
+      ['/receive', file],
+      ['/receive/open', '{"passphrase":""}'],
+      ['/receive/open', '{"passphrase":"pass"}'],
+    ]);
+  });
+
   it('the card is fetched from an address that says what it shows', async () => {
     const { cardAddress } = await openDoor(() => Promise.reject(new TypeError()));
     expect(cardAddress('b', { hide_vin: true })).toBe('/card.pdf?book=b&hide_vin=true');
@@ -100,6 +123,22 @@ describe('in the window', () => {
     await expect(reading).rejects.toMatchObject({ name: 'AbortError' });
     expect(invoked.mock.calls.map(([command]) => command)).toEqual(['read_paper', 'stop_reading']);
     expect(invoked.mock.calls[0]?.[1]).toEqual({ book: 'b', paper: 'p' });
+  });
+
+  it('a large book file crosses piece by piece', async () => {
+    const { bringBook, fetchesFiles, invoked } = await openDoor(async () => null);
+    const told: number[] = [];
+    await bringBook(new Blob([new Uint8Array(9 * 1024 * 1024)]), (bytes) => told.push(bytes));
+    expect(invoked.mock.calls.map(([command, piece, options]) => [command, (piece as Uint8Array).length, options])).toEqual([
+      ['bring_book', 4 * 1024 * 1024, { headers: { first: 'yes' } }],
+      ['bring_book', 4 * 1024 * 1024, { headers: {} }],
+      ['bring_book', 1024 * 1024, { headers: {} }],
+    ]);
+    expect(told).toEqual([4, 8, 9].map((size) => size * 1024 * 1024));
+    // An empty file is brought as well, and refused by the core.
+    await bringBook(new Blob([]), () => {});
+    expect(invoked.mock.calls.at(-1)?.[2]).toEqual({ headers: { first: 'yes' } });
+    expect(fetchesFiles).toBe(false);
   });
 
   it('the card is written by the window, not fetched', async () => {

@@ -2,7 +2,7 @@
 // served this page. Which of the two is known once, when the ui starts.
 
 import { convertFileSrc, invoke, isTauri } from '@tauri-apps/api/core';
-import type { CardOptions, Refusal, Request, Response } from './door/types';
+import type { CardOptions, HandoverForm, Refusal, Request, Response } from './door/types';
 
 type Ask = Request['ask'];
 
@@ -26,6 +26,9 @@ type AnswerTo = {
   card: 'card';
   vin: 'vin';
   'read-card': 'card-read';
+  handover: 'handover';
+  'compare-card': 'compared';
+  'compare-cards': 'compared';
   check: 'check';
   codes: 'codes';
   trouble: 'trouble';
@@ -118,6 +121,49 @@ export function saveCard(book: string, options: CardOptions): Promise<string> {
   return fromWindow<string>(invoke('save_card', { book, options }));
 }
 
+/** What is said when a book is handed over: the form, the passphrase that locks the file, and the name it may bear. */
+export interface Handing {
+  form: HandoverForm;
+  /** Empty where the file is not locked. */
+  passphrase: string;
+  name: string;
+}
+
+/**
+ * Packs a book for the next owner and hands it over. In the window the answer's path is where the file stands; in a
+ * browser it is the address from which to fetch it. Throws `Refused`.
+ */
+export async function handOver(book: string, handing: Handing): Promise<Named<'packed'>> {
+  const answer = inWindow
+    ? await fromWindow<Response>(invoke('hand_over', { book, ...handing }))
+    : await fromServer(fetch(`/handover?${new URLSearchParams({ book })}`, inJson(handing)));
+  return answer as Named<'packed'>;
+}
+
+/** Whether a file that was written has to be fetched by the browser. */
+export const fetchesFiles = !inWindow;
+
+/** How many bytes of a book file cross into the window at once, so that it never stands in memory as a whole. */
+const PIECE = 4 * 1024 * 1024;
+
+/** Brings a book file in, to be opened by `receiveBook`. `told` hears how many bytes are in. Throws `Refused`. */
+export async function bringBook(file: Blob, told: (bytes: number) => void): Promise<void> {
+  if (!inWindow) return nothingFrom(fetch('/receive', { method: 'POST', body: file }));
+  for (let at = 0; at === 0 || at < file.size; at += PIECE) {
+    const piece = new Uint8Array(await file.slice(at, at + PIECE).arrayBuffer());
+    await fromWindow<void>(invoke('bring_book', piece, { headers: at === 0 ? { first: 'yes' } : {} }));
+    told(at + piece.length);
+  }
+}
+
+/** Opens the file that was brought, and takes its book in. Throws `Refused`. */
+export async function receiveBook(passphrase: string): Promise<Named<'received'>> {
+  const answer = inWindow
+    ? await fromWindow<Response>(invoke('receive_book', { passphrase }))
+    : await fromServer(fetch('/receive/open', inJson({ passphrase })));
+  return answer as Named<'received'>;
+}
+
 function askWindow(request: Request): Promise<Response> {
   return fromWindow(invoke<Response>('ask', { request }));
 }
@@ -151,8 +197,16 @@ async function fromWindow<T>(reply: Promise<T>): Promise<T> {
 }
 
 async function fromServer(reply: Promise<globalThis.Response>): Promise<Response> {
+  return (await (await accepted(reply)).json()) as Response;
+}
+
+async function nothingFrom(reply: Promise<globalThis.Response>): Promise<void> {
+  await accepted(reply);
+}
+
+async function accepted(reply: Promise<globalThis.Response>): Promise<globalThis.Response> {
   const answer = await reply;
-  if (answer.ok) return (await answer.json()) as Response;
+  if (answer.ok) return answer;
   const body: unknown = answer.status === 422 ? await answer.json() : undefined;
   throw isRefusal(body) ? new Refused(body) : new Error(answer.statusText);
 }

@@ -23,6 +23,13 @@ export function number(value: number): string {
   return spaced(whole.formatToParts(value));
 }
 
+/** How much room bytes take: `412 kB`, `3.4 MB`. */
+export function room(bytes: number): string {
+  const [size, unit] = bytes < 1_000_000 ? [bytes / 1_000, 'kilobyte'] : [bytes / 1_000_000, 'megabyte'];
+  const format = new Intl.NumberFormat(locale, { style: 'unit', unit, maximumFractionDigits: unit === 'kilobyte' ? 0 : 1 });
+  return spaced(format.formatToParts(size));
+}
+
 /** A number that came as text with a point, with as many decimals as it came with. */
 export function decimal(text: string): string {
   const decimals = text.split('.')[1]?.length ?? 0;

@@ -22,6 +22,11 @@ class Shelf {
     return this.vehicle?.unit ?? 'km';
   }
 
+  /** The day on which its book was handed over here, since when nothing is written in it; nothing where it may be. */
+  get handedOver(): string | null {
+    return this.vehicle?.handed_over ?? null;
+  }
+
   async load(): Promise<void> {
     try {
       this.#chosen ||= kept<string>(LAST_CAR) ?? '';

@@ -633,6 +633,10 @@ entries: number,
  */
 photos: number,
 /**
+ * Photos that an earlier owner kept, so that they are not looked for here.
+ */
+left: number,
+/**
  * What is wrong; empty when all is well.
  */
 faults: Array<FaultView>, };
@@ -775,6 +779,70 @@ live: Array<ToldView>,
  * What could not be read, or not without a doubt.
  */
 notes: Array<NoteView>, };
+
+export type CompareView = {
+/**
+ * What it was held against: `book` or `card`.
+ */
+against: string,
+/**
+ * Everything of the old card is there, unchanged.
+ */
+contains: boolean,
+/**
+ * Whether both show the same identification number, so that they are surely of one car.
+ */
+car_known: boolean,
+/**
+ * The old card.
+ */
+old: ComparedCard,
+/**
+ * The newer card, where it was one.
+ */
+new: ComparedCard | null,
+/**
+ * The moment at which the book had the head of the card, where it was held against a book.
+ */
+moment: MomentView | null,
+/**
+ * How many visits of the old card were found as they are printed.
+ */
+same: number,
+/**
+ * How many of them the newer card left out so that it fits.
+ */
+left_out: number,
+/**
+ * What differs.
+ */
+differences: Array<DifferenceView>, };
+
+export type ComparedCard = {
+/**
+ * The day on which it was signed.
+ */
+signed: string,
+/**
+ * The fingerprint of the key.
+ */
+fingerprint: string,
+/**
+ * What the household called the vehicle.
+ */
+name: string,
+/**
+ * The latest reading.
+ */
+reading: DatedReading,
+/**
+ * How many visits the book held then.
+ */
+visits: number,
+/**
+ * The key has written in the book that it is held against, or has signed the newer card too.
+ */
+key_known: boolean, };
 
 export type ConsumptionView = {
 /**
@@ -933,6 +1001,45 @@ sure: string,
  * Where it stands.
  */
 area: [number, number, number, number], };
+
+export type DifferenceView = {
+/**
+ * `other-car`, `first-use`, `not-newer`, `latest-reading`, `instrument`, `fewer`, `missing`, `changed`; and,
+ * which are no breach, `amended`, `struck-out`, `added`.
+ */
+kind: string,
+/**
+ * It speaks against the newer one; a difference that does not is only worth knowing.
+ */
+breach: boolean,
+/**
+ * The day in question.
+ */
+day: string,
+/**
+ * As the old card has it: a visit.
+ */
+then: CardVisit | null,
+/**
+ * As it stands now: a visit.
+ */
+now: CardVisit | null,
+/**
+ * As the old card has it: its latest reading, or the last one of an instrument that was replaced.
+ */
+reading_then: DatedReading | null,
+/**
+ * As it stands now: the latest reading; of an instrument, the first one that the old card gives the new one.
+ */
+reading_now: DatedReading | null,
+/**
+ * As the old card has it: a day of first use, or a number of visits.
+ */
+was: string,
+/**
+ * The same as it stands now.
+ */
+is: string, };
 
 export type DriftView = {
 /**
@@ -1527,6 +1634,62 @@ vehicle: VehicleLine,
  */
 guides: Array<GuideLine>, };
 
+export type HandedOverView = {
+/**
+ * Its line.
+ */
+subject: string,
+/**
+ * The day that it names.
+ */
+day: string,
+/**
+ * To the next owner.
+ */
+words: string,
+/**
+ * The papers went with the book.
+ */
+papers: boolean, };
+
+export type HandoverView = {
+/**
+ * The vehicle.
+ */
+vehicle: VehicleLine,
+/**
+ * Today, as the door sees it.
+ */
+today: string,
+/**
+ * How many entries the file will hold.
+ */
+entries: number,
+/**
+ * How many photos and documents the book names and the store has.
+ */
+papers: number,
+/**
+ * How many bytes those have.
+ */
+papers_bytes: number,
+/**
+ * How many it names that are not there, so that they can not go with it.
+ */
+missing: number,
+/**
+ * The handover that holds here; nothing where the book can be written in.
+ */
+handed_over: HandedOverView | null,
+/**
+ * The name that the file may bear.
+ */
+file_name: string,
+/**
+ * Who wrote in the book.
+ */
+writers: Array<WriterView>, };
+
 export type HelpedView = {
 /**
  * The visit's line.
@@ -1878,7 +2041,19 @@ values: Array<MeasuredValueView>,
 /**
  * They were pasted from another program and not typed.
  */
-pasted: boolean, } | { "kind": "newer" };
+pasted: boolean, } | { "kind": "handover",
+/**
+ * To the next owner; may be empty.
+ */
+words: string,
+/**
+ * The papers went with the book.
+ */
+papers: boolean,
+/**
+ * The fingerprint of the key that handed it over.
+ */
+by: string, } | { "kind": "newer" };
 
 export type LineFilter = {
 /**
@@ -1928,7 +2103,11 @@ entries: number,
 /**
  * How many of them were written by a newer version.
  */
-newer: number, };
+newer: number,
+/**
+ * Who wrote in it from when to when, in the order in which they began.
+ */
+writers: Array<WriterView>, };
 
 export type MarkView = {
 /**
@@ -2061,6 +2240,29 @@ export type MendView = { "by": "items",
  * The items.
  */
 items: Array<ItemView>, } | { "by": "owner" } | { "by": "workshop" };
+
+export type MomentView = {
+/**
+ * `found`, `not-found`, `no-head` (the card carries none) or `too-many` (too much was written at the same time by
+ * several devices for every combination to be tried).
+ */
+state: string,
+/**
+ * How many entries stood in the book then.
+ */
+entries: number,
+/**
+ * The day on which the newest of them was written; empty where it was not found.
+ */
+newest: string,
+/**
+ * How many entries bear an earlier time and came in later.
+ */
+late: number,
+/**
+ * How many entries were written since.
+ */
+since: number, };
 
 export type MoneyView = {
 /**
@@ -2226,6 +2428,32 @@ source: string,
  * Which; empty where it is common practice.
  */
 name: string, };
+
+export type PackedView = {
+/**
+ * Where it stands; empty where the browser fetches it.
+ */
+path: string,
+/**
+ * How many bytes it has.
+ */
+bytes: number,
+/**
+ * How many entries.
+ */
+entries: number,
+/**
+ * How many photos and documents.
+ */
+papers: number,
+/**
+ * It is locked with a passphrase.
+ */
+locked: boolean,
+/**
+ * The hashes of the photos and documents that were missing or damaged.
+ */
+missing: Array<string>, };
 
 export type PaidView = {
 /**
@@ -2775,6 +3003,44 @@ fields: FieldsView,
  */
 checks: Array<CheckedView>, };
 
+export type ReceivedView = {
+/**
+ * The vehicle.
+ */
+vehicle: VehicleLine,
+/**
+ * How many entries the file holds.
+ */
+entries: number,
+/**
+ * How many of them were not on the shelf before.
+ */
+new: number,
+/**
+ * The book stood on the shelf before.
+ */
+known: boolean,
+/**
+ * How many photos and documents were not there before.
+ */
+papers: number,
+/**
+ * The hashes of the photos and documents that the book names and that are not there.
+ */
+missing: Array<string>,
+/**
+ * The last owner kept the papers.
+ */
+papers_stayed: boolean,
+/**
+ * What he had to say; may be empty.
+ */
+words: string,
+/**
+ * Who wrote in the book.
+ */
+writers: Array<WriterView>, };
+
 export type Refusal = {
 /**
  * The key of the sentence, such as `reading-lower`.
@@ -2890,7 +3156,27 @@ vin: string, } | { "ask": "read-card",
 /**
  * The text.
  */
-text: string, } | { "ask": "codes",
+text: string, } | { "ask": "handover",
+/**
+ * The vehicle's book.
+ */
+book: string, } | { "ask": "compare-card",
+/**
+ * The vehicle's book.
+ */
+book: string,
+/**
+ * The text of the card's square.
+ */
+card: string, } | { "ask": "compare-cards",
+/**
+ * The text of the older card's square.
+ */
+old: string,
+/**
+ * The text of the newer card's square.
+ */
+new: string, } | { "ask": "codes",
 /**
  * The text.
  */
@@ -3154,7 +3440,7 @@ change: PlanForm, } | { "ask": "set-viewer-address",
  */
 address: string | null, } | { "ask": "demo" };
 
-export type Response = { "answer": "shelf" } & ShelfView | { "answer": "today" } & TodayView | { "answer": "visits" } & VisitsView | { "answer": "moved" } & MovedView | { "answer": "pump" } & PumpView | { "answer": "fuel" } & ConsumptionView | { "answer": "costs" } & CostsView | { "answer": "measured" } & MeasurementsView | { "answer": "measured-read" } & MeasuredReadView | { "answer": "counter" } & CounterView | { "answer": "parts" } & PartsView | { "answer": "bay" } & BayView | { "answer": "lines" } & LinesView | { "answer": "line" } & LineView | { "answer": "sheet" } & SheetView | { "answer": "card" } & CardView | { "answer": "vin" } & VinView | { "answer": "card-read" } & CardReadView | { "answer": "check" } & CheckView | { "answer": "codes" } & CodesView | { "answer": "trouble" } & TroubleView | { "answer": "troubles" } & TroublesView | { "answer": "brief" } & BriefView | { "answer": "guides" } & GuidesView | { "answer": "guide" } & GuideView | { "answer": "rebuilt" } & RebuiltView | { "answer": "filed" } & FiledView | { "answer": "receipt" } & ReceiptView | { "answer": "written" } & WrittenView;
+export type Response = { "answer": "shelf" } & ShelfView | { "answer": "today" } & TodayView | { "answer": "visits" } & VisitsView | { "answer": "moved" } & MovedView | { "answer": "pump" } & PumpView | { "answer": "fuel" } & ConsumptionView | { "answer": "costs" } & CostsView | { "answer": "measured" } & MeasurementsView | { "answer": "measured-read" } & MeasuredReadView | { "answer": "counter" } & CounterView | { "answer": "parts" } & PartsView | { "answer": "bay" } & BayView | { "answer": "lines" } & LinesView | { "answer": "line" } & LineView | { "answer": "sheet" } & SheetView | { "answer": "card" } & CardView | { "answer": "vin" } & VinView | { "answer": "card-read" } & CardReadView | { "answer": "handover" } & HandoverView | { "answer": "packed" } & PackedView | { "answer": "received" } & ReceivedView | { "answer": "compared" } & CompareView | { "answer": "check" } & CheckView | { "answer": "codes" } & CodesView | { "answer": "trouble" } & TroubleView | { "answer": "troubles" } & TroublesView | { "answer": "brief" } & BriefView | { "answer": "guides" } & GuidesView | { "answer": "guide" } & GuideView | { "answer": "rebuilt" } & RebuiltView | { "answer": "filed" } & FiledView | { "answer": "receipt" } & ReceiptView | { "answer": "written" } & WrittenView;
 
 export type RowView = {
 /**
@@ -3799,7 +4085,12 @@ unit: string,
 /**
  * The newest reading.
  */
-reading: DatedReading | null, };
+reading: DatedReading | null,
+/**
+ * The day on which this device handed its book over, since when it is read-only here; nothing where it can be
+ * written in.
+ */
+handed_over: string | null, };
 
 export type VerdictView = { "verdict": "better",
 /**
@@ -4024,6 +4315,32 @@ workshop: string,
  * What was done.
  */
 items: Array<ItemView>, };
+
+export type WriterView = {
+/**
+ * The fingerprint of its key.
+ */
+fingerprint: string,
+/**
+ * It is this device.
+ */
+own: boolean,
+/**
+ * The day of its first entry.
+ */
+from: string,
+/**
+ * The day of its last entry.
+ */
+to: string,
+/**
+ * How many entries.
+ */
+entries: number,
+/**
+ * The days on which it handed the book over, oldest first.
+ */
+handed_over: Array<string>, };
 
 export type WrittenView = {
 /**

@@ -124,6 +124,23 @@ pub enum Command {
         /// A file, or the text itself
         card: String,
     },
+    /// Write one file for the next owner; from then on the book is read-only here
+    Handover(HandoverArgs),
+    /// Take in the file that the last owner wrote, and go on writing in the same book
+    Receive {
+        /// The file
+        file: PathBuf,
+        /// A file that holds the passphrase; asked for when left out and needed
+        #[arg(long, value_name = "FILE")]
+        passphrase_file: Option<PathBuf>,
+    },
+    /// Say whether an old card still holds: against a newer card, or against the vehicle's book
+    Compare {
+        /// The old card: its PDF, a photo of it, or the text of its square
+        old: String,
+        /// The newer card; the book of the vehicle when left out
+        new: Option<String>,
+    },
     /// Say what a vehicle identification number says
     Vin {
         /// The number
@@ -154,6 +171,38 @@ pub enum Command {
         #[arg(long, default_value_t = 0)]
         port: u16,
     },
+}
+
+/// A handover, or its taking back.
+#[derive(Debug, clap::Args)]
+pub struct HandoverArgs {
+    /// The file to write, where nothing may stand yet
+    #[arg(long, value_name = "FILE", required_unless_present = "take_back")]
+    pub out: Option<PathBuf>,
+    /// A file that holds the passphrase with which to lock it; asked for when left out and somebody is there
+    #[arg(long, value_name = "FILE")]
+    pub passphrase_file: Option<PathBuf>,
+    /// Keep the photos and documents here
+    #[arg(long)]
+    pub without_papers: bool,
+    /// The day; today when left out
+    #[arg(long, value_name = "DAY", default_value = "")]
+    pub on: String,
+    /// The digits that the instrument shows
+    #[arg(long, default_value = "")]
+    pub reading: String,
+    /// To the next owner
+    #[arg(long, value_name = "TEXT", default_value = "")]
+    pub words: String,
+    /// Keep the reading even if it can hardly be
+    #[arg(long)]
+    pub keep: bool,
+    /// The sale fell through: strike the handover out and write in the book again
+    #[arg(long, conflicts_with_all = ["out", "passphrase_file", "without_papers", "on", "reading", "words", "keep"])]
+    pub take_back: bool,
+    /// Why it is taken back
+    #[arg(long, value_name = "TEXT", default_value = "", requires = "take_back")]
+    pub why: String,
 }
 
 /// The sizes of a card.

@@ -1,5 +1,6 @@
 //! Each command: one request or a few, and what is said of the answer.
 
+mod handover;
 mod trouble;
 
 use std::io::{BufRead, Read, Write};
@@ -48,6 +49,9 @@ impl Terminal<'_> {
                 self.card(out, viewer.clone(), *hide_vin)
             }
             Command::CardRead { card } => self.card_read(card),
+            Command::Handover(handover) => self.handover(handover),
+            Command::Receive { file, passphrase_file } => self.receive(file, passphrase_file.as_deref()),
+            Command::Compare { old, new } => return self.compare(old, new.as_deref()),
             Command::Trouble(trouble) => self.trouble(trouble),
             Command::Guide { key } => self.guide(key.as_deref()),
             Command::Check => return self.check(),
@@ -254,9 +258,7 @@ impl Terminal<'_> {
     }
 
     fn card_read(&mut self, card: &str) -> Result<(), Refusal> {
-        let path = Path::new(card);
-        // A text of a square is longer than any file name and holds no file.
-        let text = if card.len() < 4_096 && path.is_file() { scan(path)? } else { card.to_owned() };
+        let text = handover::text_of(card)?;
         let Response::CardRead(read) = self.door.ask(Request::ReadCard { text })? else {
             return Err(strange());
         };
@@ -280,6 +282,9 @@ impl Terminal<'_> {
         self.answer(&check, |terminal| {
             let id = if check.faults.is_empty() { "cli-check-well" } else { "cli-check-faults" };
             terminal.say(id, &counts(check.faults.len()));
+            if check.left > 0 {
+                terminal.say("cli-check-left", &[("left", check.left.into())]);
+            }
             for fault in &check.faults {
                 terminal.say(&format!("cli-fault-{}", fault.code), &[("place", (&fault.place).into())]);
             }
@@ -375,8 +380,8 @@ fn read_file(path: &Path) -> Result<Vec<u8>, Refusal> {
 }
 
 /// The text of the first square in a picture or a PDF.
-fn scan(path: &Path) -> Result<String, Refusal> {
-    let texts = door::scan_card(&read_file(path)?)?;
+fn scan(bytes: &[u8]) -> Result<String, Refusal> {
+    let texts = door::scan_card(bytes)?;
     texts.into_iter().next().ok_or_else(|| refuse("card-no-square", &[]))
 }
 

@@ -3,6 +3,8 @@
 //! It listens on 127.0.0.1 only. The address that it prints bears a random token, which becomes a cookie on the
 //! first load; whatever comes without it, or under another Host or from another Origin, is refused.
 
+mod books;
+
 use std::path::{Component, Path, PathBuf};
 use std::process::ExitCode;
 use std::sync::atomic::{AtomicBool, Ordering};
@@ -30,6 +32,7 @@ const POLICY: &str = "default-src 'none'; script-src 'self'; style-src 'self'; s
 struct Server {
     door: Mutex<Door>,
     reader: PaperReader,
+    books: books::Books,
     token: String,
     host: String,
     ui: PathBuf,
@@ -71,6 +74,7 @@ pub fn serve(door: Door, port: u16, words: &Words) -> Result<ExitCode, Refusal> 
         let server = Server {
             door: Mutex::new(door),
             reader: PaperReader::new(None),
+            books: books::Books::default(),
             token,
             host: address.to_string(),
             ui: ui_folder(),
@@ -110,6 +114,10 @@ fn router(server: Arc<Server>) -> Router {
         .route("/straighten", post(straighten))
         .route("/photo/{hash}/{size}", get(photo))
         .route("/card.pdf", get(card))
+        .route("/handover", post(books::hand_over))
+        .route("/handover/{ticket}/{name}", get(books::fetch))
+        .route("/receive", post(books::bring).layer(DefaultBodyLimit::disable()))
+        .route("/receive/open", post(books::receive))
         .fallback(get(file))
         .layer(DefaultBodyLimit::max(LARGEST_BODY))
         .layer(middleware::from_fn_with_state(server.clone(), guard))

@@ -31,6 +31,8 @@ pub(crate) struct Car {
     pub plan: Plan<'static>,
     pub track: Track,
     pub pace: Pace,
+    /// The day on which this device handed the book over, since when it is read-only here.
+    pub handed_over: Option<Day>,
     /// The track without what was mistyped: what is due is counted on this one.
     believed: Track,
     done_facts: Vec<Done>,
@@ -71,6 +73,7 @@ impl Door {
         let visits = self.visits(book)?;
         let bought = self.bought(book)?;
         let part_notes = self.part_notes(book)?;
+        let handed_over = self.shelf.handed_over(book)?.map(|row| row.content.day);
         let by_line: BTreeMap<SubjectId, &Visit> =
             visits.iter().map(|visit| (visit.subject, visit)).collect();
         let done_facts = done.iter().map(|row| done_at(row, &by_line, &track)).collect();
@@ -88,6 +91,7 @@ impl Door {
             plan,
             track,
             pace,
+            handed_over,
             believed,
             done_facts,
             found,

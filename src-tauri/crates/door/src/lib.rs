@@ -14,6 +14,7 @@ mod car;
 mod clock;
 mod demo;
 mod forms;
+mod handing;
 mod household;
 mod issue;
 mod papers;
@@ -37,6 +38,7 @@ use paper::PhotoStore;
 use rules::upkeep::Catalogue;
 
 pub use clock::Clock;
+pub use handing::{BookFile, Packed, Packing, open_book_file};
 pub use issue::scan_card;
 pub use papers::{Intake, PhotoSize, prepare_paper, straighten_photo};
 pub use reading::{PaperReader, ToRead};
@@ -47,7 +49,7 @@ pub use response::*;
 pub use save::{refuse_file, save};
 pub use screens::{codes_of_text as read_codes, vin_view as read_vin};
 pub use typed::{
-    AnswerForm, AnswerKey, BoughtForm, DrivenForm, EndForm, FoundForm, FuelForm, HereForm, IntervalForm,
+    AnswerForm, AnswerKey, BoughtForm, DrivenForm, EndForm, FoundForm, FuelForm, HandoverForm, HereForm, IntervalForm,
     ItemForm, MeasuredForm, MeasuredValueForm, NumberForm, PartForm, PartNoteForm, PlanForm, ReadingForm,
     ScanForm, TroubleForm, VehicleForm, VisitForm,
 };
@@ -59,6 +61,7 @@ pub use units::Day;
 pub struct Door {
     shelf: Shelf,
     photos: PhotoStore,
+    folder: PathBuf,
     catalogue: &'static Catalogue,
     clock: Clock,
 }
@@ -70,7 +73,8 @@ impl Door {
         getrandom::fill(&mut secret).map_err(|_| refuse::randomness())?;
         let shelf = Shelf::open(folder, || secret)?;
         let photos = PhotoStore::open(&photo_folder(folder), SystemTime::now())?;
-        Ok(Door { shelf, photos, catalogue: Catalogue::shipped()?, clock })
+        let folder = folder.to_owned();
+        Ok(Door { shelf, photos, folder, catalogue: Catalogue::shipped()?, clock })
     }
 
     /// The day that counts as today.
@@ -100,6 +104,13 @@ impl Door {
             Request::Sheet { book } => self.sheet_view(&book).map(Response::Sheet),
             Request::Card { book, options } => self.card_view(&book, &options).map(Response::Card),
             Request::Vin { vin } => screens::vin_view(&vin).map(Response::Vin),
+            Request::Handover { book } => self.handover_view(&book).map(Response::Handover),
+            Request::CompareCard { book, card } => {
+                self.compare_with_book(&book, &card).map(Box::new).map(Response::Compared)
+            }
+            Request::CompareCards { old, new } => {
+                self.compare_cards(&old, &new).map(Box::new).map(Response::Compared)
+            }
             Request::ReadCard { text } => self.card_read_view(&text).map(Response::CardRead),
             Request::Codes { text, book } => self.codes_view(&text, book.as_deref()).map(Response::Codes),
             Request::Trouble { book, trouble, subject, here } => {

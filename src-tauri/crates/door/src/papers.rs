@@ -7,7 +7,7 @@
 use std::collections::BTreeSet;
 
 use book::content::{Content, ContentKind, PageContent, PaperContent};
-use book::{Change, LineFilter};
+use book::{BookError, Change, LineFilter};
 use paper::{Corners, Format, Point, Prepared};
 use units::{BookId, Hash, SubjectId};
 
@@ -63,7 +63,8 @@ impl Door {
     /// A photo that the book holds already is the same paper, and nothing is written.
     pub fn file(&mut self, book: &str, intake: &Intake) -> Result<FiledView, Refusal> {
         let book: BookId = book.parse()?;
-        self.shelf.vehicle(book)?;
+        // Before any photo is kept, or one would be left that no line names.
+        self.check_writable(book)?;
         let mut filed = FiledView { papers: Vec::new(), warnings: Vec::new() };
         match intake {
             Intake::Photo(prepared) => self.file_one(book, prepared, None, &mut filed)?,
@@ -75,6 +76,18 @@ impl Door {
             }
         }
         Ok(filed)
+    }
+
+    /// Refuses a book that is not there, or that this device has handed over.
+    fn check_writable(&self, book: BookId) -> Result<(), Refusal> {
+        self.shelf.vehicle(book)?;
+        match self.shelf.handed_over(book)? {
+            Some(handover) => {
+                let (subject, day) = (handover.subject, handover.content.day);
+                Err(BookError::HandedOver { subject, day }.into())
+            }
+            None => Ok(()),
+        }
     }
 
     fn file_one(
@@ -115,6 +128,7 @@ impl Door {
         straight: Option<&Prepared>,
     ) -> Result<WrittenView, Refusal> {
         let (book, subject): (BookId, SubjectId) = (book.parse()?, paper.parse()?);
+        self.check_writable(book)?;
         let before = self.paper(book, subject)?;
         let whole = before.whole.unwrap_or(before.photo);
         let content = if let Some(prepared) = straight {

@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use book::BookError;
 use card::{CardError, CodeError};
+use exchange::ExchangeError;
 use paper::{Format, PaperError};
 use rules::RulesError;
 use units::UnitError;
@@ -115,7 +116,16 @@ impl From<BookError> for Refusal {
             BookError::NoEntry(reason) => Refusal::new("entry").with("reason", reason),
             BookError::Signature(hash) => Refusal::new("signature").with("hash", hash),
             BookError::Gap(hash) => Refusal::new("gap").with("hash", hash),
-            BookError::Fork(hash) => Refusal::new("fork").with("hash", hash),
+            BookError::HandedOver { day, .. } => Refusal::new("handed-over").with("day", day),
+            BookError::OthersHandover(_) => Refusal::new("others-handover"),
+            BookError::Fork { writer, number, time, .. } => Refusal::new("fork")
+                .with("key", crate::screens::fingerprint(writer))
+                .with("number", number.saturating_add(1))
+                .with("day", crate::clock::day_of(time)),
+            BookError::LeftOut { day, writer, number } => Refusal::new("left-out")
+                .with("key", crate::screens::fingerprint(writer))
+                .with("number", number.saturating_add(1))
+                .with("day", day),
             BookError::Database(reason) => Refusal::new("database").with("reason", reason),
         }
     }
@@ -157,6 +167,37 @@ impl From<PaperError> for Refusal {
             PaperError::Io { path, source, .. } => {
                 Refusal::new("file").with("path", path.display()).with("reason", source)
             }
+        }
+    }
+}
+
+impl From<ExchangeError> for Refusal {
+    fn from(error: ExchangeError) -> Refusal {
+        match error {
+            ExchangeError::OtherFile => Refusal::new("handover-other-file"),
+            ExchangeError::CutShort => Refusal::new("handover-cut-short"),
+            ExchangeError::Damaged(reason) => Refusal::new("handover-damaged").with("reason", reason),
+            ExchangeError::Newer(version) => Refusal::new("handover-newer").with("version", version),
+            ExchangeError::Locked => Refusal::new("handover-locked"),
+            ExchangeError::WrongPassphrase => Refusal::new("handover-passphrase"),
+            ExchangeError::TooMuchWork(work) => {
+                Refusal::new("handover-work").with("work", work).with("most", exchange::MOST_WORK)
+            }
+            ExchangeError::Passphrase => {
+                Refusal::new("passphrase-length").with("most", exchange::LONGEST_PASSPHRASE)
+            }
+            ExchangeError::TooMuch { what, most } => {
+                Refusal::new("handover-too-much").with("what", what.key()).with("most", most)
+            }
+            ExchangeError::Unnamed(hash) => Refusal::new("handover-unnamed").with("hash", hash),
+            ExchangeError::Changed(hash) => Refusal::new("handover-changed").with("hash", hash),
+            ExchangeError::Exists(path) => Refusal::new("file-exists").with("path", path.display()),
+            ExchangeError::Paper(error) => error.into(),
+            ExchangeError::DiskFull => Refusal::new("disk-full"),
+            ExchangeError::File { path, source } => {
+                Refusal::new("file").with("path", path.display()).with("reason", source)
+            }
+            ExchangeError::Stream(reason) => Refusal::new("handover-stream").with("reason", reason),
         }
     }
 }

@@ -8,7 +8,7 @@ use image::ImageError;
 use image::error::{ImageFormatHint, UnsupportedError, UnsupportedErrorKind};
 use paper::{Foreign, Format, Operation};
 use units::cbor::CborError;
-use units::{BookId, Hash, SubjectId};
+use units::{BookId, Hash, SubjectId, WriterKey};
 
 use super::*;
 use crate::REFUSALS;
@@ -27,6 +27,10 @@ fn all_complete<E: Into<Refusal>>(errors: impl IntoIterator<Item = E>) {
 
 fn hash() -> Hash {
     "ab".repeat(32).parse().unwrap()
+}
+
+fn day() -> units::Day {
+    "2026-06-01".parse().unwrap()
 }
 
 fn path() -> PathBuf {
@@ -80,7 +84,32 @@ fn the_book() {
         BookError::NoEntry(CborError::Malformed),
         BookError::Signature(hash()),
         BookError::Gap(hash()),
-        BookError::Fork(hash()),
+        BookError::Fork { hash: hash(), writer: WriterKey([7; 32]), number: u64::MAX, time: 1 },
+        BookError::LeftOut { day: day(), writer: WriterKey([7; 32]), number: 3 },
+        BookError::HandedOver { subject: SubjectId::new(0, [0; 10]), day: day() },
+        BookError::OthersHandover(SubjectId::new(0, [0; 10])),
+    ]);
+}
+
+#[test]
+fn books_that_go_from_hand_to_hand() {
+    all_complete([
+        ExchangeError::OtherFile,
+        ExchangeError::CutShort,
+        ExchangeError::Damaged(text()),
+        ExchangeError::Newer(2),
+        ExchangeError::Locked,
+        ExchangeError::WrongPassphrase,
+        ExchangeError::TooMuchWork(30),
+        ExchangeError::Passphrase,
+        ExchangeError::TooMuch { what: exchange::What::Papers, most: 100_000 },
+        ExchangeError::Unnamed(hash()),
+        ExchangeError::Changed(hash()),
+        ExchangeError::Exists(path()),
+        ExchangeError::Paper(PaperError::NotFound(hash())),
+        ExchangeError::DiskFull,
+        ExchangeError::File { path: path(), source: Error::from(ErrorKind::NotFound) },
+        ExchangeError::Stream(Error::from(ErrorKind::PermissionDenied)),
     ]);
 }
 

@@ -123,6 +123,25 @@ pub enum Request {
         /// The text.
         text: String,
     },
+    /// What handing the book over would give away, and who wrote in it.
+    Handover {
+        /// The vehicle's book.
+        book: String,
+    },
+    /// Holds an old card against a book: was there a moment at which the book was what the card vouches for?
+    CompareCard {
+        /// The vehicle's book.
+        book: String,
+        /// The text of the card's square.
+        card: String,
+    },
+    /// Holds an old card against a newer one of the same car.
+    CompareCards {
+        /// The text of the older card's square.
+        old: String,
+        /// The text of the newer card's square.
+        new: String,
+    },
     /// What the text of a scan tool says: codes, readiness, freeze frames.
     Codes {
         /// The text.

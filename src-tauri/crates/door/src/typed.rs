@@ -5,8 +5,10 @@ use std::collections::BTreeMap;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
+mod handover;
 mod trouble;
 
+pub use handover::HandoverForm;
 pub use trouble::{AnswerForm, AnswerKey, EndForm, HereForm, ScanForm, TroubleForm};
 
 /// What is known of a vehicle, as typed.

@@ -274,7 +274,7 @@ fn written(written: Written) -> WrittenView {
 }
 
 /// Asks once about a reading that can hardly be; `keep` says that the owner has been asked.
-fn ask_about(car: &Car, track: &Track, reading: Reading, keep: bool) -> Result<(), Refusal> {
+pub(crate) fn ask_about(car: &Car, track: &Track, reading: Reading, keep: bool) -> Result<(), Refusal> {
     let shown = |distance: Distance| forms::shown(distance, car.unit());
     let about = |code: &str| Refusal::new(code).with("reading", shown(reading.shown)).keepable();
     let compared = |code: &str, than: Distance, on: Day| about(code).with("than", shown(than)).with("on", on);

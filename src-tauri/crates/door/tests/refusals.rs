@@ -12,7 +12,15 @@ use door::{
 use words::{Arg, Words};
 
 /// What the faces refuse by themselves.
-const OF_THE_FACES: [&str; 4] = ["shelf-empty", "which-vehicle", "no-such-vehicle", "other"];
+const OF_THE_FACES: [&str; 7] = [
+    "shelf-empty",
+    "which-vehicle",
+    "no-such-vehicle",
+    "not-handed-over",
+    "passphrase-empty",
+    "passphrases-differ",
+    "other",
+];
 
 fn here(path: &str) -> std::path::PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join(path)

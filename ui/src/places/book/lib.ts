@@ -51,6 +51,8 @@ export function saysText(says: LineContent, unit: string): string {
       return say('line-paper');
     case 'measured':
       return say('line-measured', { what: says.values.map(measuredText).join('\u00a0· ') });
+    case 'handover':
+      return say('line-handover');
     case 'plan':
       return planText(says, unit);
     case 'newer':
@@ -80,17 +82,18 @@ export function readingOf({ day: on, reading: read, says }: BookLine): ReadingFo
 /** Why a line no longer counts, in words; nothing where it does. */
 export function struckText({ says, struck: why }: BookLine): string {
   if (why === null) return '';
+  if (says.kind === 'handover') return why ? say('line-taken-back-why', { why }) : say('line-taken-back');
   if (says.kind === 'paper') return why ? say('line-thrown-away-why', { why }) : say('line-thrown-away');
   return why ? say('line-struck-why', { why }) : say('line-struck');
 }
 
-/** Only readings and visits can be put right; a paper is thrown away, and the car itself stays. */
+/** Only readings and visits can be put right; a paper is thrown away, a handover taken back, and the car itself stays. */
 export function canAmend({ says, struck }: BookLine): boolean {
   return struck === null && (says.kind === 'reading' || says.kind === 'visit');
 }
 
 export function canStrike({ says, struck }: BookLine): boolean {
-  return struck === null && says.kind !== 'vehicle' && says.kind !== 'newer' && says.kind !== 'paper';
+  return struck === null && says.kind !== 'vehicle' && says.kind !== 'newer' && says.kind !== 'paper' && says.kind !== 'handover';
 }
 
 export function canThrowAway({ says, struck }: BookLine): boolean {

@@ -18,6 +18,7 @@ fn told(today: Day) -> Vec<TodayView> {
     let mut door = Door {
         shelf: Shelf::in_memory(Writer::from_secret(&[7; 32])).unwrap(),
         photos: PhotoStore::open(photos.path(), SystemTime::UNIX_EPOCH).unwrap(),
+        folder: photos.path().to_owned(),
         catalogue: Catalogue::shipped().unwrap(),
         clock: Clock::Fixed(today),
     };

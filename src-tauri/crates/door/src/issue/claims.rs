@@ -73,7 +73,7 @@ pub(super) const fn engine_number(engine: Engine) -> u8 {
 }
 
 /// Whole units on the instrument. A reading has at most seven digits, so that it always fits.
-fn count(distance: Distance, unit: DistanceUnit) -> i32 {
+pub(super) fn count(distance: Distance, unit: DistanceUnit) -> i32 {
     i32::try_from(distance.floor(unit)).unwrap_or(i32::MAX)
 }
 
@@ -88,7 +88,7 @@ fn claimed(visit: &Visit, car: &Car) -> card::Visit {
     }
 }
 
-fn item(item: &ItemRef) -> Item {
+pub(super) fn item(item: &ItemRef) -> Item {
     match item {
         ItemRef::Catalogue(number) => Item::Catalogue(*number),
         ItemRef::Own(name) => Item::Own(name.to_string()),

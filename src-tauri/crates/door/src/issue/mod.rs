@@ -1,6 +1,7 @@
 //! The history card: what it claims, how it looks, and how it is read back.
 
 mod claims;
+mod compare;
 mod reading;
 mod sheet;
 

@@ -11,16 +11,21 @@ use crate::{
     Refusal,
 };
 
+/// Reads the text of a square and verifies it.
+pub(super) fn read_code(text: &str) -> Result<Verified, Refusal> {
+    let text = text.trim();
+    // The plain text of a card without an address has letters where a code has nothing but digits.
+    let code = text.rsplit_once('#').map_or(text, |(_, code)| code);
+    if text.lines().count() > 1 && code.chars().any(|c| !c.is_ascii_digit()) {
+        return Err(Refusal::new("card-plain"));
+    }
+    Ok(card::read(text)?)
+}
+
 impl Door {
     /// Reads the text of a card's square.
     pub(crate) fn card_read_view(&self, text: &str) -> Result<CardReadView, Refusal> {
-        let text = text.trim();
-        // The plain text of a card without an address has letters where a code has nothing but digits.
-        let code = text.rsplit_once('#').map_or(text, |(_, code)| code);
-        if text.lines().count() > 1 && code.chars().any(|c| !c.is_ascii_digit()) {
-            return Err(Refusal::new("card-plain"));
-        }
-        let Verified { claims, key } = card::read(text)?;
+        let Verified { claims, key } = read_code(text)?;
         Ok(self.read_view(&claims, key))
     }
 

@@ -10,6 +10,8 @@ pub struct CheckView {
     pub entries: usize,
     /// Photos verified.
     pub photos: usize,
+    /// Photos that an earlier owner kept, so that they are not looked for here.
+    pub left: usize,
     /// What is wrong; empty when all is well.
     pub faults: Vec<FaultView>,
 }

@@ -5,7 +5,7 @@ use ts_rs::TS;
 
 use super::{
     FoundView, FuelView, IntervalView, ItemView, MeasuredValueView, MoneyView, PaperView, PartView, Reading,
-    VehicleLine,
+    VehicleLine, WriterView,
 };
 use crate::{PartNoteForm, TroubleForm, VehicleForm};
 
@@ -24,6 +24,8 @@ pub struct LinesView {
     pub entries: usize,
     /// How many of them were written by a newer version.
     pub newer: usize,
+    /// Who wrote in it from when to when, in the order in which they began.
+    pub writers: Vec<WriterView>,
 }
 
 /// A line of the book.
@@ -134,6 +136,15 @@ pub enum LineContent {
         values: Vec<MeasuredValueView>,
         /// They were pasted from another program and not typed.
         pasted: bool,
+    },
+    /// The book was handed over.
+    Handover {
+        /// To the next owner; may be empty.
+        words: String,
+        /// The papers went with the book.
+        papers: bool,
+        /// The fingerprint of the key that handed it over.
+        by: String,
     },
     /// Written by a newer version.
     Newer,

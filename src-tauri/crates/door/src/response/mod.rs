@@ -12,6 +12,7 @@ mod counter;
 mod due;
 mod fuel;
 mod guide;
+mod handover;
 mod lines;
 mod measured;
 mod pump;
@@ -35,6 +36,7 @@ pub use counter::*;
 pub use due::*;
 pub use fuel::*;
 pub use guide::*;
+pub use handover::*;
 pub use lines::*;
 pub use measured::*;
 pub use pump::*;
@@ -86,6 +88,14 @@ pub enum Response {
     Vin(VinView),
     /// What a card says.
     CardRead(CardReadView),
+    /// What would be handed over.
+    Handover(HandoverView),
+    /// A file for the next owner was written.
+    Packed(PackedView),
+    /// A book was taken in.
+    Received(Box<ReceivedView>),
+    /// An old card was held against a book or a newer card.
+    Compared(Box<CompareView>),
     /// What the check found.
     Check(CheckView),
     /// What a scan tool's text says.

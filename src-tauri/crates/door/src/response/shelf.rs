@@ -37,6 +37,9 @@ pub struct VehicleLine {
     pub unit: String,
     /// The newest reading.
     pub reading: Option<DatedReading>,
+    /// The day on which this device handed its book over, since when it is read-only here; nothing where it can be
+    /// written in.
+    pub handed_over: Option<String>,
 }
 
 /// An item of the catalogue in a list.

@@ -14,7 +14,7 @@ use rules::vehicle::{Conditions, Equipment, Fitting, Vehicle};
 use units::{BookId, Day, DistanceUnit, SubjectId};
 
 use super::due::interval_view;
-use super::places::vehicle_line;
+use super::places::{fingerprint, vehicle_line};
 use super::show::{
     engine_key, found_view, fuel_view, item_view, measured_value_view, money_view, paper_view, part_view,
     reading_of, status_key,
@@ -44,6 +44,7 @@ impl Door {
             items: items.into_iter().map(|item| item_view(item, self.catalogue)).collect(),
             entries: self.shelf.count(car.book)?,
             newer: self.shelf.newer(car.book)?.len(),
+            writers: self.writers(car.book)?,
         })
     }
 
@@ -53,7 +54,7 @@ impl Door {
         let show = self.show(book, &self.shelf.vehicle(book)?.facts())?;
         let row = self.shelf.line(book, subject)?;
         let versions = self.shelf.versions(book, subject)?;
-        let versions = versions.iter().filter_map(|version| show.version(version)).collect();
+        let versions = versions.iter().filter_map(|version| show.version(version, subject)).collect();
         Ok(LineView { line: show.line(&row), versions })
     }
 
@@ -61,7 +62,9 @@ impl Door {
         let papers = self.shelf.papers(book)?.into_iter().map(|paper| (paper.subject, paper)).collect();
         let tied = self.shelf.tied(book)?;
         let own = FuelKind::own(vehicle.engine);
-        Ok(Show { door: self, unit: vehicle.unit, own, papers, tied })
+        let handovers = self.shelf.handovers(book)?.into_iter();
+        let handed_by = handovers.map(|row| (row.subject, fingerprint(row.writer))).collect();
+        Ok(Show { door: self, unit: vehicle.unit, own, papers, tied, handed_by })
     }
 }
 
@@ -93,6 +96,7 @@ fn says(row: &LineRow, text: &str) -> bool {
             contains(&note.number) || contains(&note.maker) || contains(&note.note) || same
         }
         Content::Trouble(trouble) => texts_of(trouble).any(contains),
+        Content::Handover(handover) => contains(&handover.words),
         Content::Vehicle(vehicle) => contains(&vehicle.name) || contains(&vehicle.make_model),
         Content::Reading(_)
         | Content::Instrument(_)
@@ -116,6 +120,8 @@ struct Show<'a> {
     own: FuelKind,
     papers: BTreeMap<SubjectId, PaperRow>,
     tied: BTreeSet<SubjectId>,
+    /// The fingerprints of those who handed the book over, by their lines.
+    handed_by: BTreeMap<SubjectId, String>,
 }
 
 impl Show<'_> {
@@ -137,14 +143,14 @@ impl Show<'_> {
     }
 
     /// A version, unless it only strikes the line out, which the line itself says.
-    fn version(&self, row: &VersionRow) -> Option<VersionView> {
+    fn version(&self, row: &VersionRow, subject: SubjectId) -> Option<VersionView> {
         let content = row.content.as_ref()?;
         Some(VersionView {
             written: day_of(row.written).to_string(),
             why: row.why.clone(),
             day: content.day().unwrap_or_else(|| day_of(row.written)).to_string(),
             reading: content.shown().map(|shown| reading_of(shown, self.unit)),
-            says: self.content(content, SubjectId([0; 16]), row.written),
+            says: self.content(content, subject, row.written),
             hash: row.hash.to_string(),
         })
     }
@@ -175,6 +181,11 @@ impl Show<'_> {
             Content::Trouble(trouble) => {
                 LineContent::Trouble { trouble: Box::new(trouble_form(trouble, self.unit)) }
             }
+            Content::Handover(handover) => LineContent::Handover {
+                words: handover.words.clone(),
+                papers: handover.papers,
+                by: self.handed_by.get(&subject).cloned().unwrap_or_default(),
+            },
         }
     }
 

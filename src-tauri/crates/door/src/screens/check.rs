@@ -3,6 +3,7 @@
 
 use book::Fault;
 use paper::PaperError;
+use units::BookId;
 
 use crate::{CheckView, Door, FaultView, Refusal};
 
@@ -14,19 +15,31 @@ impl Door {
             self.clear_thrown_away()?;
         }
         let mut faults: Vec<FaultView> = report.faults.iter().map(entry_fault).collect();
-        let mut photos = 0;
+        let (mut photos, mut left) = (0, 0);
         for book in self.shelf.books()? {
+            let kept_back = self.papers_kept_back(book)?;
             for paper in self.shelf.papers(book)? {
                 photos += 1;
                 match self.photos.check(paper.photo) {
                     Ok(()) => {}
+                    Err(PaperError::NotFound(_)) if paper.filed <= kept_back => {
+                        photos -= 1;
+                        left += 1;
+                    }
                     Err(PaperError::NotFound(hash)) => faults.push(fault("photo-missing", &hash.to_string())),
                     Err(PaperError::Damaged(hash)) => faults.push(fault("photo-damaged", &hash.to_string())),
                     Err(error) => return Err(error.into()),
                 }
             }
         }
-        Ok(CheckView { entries: report.entries, photos, faults })
+        Ok(CheckView { entries: report.entries, photos, left, faults })
+    }
+
+    /// Until when the papers of a book stayed with an earlier owner, in milliseconds since 1970; 0 where none did.
+    fn papers_kept_back(&self, book: BookId) -> Result<u64, Refusal> {
+        let handovers = self.shelf.handovers(book)?.into_iter();
+        let without = handovers.filter(|row| row.struck.is_none() && !row.content.papers);
+        Ok(without.map(|row| row.written).max().unwrap_or(0))
     }
 }
 

@@ -10,6 +10,7 @@ mod costs;
 mod due;
 mod fills;
 mod guides;
+mod handover;
 mod helped;
 mod measured;
 mod odometer;

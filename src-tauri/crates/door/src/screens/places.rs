@@ -140,6 +140,7 @@ pub(crate) fn vehicle_line(car: &Car) -> VehicleLine {
             day: day.to_string(),
             reading: reading_of(shown, car.unit()),
         }),
+        handed_over: car.handed_over.map(|day| day.to_string()),
     }
 }
 

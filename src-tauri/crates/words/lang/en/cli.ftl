@@ -20,12 +20,95 @@ cli-check-faults = { $faults ->
     [one] One fault was found
    *[other] { $faults } faults were found
 } among { $entries } entries and { $photos } photos.
+# $left: how many photos an earlier owner kept
+cli-check-left = { $left ->
+    [one] One photo
+   *[other] { $left } photos
+} stayed with an earlier owner.
 cli-rebuilt = The pages were worked out again from { $entries } entries.
 cli-serving = Open this address in a browser on this machine; Ctrl+C ends it:
 cli-verdict-unchanged = The signature verifies: unchanged since it was signed on { $day } with the key { $key }.
 cli-verdict-own-key = The key belongs to this device.
 cli-verdict-other-key = The key belongs to another device; compare it with the one that the seller shows.
 cli-verdict-work-not-proved = This does not prove that the work was done; the receipts in the book do, as far as they go.
+
+# Handing a book over and taking one in.
+cli-passphrase = The passphrase of the file:
+cli-passphrase-choose = A passphrase to lock the file with (empty for none):
+cli-passphrase-again = Once more:
+# $entries, $papers: how many
+cli-handover-written = The book is in { $path }: { $entries } entries and { $papers ->
+    [0] no photos or documents
+    [one] one photo or document
+   *[other] { $papers } photos and documents
+}.
+cli-handover-locked = It is locked; tell the next owner the passphrase by another way.
+cli-handover-open = It is not locked: whoever has the file can read the book.
+cli-handover-read-only = The book is read-only here from now on; should the sale fall through, ‘handover --take-back’ undoes that.
+cli-handover-taken-back = The handover of { $day } is taken back; the book can be written in again.
+cli-papers-missing = { $count ->
+    [one] One photo or document is missing:
+   *[other] { $count } photos and documents are missing:
+}
+cli-papers-stayed = The photos and documents stayed with the last owner.
+# $name: the vehicle; $new: entries that were not on the shelf before
+cli-received = The book of { $name } stands on the shelf: { $entries } entries and { $papers ->
+    [0] no new photos or documents
+    [one] one new photo or document
+   *[other] { $papers } new photos and documents
+}, every signature verified. Go on writing in it.
+cli-received-more = The book of { $name } was on the shelf: { $new ->
+    [0] nothing of the { $entries } entries in the file is new
+    [one] one of the { $entries } entries in the file is new
+   *[other] { $new } of the { $entries } entries in the file are new
+}, every signature verified.
+# $key: a fingerprint; $from, $to: days
+cli-writer = { $key } wrote { $entries ->
+    [one] one entry on { $from }
+   *[other] { $entries } entries from { $from } to { $to }
+}
+cli-words = The last owner says: { $words }
+
+# An old card held against a book or a newer card.
+cli-compare-old = The old card was signed on { $day } with the key { $key }.
+# $same: visits that are as printed
+cli-compare-book-unchanged = The book holds everything that the card vouches for, unchanged ({ $same } visits as printed).
+cli-compare-book-differs = The book does not hold everything that the card vouches for ({ $same } visits as printed).
+cli-compare-card-unchanged = The newer card contains the older one unchanged ({ $same } visits as printed).
+cli-compare-card-differs = The newer card does not contain the older one ({ $same } visits as printed).
+cli-compare-book-key-known = Its key has written in this book.
+cli-compare-book-key-unknown = Its key has written nothing in this book: it is another car’s, or the history was written anew under another key.
+cli-compare-card-key-known = The same key signed both.
+cli-compare-card-key-unknown = Another key signed the newer card, as after a change of owner or device.
+cli-compare-car-unknown = Not both show an identification number, so it is not certain that they are of one car.
+# $count: visits
+cli-compare-left-out = { $count ->
+    [one] One older visit was
+   *[other] { $count } older visits were
+} left out of the newer card so that it fits, and could not be compared.
+# $entries: how many; $newest: a day; $since: entries written later
+cli-moment-found = When the card was printed the book held { $entries } entries, the newest of { $newest }; each of them stands in it still, unchanged, and { $since } were written since.
+cli-moment-not-found = The book never was what the card vouches for: at least one of the entries of that day was left out or replaced, or the card is of another book.
+cli-moment-no-head = The card carries no head of its book, so only its visits could be compared.
+cli-moment-too-many = Several devices wrote so much at the same time that it can not be said whether the book was what the card vouches for.
+cli-moment-late = { $late ->
+    [one] One entry bears
+   *[other] { $late } entries bear
+} an earlier time and came in later, from another device or with a clock set back.
+# $day: the visit’s; $then, $now: a visit; $was, $is: a reading, a day or a number
+cli-difference-other-car = They are of different cars: the identification numbers differ.
+cli-difference-first-use = The day of first use was { $was } on the old card and is { $is } now.
+cli-difference-not-newer = The second card was issued before the first; give the older one first.
+cli-difference-latest-reading = The old card’s latest reading, { $was }, is not there, or a lower or earlier one follows it.
+cli-difference-instrument = The instrument replaced on { $day } (from { $was } to { $is }) is not there.
+cli-difference-fewer = The old card’s book held { $was } visits, the newer one’s { $is }.
+cli-difference-missing = missing     { $then }
+cli-difference-changed = changed     { $then }
+                now { $now }
+cli-difference-amended = amended     { $then }
+                now { $now }
+cli-difference-struck-out = struck out  { $then }
+cli-difference-added = added later  { $now }
 
 # What an item stands at.
 cli-state-overdue = overdue

@@ -134,7 +134,37 @@ refusal-not-an-id = ‘{ $text }’ is no id; take it from an answer of the prog
 refusal-entry = An entry is not in its proper form ({ $reason }); take the file from its source again.
 refusal-signature = The signature of entry { $hash } does not verify; take the file from its source again.
 refusal-gap = Entry { $hash } follows one that is missing; take the whole book.
-refusal-fork = Entry { $hash } stands where another entry stands already; one of the two books was rewritten, so keep the one you trust.
+# $key: the fingerprint of a key; $number: of the entry, counted from 1; $day: when it says it was written
+refusal-fork = The key { $key } wrote another entry { $number } on { $day } than the one that stands in your book; from there on one of the two books was rewritten, so nothing was taken in.
+# $day: of the handover
+refusal-left-out = The handover of { $day } names entry { $number } of the key { $key }, which is missing or another one; someone cut the book short, so nothing was taken in.
+
+# ---- Handing a book over, and taking one in
+
+refusal-handed-over = This book was handed over on { $day } and is read-only here; take the handover back to write in it again.
+refusal-others-handover = Another device handed the book over, and only that one can take it back.
+refusal-written-meanwhile = Something was written in the book while its file was being made, so it was not handed over; hand it over again.
+refusal-handover-other-file = The file is no book that was handed over; ask for the file that the last owner’s program wrote.
+refusal-handover-cut-short = The file ends before the book does, so nothing was taken in; copy it once more from where it came.
+refusal-handover-damaged = The file is damaged ({ $reason }), so nothing was taken in; copy it once more from where it came.
+refusal-handover-newer = The file is of version { $version }, which this program does not know; update the program.
+refusal-handover-locked = The file is locked; give the passphrase that the last owner chose.
+refusal-handover-passphrase = This passphrase does not open the file; ask the last owner for the right one.
+refusal-handover-work = The lock of the file asks for scrypt work of 2^{ $work }, and at most 2^{ $most } is done; have it locked anew.
+refusal-handover-too-much = The book has more than the { $most } { $what ->
+    [entries] entries
+    [entry-bytes] bytes of entries
+    [paper-bytes] bytes of one paper
+   *[papers] papers
+} that one file may hold; hand it over without its papers.
+refusal-handover-unnamed = The file holds something that no line of the book names ({ $hash }), so nothing was taken in; ask for the file that the last owner’s program wrote.
+refusal-handover-changed = A paper in the file is not what the book says it is ({ $hash }), so nothing was taken in; copy the file once more from where it came.
+refusal-handover-stream = The file could not be read or written ({ $reason }); check that its disk can be reached.
+refusal-passphrase-length = A passphrase has from 1 to { $most } bytes; choose a shorter one.
+refusal-file-exists = There is a file ‘{ $path }’ already; choose another name.
+
+# ---- The database and the device
+
 refusal-database = The database refuses ({ $reason }); check the shelf, and bring it back from a backup if the check finds faults.
 refusal-randomness = This device gives no random numbers, without which nothing can be signed; restart it and try again.
 refusal-catalogue = The program’s own catalogue is wrong ({ $reason }); install the program again.
@@ -162,4 +192,7 @@ refusal-card-content = The signature is right, but what it signs is no card; who
 refusal-shelf-empty = The shelf holds no vehicle yet; add one first.
 refusal-which-vehicle = The shelf holds several vehicles; name one of them with --vehicle: { $names }.
 refusal-no-such-vehicle = There is no vehicle named ‘{ $name }’ on this shelf; it holds: { $names }.
+refusal-not-handed-over = The book has not been handed over, so there is nothing to take back.
+refusal-passphrase-empty = The file with the passphrase is empty; write the passphrase into it.
+refusal-passphrases-differ = The two passphrases differ, so nothing was written; type the same one twice.
 refusal-other = This can not be done ({ $code }); update the program.

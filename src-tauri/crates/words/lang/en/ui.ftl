@@ -937,6 +937,154 @@ cardpage-text = The text in the square
 cardpage-signed = Signed with the key { $fingerprint }
 cardpage-page = The card, page { $number } of { $of }
 
+# ---- Handing the book over
+
+handover-title = Hand over
+handover-for = One file for the next owner. He opens it with the same program and goes on writing in the same book; every signature comes with it, so a card that you printed still holds against it.
+handover-holds = The file holds
+# $entries: how many
+handover-entries = { $entries } entries: every visit, reading, cost and note as it was written, struck-out lines too, with the plan and the numbers of the car
+# $room: how much, with its unit
+handover-papers = { $count ->
+    [0] none
+    [one] one photo or document ({ $room })
+   *[other] { $count } photos and documents ({ $room })
+}
+handover-missing = { $count ->
+    [one] One photo or document of the book is missing or damaged and cannot go with it.
+   *[other] { $count } photos and documents of the book are missing or damaged and cannot go with it.
+}
+handover-without-papers = Keep the photos and documents here
+handover-day = Day of the handover
+handover-reading = Reading at the handover
+may-be-empty = May stay empty.
+handover-words = To the next owner
+handover-words-hint = May stay empty. It stands in the book for everybody who has it after him.
+handover-passphrase = Passphrase for the file
+handover-passphrase-hint = Without one, whoever has the file can read the book.
+handover-passphrase-again = The passphrase once more
+handover-passphrase-differs = The two are not the same yet.
+handover-ask = Hand the book over
+handover-means = From then on this book is read-only here.
+handover-means-undo = Should the sale fall through, it can be taken back; that stays readable in the book.
+handover-do = Write the file and hand it over
+handover-busy = The file is being written …
+# $entries, $papers: how many; $room: how much, with its unit
+handover-written = The file is whole: { $entries } entries, { $papers ->
+    [0] no photos or documents
+    [one] one photo or document
+   *[other] { $papers } photos and documents
+}, { $room }.
+handover-is-locked = It is locked; tell the next owner the passphrase by another way.
+handover-is-open = It is not locked.
+handover-fetch = Save the file
+# $path: a file
+handover-stands = It stands at { $path }.
+handover-papers-went = went with the book
+handover-papers-stayed = stayed here
+handover-again = Write the file again
+handover-again-for = The same book once more, as it was handed over: for a file that was lost, or a passphrase that was forgotten.
+handover-again-do = Write the file
+handover-back = Take it back
+handover-back-for = Then the book can be written in here again. The handover is struck out and stays readable. A file that was given away can not be called back.
+handover-back-do = Take the book back
+# $day: a day
+handed-over-line = Handed over on { $day }: this book is read-only here.
+handed-over-way = Take it back
+handed-over-place = The car has gone to its next owner, and so has its book. Here its history can be read and its card printed; nothing more is written.
+handed-over-book = Read the book
+line-handover = Handed over to the next owner
+line-taken-back = Taken back
+# $why: the reason
+line-taken-back-why = Taken back: { $why }
+fact-key = Key
+writers = Who wrote in this book
+writers-for = A book knows devices by their keys, and no names.
+# $from, $to: days
+writer-span = { $from } to { $to }
+writer-entries = { $entries ->
+    [one] one entry
+   *[other] { $entries } entries
+}
+# $days: one or more
+writer-handed-over = handed it over on { $days }
+# $fingerprint: of a key
+writer-own = This device, { $fingerprint }
+writer-key = Key { $fingerprint }
+receive-title = Take in a book
+receive-for = For the file that the last owner of a car wrote. Every signature is verified before anything is written.
+receive-choose = Choose the file
+receive-locked = The file is locked. The last owner knows the passphrase.
+passphrase = Passphrase
+receive-open = Open it
+# $share: per cent
+receive-busy = Reading and verifying … { $share } %
+# $name: the car
+received = The book of { $name } is here: { $entries } entries and { $papers ->
+    [0] no photos or documents
+    [one] one photo or document
+   *[other] { $papers } photos and documents
+}, every signature verified. You go on writing in it.
+received-more = The book of { $name } was here already: { $new ->
+    [0] nothing of the { $entries } entries in the file is new
+    [one] one of the { $entries } entries in the file is new
+   *[other] { $new } of the { $entries } entries in the file are new
+}, every signature verified.
+received-stayed = The photos and documents stayed with the last owner.
+received-missing = { $count ->
+    [one] One photo or document of the book is missing from the file.
+   *[other] { $count } photos and documents of the book are missing from the file.
+}
+received-words = From the last owner
+received-open = Open the book of { $name }
+compare-title = Hold an old card against this book
+compare-for = A card that an earlier owner printed says whether his years stand in the book as they stood then.
+compare-text = The text in the card’s square
+compare-text-hint = Scan the square with any camera and copy the whole address.
+compare-do = Compare
+# $day: the card’s; $same: visits as they are printed
+compare-unchanged = The book holds everything that the card of { $day } vouches for ({ $same ->
+    [one] one visit
+   *[other] { $same } visits
+} as printed).
+compare-differs = The book does not hold everything that the card of { $day } vouches for ({ $same ->
+    [one] one visit
+   *[other] { $same } visits
+} as printed).
+compare-key-known = The card’s key, { $fingerprint }, has written in this book.
+compare-key-unknown = The card’s key, { $fingerprint }, has written nothing in this book: it is another car’s, or the history was written anew under another key.
+compare-car-unknown = Not both show an identification number, so it is not certain that they are of one car.
+# $entries, $since: how many; $newest: a day
+compare-moment-found = When the card was printed the book held { $entries } entries, the newest of { $newest }. Each of them stands in it still, unchanged; { $since ->
+    [0] nothing was written since.
+    [one] one was written since.
+   *[other] { $since } were written since.
+}
+compare-moment-not-found = The book never was what the card vouches for: at least one entry of that day was left out or replaced, or the card is of another book.
+compare-moment-no-head = The card says nothing of the book as a whole, so only its visits could be compared.
+compare-moment-too-many = Several devices wrote so much at the same time that it cannot be said whether the book was what the card vouches for.
+compare-late = { $late ->
+    [one] One entry bears
+   *[other] { $late } entries bear
+} an earlier time and came in later, from another device or with a clock set back.
+compare-difference-other-car = The identification numbers differ.
+# $was, $is: a day
+compare-difference-first-use = The day of first use was { $was } on the card and is { $is } now.
+compare-difference-not-newer = The second card was issued before the first.
+# $was: a reading and its day
+compare-difference-latest-reading = The card’s latest reading, { $was }, is not in the book.
+# $was, $is: readings
+compare-difference-instrument = The instrument that was replaced on { $day }, from { $was } to { $is }, is not in the book.
+compare-difference-fewer = The book held { $was } visits then, and { $is } now.
+compare-difference-missing = A visit of { $day } is not in the book.
+compare-difference-changed = On { $day } the book holds another visit.
+compare-difference-amended = The visit of { $day } was put right since; what stood there stays readable.
+compare-difference-struck-out = The visit of { $day } was struck out since and stays readable.
+compare-difference-added = A visit of { $day } was written down after the card.
+# $visit: day, reading and work
+compare-then = On the card: { $visit }
+compare-now = In the book: { $visit }
+
 # ---- A car
 
 first-title = A service book for your car
@@ -1053,6 +1201,10 @@ check-right = Everything verified: { $entries ->
     [one] { $photos } photo
    *[other] { $photos } photos
 }.
+check-left = { $count ->
+    [one] One photo
+   *[other] { $count } photos
+} stayed with an earlier owner.
 check-faults = { $count ->
     [one] One fault was found.
    *[other] { $count } faults were found.
