@@ -1652,6 +1652,28 @@ words: string,
  */
 papers: boolean, };
 
+export type HandoverForm = {
+/**
+ * The day; today when empty.
+ */
+day: string,
+/**
+ * What the instrument shows; may be empty.
+ */
+reading: string,
+/**
+ * To the next owner, at most 2 000 characters; may be empty.
+ */
+words: string,
+/**
+ * The photos and documents stay here.
+ */
+without_papers: boolean,
+/**
+ * The owner has been asked about an implausible reading and wants it kept.
+ */
+keep: boolean, };
+
 export type HandoverView = {
 /**
  * The vehicle.

@@ -27,7 +27,7 @@ const belt: JobView = {
   guide: null,
 };
 const view: BayView = {
-  vehicle: { book: 'b', name: 'Heron', make_model: '', engine: 'petrol', unit: 'km', reading: null },
+  vehicle: { book: 'b', name: 'Heron', make_model: '', engine: 'petrol', unit: 'km', reading: null, handed_over: null },
   today: '2026-11-25',
   jobs: [oil, belt],
   leading: '98',

@@ -6,7 +6,7 @@ import { nothingRead } from '../../parts/from-paper';
 import { digitsOf, endedBy, erase, freshDraft, groupBefore, isStray, isUntouched, paperDraft, readingForm, shown, startDraft, strokeOf, tap, worthKeeping } from './lib';
 
 const view: PumpView = {
-  vehicle: { book: 'b', name: 'Heron', make_model: '', engine: 'petrol', unit: 'km', reading: null },
+  vehicle: { book: 'b', name: 'Heron', make_model: '', engine: 'petrol', unit: 'km', reading: null, handed_over: null },
   today: '2026-11-25',
   leading: '98',
   digits: 5,

@@ -5,7 +5,7 @@ import type { BriefView } from '../../../door/types';
 import { briefParts, briefText } from './brief';
 
 const view: BriefView = {
-  vehicle: { book: 'b', name: 'Heron', make_model: 'Larkspur Estate', engine: 'petrol', unit: 'km', reading: null },
+  vehicle: { book: 'b', name: 'Heron', make_model: 'Larkspur Estate', engine: 'petrol', unit: 'km', reading: null, handed_over: null },
   vin: null,
   today: '2026-06-01',
   day: '2026-05-30',
