@@ -59,7 +59,7 @@ test('a book is handed over with a passphrase, taken in, written in, and taken b
   await page.getByText('The file is whole').waitFor();
   for (const place of ['today', 'pump', 'counter', 'bay', 'book', 'sheet']) {
     await page.goto(`${page.url().split('#')[0]}#/${place}`);
-    await page.getByText(/Handed over on 1.Jun.2026: this book is read-only here/).waitFor();
+    await page.getByText(/Handed over on 1.Jun.2026; read-only here/).waitFor();
     await page.getByRole('heading', { level: 1 }).first().waitFor();
     assert.equal(await page.getByRole('main').locator('button.main, input[type=file]').count(), 0, place);
   }
@@ -69,10 +69,10 @@ test('a book is handed over with a passphrase, taken in, written in, and taken b
   await other.page.getByLabel('Choose the file').setInputFiles(file);
   await other.page.getByText('The file is locked').waitFor();
   await other.page.getByLabel('Passphrase').fill('not this one');
-  await other.page.getByRole('button', { name: 'Open it' }).click();
+  await other.page.getByRole('button', { name: 'Open it', exact: true }).click();
   assert.match(await other.page.getByRole('alert').innerText(), /does not open the file/);
   await other.page.getByLabel('Passphrase').fill(PASSPHRASE);
-  await other.page.getByRole('button', { name: 'Open it' }).click();
+  await other.page.getByRole('button', { name: 'Open it', exact: true }).click();
   await other.page.getByText('every signature verified').waitFor();
   await other.page.getByText('Mind the left wing mirror').waitFor();
   await other.page.getByRole('button', { name: /^Open the book of/ }).click();

@@ -239,6 +239,7 @@ export interface Words {
   'photo-progress': 'done' | 'total';
   'photo-known': 'count';
   'paper-open': 'day';
+  'paper-missing': 'day';
   'paper-open-page': 'day' | 'page';
   'paper-of': 'day';
   'paper-of-page': 'day' | 'page';
@@ -668,7 +669,6 @@ export interface Words {
   'handover-back-for': never;
   'handover-back-do': never;
   'handed-over-line': 'day';
-  'handed-over-way': never;
   'handed-over-place': never;
   'handed-over-book': never;
   'line-handover': never;

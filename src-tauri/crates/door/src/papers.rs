@@ -79,7 +79,7 @@ impl Door {
     }
 
     /// Refuses a book that is not there, or that this device has handed over.
-    fn check_writable(&self, book: BookId) -> Result<(), Refusal> {
+    pub(crate) fn check_writable(&self, book: BookId) -> Result<(), Refusal> {
         self.shelf.vehicle(book)?;
         match self.shelf.handed_over(book)? {
             Some(handover) => {

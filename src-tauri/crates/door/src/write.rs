@@ -20,6 +20,10 @@ use crate::{
 impl Door {
     /// The one function through which every change goes.
     pub(crate) fn change(&mut self, request: Request) -> Result<WrittenView, Refusal> {
+        // Said before anything else, so that nobody is asked about a reading that is not taken anyway.
+        if let Some(book) = written_in(&request) {
+            self.check_writable(book.parse()?)?;
+        }
         match request {
             Request::AddVehicle { vehicle } => self.add_vehicle(&vehicle),
             Request::ChangeVehicle { book, vehicle } => self.change_vehicle(book.parse()?, &vehicle),
@@ -250,6 +254,28 @@ impl Door {
         let car = self.car(book)?;
         let change = forms::plan(item, form, self.catalogue, self.clock.today())?;
         self.write(car.book, Change::Begin(Content::Plan(PlanContent(change))))
+    }
+}
+
+/// The book in which a request writes. Striking a line out is not among them, because that takes a handover back; the
+/// book itself tells one line from another.
+fn written_in(request: &Request) -> Option<&str> {
+    match request {
+        Request::ChangeVehicle { book, .. }
+        | Request::TakeReading { book, .. }
+        | Request::ReplaceInstrument { book, .. }
+        | Request::RecordVisit { book, .. }
+        | Request::AmendReading { book, .. }
+        | Request::AmendVisit { book, .. }
+        | Request::WriteTrouble { book, .. }
+        | Request::AmendTrouble { book, .. }
+        | Request::WriteBought { book, .. }
+        | Request::WriteMeasured { book, .. }
+        | Request::NotePart { book, .. }
+        | Request::TiePaper { book, .. }
+        | Request::ThrowAway { book, .. }
+        | Request::ChangePlan { book, .. } => Some(book),
+        _ => None,
     }
 }
 

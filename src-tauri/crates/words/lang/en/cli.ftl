@@ -87,7 +87,11 @@ cli-compare-left-out = { $count ->
    *[other] { $count } older visits were
 } left out of the newer card so that it fits, and could not be compared.
 # $entries: how many; $newest: a day; $since: entries written later
-cli-moment-found = When the card was printed the book held { $entries } entries, the newest of { $newest }; each of them stands in it still, unchanged, and { $since } were written since.
+cli-moment-found = When the card was printed the book held { $entries } entries, the newest of { $newest }; each of them stands in it still, unchanged; { $since ->
+    [0] nothing was written since.
+    [one] one was written since.
+   *[other] { $since } were written since.
+}
 cli-moment-not-found = The book never was what the card vouches for: at least one of the entries of that day was left out or replaced, or the card is of another book.
 cli-moment-no-head = The card carries no head of its book, so only its visits could be compared.
 cli-moment-too-many = Several devices wrote so much at the same time that it can not be said whether the book was what the card vouches for.

@@ -394,6 +394,7 @@ photo-known = { $count ->
    *[other] { $count } of the photos are in the book already; they are the same papers.
 }
 paper-open = Open the paper of { $day }
+paper-missing = The photo of { $day } is not on this device
 paper-open-page = Open the paper of { $day }, page { $page }
 paper-of = Paper filed on { $day }
 paper-of-page = Paper filed on { $day }, page { $page }
@@ -989,8 +990,7 @@ handover-back = Take it back
 handover-back-for = Then the book can be written in here again. The handover is struck out and stays readable. A file that was given away can not be called back.
 handover-back-do = Take the book back
 # $day: a day
-handed-over-line = Handed over on { $day }: this book is read-only here.
-handed-over-way = Take it back
+handed-over-line = Handed over on { $day }; read-only here
 handed-over-place = The car has gone to its next owner, and so has its book. Here its history can be read and its card printed; nothing more is written.
 handed-over-book = Read the book
 line-handover = Handed over to the next owner
