@@ -147,11 +147,7 @@ struct Brought(Mutex<Option<File>>);
 
 /// Takes a piece of a book file in. The header `first` says that it begins a new one.
 #[tauri::command(async)]
-fn bring_book(
-    opened: State<'_, Opened>,
-    brought: State<'_, Brought>,
-    call: Call<'_>,
-) -> Result<(), Refusal> {
+fn bring_book(opened: State<'_, Opened>, brought: State<'_, Brought>, call: Call<'_>) -> Result<(), Refusal> {
     let mut brought = brought.0.lock().unwrap_or_else(PoisonError::into_inner);
     if call.headers().contains_key("first") {
         *brought = Some(opened.with(|door| door.scratch_file())?);

@@ -48,7 +48,9 @@ pub enum BookError {
     #[error("the line {0} is struck out already")]
     Struck(SubjectId),
     /// This device has handed the book over.
-    #[error("this book was handed over on {day} and is read-only here; take the handover back to write in it again")]
+    #[error(
+        "this book was handed over on {day} and is read-only here; take the handover back to write in it again"
+    )]
     HandedOver {
         /// The line of the handover.
         subject: SubjectId,
@@ -68,7 +70,9 @@ pub enum BookError {
     #[error("entry {0} follows one that is missing; take the whole book")]
     Gap(Hash),
     /// A writer's chain has two different entries in one place.
-    #[error("the key {writer} wrote two different entries with the number {number}; one of the two books was rewritten")]
+    #[error(
+        "the key {writer} wrote two different entries with the number {number}; one of the two books was rewritten"
+    )]
     Fork {
         /// The hash of the entry that came in.
         hash: Hash,
@@ -80,7 +84,9 @@ pub enum BookError {
         time: Millis,
     },
     /// A handover names an entry that is not there.
-    #[error("the handover of {day} names entry {number} of the key {writer}, which is missing or another one")]
+    #[error(
+        "the handover of {day} names entry {number} of the key {writer}, which is missing or another one"
+    )]
     LeftOut {
         /// The day of the handover.
         day: Day,

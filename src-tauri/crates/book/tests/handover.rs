@@ -175,8 +175,7 @@ fn spans_say_who_wrote_from_when_to_when() {
         .into_iter()
         .map(|span| (span.writer, span.first, span.last, span.entries))
         .collect();
-    let expected =
-        [(writer(1).key(), times(0), times(10), 7), (writer(2).key(), times(20), times(21), 2)];
+    let expected = [(writer(1).key(), times(0), times(10), 7), (writer(2).key(), times(20), times(21), 2)];
     assert_eq!(spans, expected, "the third has written nothing yet");
     assert_eq!(Shelf::in_memory(writer(4)).unwrap().spans(book).unwrap(), []);
 }

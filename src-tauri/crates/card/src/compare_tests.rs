@@ -104,7 +104,9 @@ fn of_two_visits_on_one_day_each_has_its_own_pair() {
     };
     assert_eq!(differences(&two(&[1], &[2]), &two(&[2], &[1])), []);
     let changed = differences(&two(&[1], &[1]), &two(&[1], &[2]));
-    assert!(matches!(&changed[..], [Difference::Changed { newer, .. }] if newer.items == [Item::Catalogue(2)]));
+    assert!(
+        matches!(&changed[..], [Difference::Changed { newer, .. }] if newer.items == [Item::Catalogue(2)])
+    );
 }
 
 #[test]
@@ -120,7 +122,9 @@ fn what_was_left_out_to_fit_does_not_count_as_missing() {
     newer.left_out = 3;
     assert_eq!(compare(&older, &newer).left_out, 3);
     older.visits.push(visit("2020-03-02", 90_001, &[9]));
-    assert!(matches!(&differences(&older, &newer)[..], [Difference::Missing(visit)] if visit.reading == 90_001));
+    assert!(
+        matches!(&differences(&older, &newer)[..], [Difference::Missing(visit)] if visit.reading == 90_001)
+    );
     // A card without room for any.
     newer.left_out = 6;
     newer.visits.clear();

@@ -49,9 +49,9 @@ pub use response::*;
 pub use save::{refuse_file, save};
 pub use screens::{codes_of_text as read_codes, vin_view as read_vin};
 pub use typed::{
-    AnswerForm, AnswerKey, BoughtForm, DrivenForm, EndForm, FoundForm, FuelForm, HandoverForm, HereForm, IntervalForm,
-    ItemForm, MeasuredForm, MeasuredValueForm, NumberForm, PartForm, PartNoteForm, PlanForm, ReadingForm,
-    ScanForm, TroubleForm, VehicleForm, VisitForm,
+    AnswerForm, AnswerKey, BoughtForm, DrivenForm, EndForm, FoundForm, FuelForm, HandoverForm, HereForm,
+    IntervalForm, ItemForm, MeasuredForm, MeasuredValueForm, NumberForm, PartForm, PartNoteForm, PlanForm,
+    ReadingForm, ScanForm, TroubleForm, VehicleForm, VisitForm,
 };
 pub use types::typescript;
 pub use units::Day;

@@ -329,8 +329,7 @@ fn a_photo_that_is_missing_is_named_and_the_rest_goes() {
     let (mut first, book, _) = first_owner();
     first.paper(&book, 11);
     let lost = first.paper(&book, 12);
-    let Response::Line(line) =
-        first.door.ask(Request::Line { book: book.clone(), subject: lost }).unwrap()
+    let Response::Line(line) = first.door.ask(Request::Line { book: book.clone(), subject: lost }).unwrap()
     else {
         panic!()
     };

@@ -148,7 +148,10 @@ fn screens(book: &str) -> Vec<Request> {
         Request::Counter { book: book() },
         Request::Parts { book: book(), item: None },
         Request::Bay { book: book() },
-        Request::Lines { book: book(), filter: LineFilter { text: Some("x".to_owned()), ..LineFilter::default() } },
+        Request::Lines {
+            book: book(),
+            filter: LineFilter { text: Some("x".to_owned()), ..LineFilter::default() },
+        },
         Request::Sheet { book: book() },
         Request::Card { book: book(), options: CardOptions::default() },
         Request::Troubles { book: book() },

@@ -57,9 +57,9 @@ pub(crate) fn unlock<R: BufRead + Seek>(
 
 fn refused(error: DecryptError) -> ExchangeError {
     match error {
-        DecryptError::DecryptionFailed
-        | DecryptError::KeyDecryptionFailed
-        | DecryptError::NoMatchingKeys => ExchangeError::WrongPassphrase,
+        DecryptError::DecryptionFailed | DecryptError::KeyDecryptionFailed | DecryptError::NoMatchingKeys => {
+            ExchangeError::WrongPassphrase
+        }
         DecryptError::ExcessiveWork { required, .. } => ExchangeError::TooMuchWork(required),
         DecryptError::Io(error) => ExchangeError::reading(error),
         other => ExchangeError::damaged(&other),

@@ -30,7 +30,11 @@ pub struct Contents {
 ///
 /// Photos and documents are copied as streams. One whose bytes no longer have its name refuses the whole; what was
 /// written until then is no file.
-pub fn pack(contents: &Contents, passphrase: Option<&Passphrase>, out: impl Write) -> Result<(), ExchangeError> {
+pub fn pack(
+    contents: &Contents,
+    passphrase: Option<&Passphrase>,
+    out: impl Write,
+) -> Result<(), ExchangeError> {
     match passphrase {
         None => archive(contents, out).map(drop),
         Some(passphrase) => {

@@ -73,11 +73,7 @@ impl Parcel {
         kept.map(|()| new.len())
     }
 
-    fn copy_papers(
-        &mut self,
-        store: &PhotoStore,
-        new: &mut Vec<(Kept, Hash)>,
-    ) -> Result<(), ExchangeError> {
+    fn copy_papers(&mut self, store: &PhotoStore, new: &mut Vec<(Kept, Hash)>) -> Result<(), ExchangeError> {
         self.input.seek(SeekFrom::Start(0)).map_err(ExchangeError::reading)?;
         let mut archive = Archive::new(&mut self.input);
         let mut members = Members(archive.entries().map_err(ExchangeError::reading)?.raw(true));
@@ -186,7 +182,11 @@ fn has_name(input: &mut dyn Read, listed: Listed) -> Result<(), ExchangeError> {
     if length < listed.bytes {
         return Err(ExchangeError::CutShort);
     }
-    if Hash(hash.finalize().into()) == listed.hash { Ok(()) } else { Err(ExchangeError::Changed(listed.hash)) }
+    if Hash(hash.finalize().into()) == listed.hash {
+        Ok(())
+    } else {
+        Err(ExchangeError::Changed(listed.hash))
+    }
 }
 
 /// An archive ends in zeros. Reading on to the end also has a locked file say whether it is all there.

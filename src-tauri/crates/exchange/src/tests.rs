@@ -181,10 +181,8 @@ fn every_cut_is_refused() {
     // The last two blocks are the zeros at the end of the archive, which may be missing.
     for end in (0..bytes.len() - 1024).step_by(97) {
         let refused = refused(&bytes[..end]);
-        let expected = matches!(
-            refused,
-            ExchangeError::CutShort | ExchangeError::OtherFile | ExchangeError::Damaged(_)
-        );
+        let expected =
+            matches!(refused, ExchangeError::CutShort | ExchangeError::OtherFile | ExchangeError::Damaged(_));
         assert!(expected, "cut at {end}: {refused:?}");
     }
     let locked = house.packed(Some("x"));
@@ -304,7 +302,8 @@ fn bytes_that_are_no_photo_are_not_kept() {
     let paper = PaperContent { photo: hash, width: 1, height: 1, whole: None, page: None };
     house.shelf.append(stamp(2), house.book, Change::Begin(Content::Paper(paper))).unwrap();
     let entries = sequence(&house.shelf.entries(house.book).unwrap());
-    let listed = CborValue::Array(vec![CborValue::Bytes(hash.0.to_vec()), CborValue::from(fake.len() as u64)]);
+    let listed =
+        CborValue::Array(vec![CborValue::Bytes(hash.0.to_vec()), CborValue::from(fake.len() as u64)]);
     let head = manifest(house.book, 3, entries.len(), vec![listed]);
     let name = format!("photos/{hash}.jpg");
     let bytes = archive(&[("manifest.cbor", &head), ("entries.cbor", &entries), (&name, &fake)]);

@@ -6,7 +6,9 @@ use units::cbor;
 use units::{BookId, Hash, SubjectId, WriterKey};
 
 use crate::BookError;
-use crate::content::{Content, ContentKind, MeasuredContent, MeasuredValue, PaperContent, VisitContent, status_number};
+use crate::content::{
+    Content, ContentKind, MeasuredContent, MeasuredValue, PaperContent, VisitContent, status_number,
+};
 use crate::entry::{Body, Entry, Millis};
 
 const MILLIS_A_DAY: Millis = 86_400_000;

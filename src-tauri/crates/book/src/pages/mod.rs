@@ -17,9 +17,9 @@ use crate::entry::Entry;
 
 pub(crate) use dump::dump;
 pub(crate) use fold::fold;
+pub use handovers::HandoverRow;
 pub(crate) use handovers::writer_of;
 pub(crate) use lines::line;
-pub use handovers::HandoverRow;
 pub use lines::{LineFilter, LineRow, NewerRow, VersionRow};
 pub use rows::{DoneRow, FillRow, MeasuredRow, PaperRow, ReadingRow};
 

@@ -84,10 +84,9 @@ impl Shelf {
             return Err(BookError::NoSuchBook(book));
         }
         match self.handed_over(book)? {
-            Some(handover) if !change.strikes_out(handover.subject) => Err(BookError::HandedOver {
-                subject: handover.subject,
-                day: handover.content.day,
-            }),
+            Some(handover) if !change.strikes_out(handover.subject) => {
+                Err(BookError::HandedOver { subject: handover.subject, day: handover.content.day })
+            }
             _ => Ok(()),
         }
     }

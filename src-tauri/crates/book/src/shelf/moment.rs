@@ -73,9 +73,9 @@ impl Shelf {
     }
 
     fn chains(&self, book: BookId) -> Result<Vec<Chain>, BookError> {
-        let mut statement = self.connection.prepare_cached(
-            "SELECT writer, time, hash FROM entry WHERE book = ?1 ORDER BY writer, number",
-        )?;
+        let mut statement = self
+            .connection
+            .prepare_cached("SELECT writer, time, hash FROM entry WHERE book = ?1 ORDER BY writer, number")?;
         let mut rows = statement.query(params![book.0])?;
         let mut chains: Vec<Chain> = Vec::new();
         while let Some(row) = rows.next()? {
@@ -163,7 +163,8 @@ impl Search<'_> {
             let (_, hash) = chain.entries.get(number)?;
             Some(ChainEnd { writer: chain.writer, number: number as u64, hash: *hash })
         });
-        let newest = held().flat_map(|(chain, length)| &chain.entries[..*length]).map(|(time, _)| *time).max();
+        let newest =
+            held().flat_map(|(chain, length)| &chain.entries[..*length]).map(|(time, _)| *time).max();
         let newest = newest.unwrap_or_default();
         let later = held().flat_map(|(chain, length)| &chain.entries[*length..]);
         Moment {

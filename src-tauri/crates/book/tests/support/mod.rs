@@ -3,8 +3,8 @@
 
 use book::content::{
     AnswerContent, BoughtContent, By, Came, Content, EndContent, Fill, Filled, FoundContent, Fuel,
-    HandoverContent, InstrumentContent, Liquid, Mark, MeasuredContent, MeasuredValue, NumberContent, PageContent,
-    PaperContent, PartContent, PartNoteContent, PlanContent, ReadingContent, Said, ScanContent,
+    HandoverContent, InstrumentContent, Liquid, Mark, MeasuredContent, MeasuredValue, NumberContent,
+    PageContent, PaperContent, PartContent, PartNoteContent, PlanContent, ReadingContent, Said, ScanContent,
     TroubleContent, VehicleContent, VisitContent,
 };
 use book::entry::Writer;

@@ -81,7 +81,8 @@ impl Terminal<'_> {
 
     /// Opens a file, and asks for its passphrase where it needs one and somebody is there to be asked.
     fn open_book_file(&self, path: &Path, passphrase_file: Option<&Path>) -> Result<BookFile, Refusal> {
-        let open = || File::open(path).map_err(|error| door::refuse_file(&path.display().to_string(), &error));
+        let open =
+            || File::open(path).map_err(|error| door::refuse_file(&path.display().to_string(), &error));
         let given = passphrase_file.map(passphrase_in).transpose()?;
         match door::open_book_file(open()?, given.as_deref().unwrap_or_default()) {
             Err(refusal) if refusal.code == "handover-locked" && std::io::stdin().is_terminal() => {

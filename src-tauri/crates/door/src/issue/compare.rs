@@ -195,7 +195,8 @@ impl Door {
     fn in_book(&self, visit: &VisitContent, unit: DistanceUnit) -> CardVisit {
         let shown = visit.shown.unwrap_or_default();
         let items = visit.items.iter().map(claims::item).collect();
-        let visit = card::Visit { day: visit.day, reading: claims::count(shown, unit), flags: by(visit), items };
+        let visit =
+            card::Visit { day: visit.day, reading: claims::count(shown, unit), flags: by(visit), items };
         self.printed(&visit, unit)
     }
 
@@ -274,7 +275,11 @@ impl BookLines {
                     && claims::count(content.new, unit) == change.new
             })
         };
-        claims.instruments.iter().filter(move |change| !held(change)).map(move |change| instrument(change, unit))
+        claims
+            .instruments
+            .iter()
+            .filter(move |change| !held(change))
+            .map(move |change| instrument(change, unit))
     }
 }
 
