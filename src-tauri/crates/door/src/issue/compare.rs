@@ -16,12 +16,10 @@ use rules::upkeep::ItemRef;
 use units::{BookId, Day, DistanceUnit, WriterKey};
 
 use super::claims;
-use super::reading::read_code;
+use super::reading::{read_code, reading};
 use crate::clock::day_of;
-use crate::screens::{fingerprint, unit_key};
-use crate::{
-    CardVisit, CompareView, ComparedCard, DatedReading, DifferenceView, Door, MomentView, Reading, Refusal,
-};
+use crate::screens::fingerprint;
+use crate::{CardVisit, CompareView, ComparedCard, DatedReading, DifferenceView, Door, MomentView, Refusal};
 
 /// A card bears the day by the calendar where it was issued, and entries the time in UTC: what stood in the book bears no
 /// time later than the end of the day after.
@@ -189,7 +187,7 @@ impl Door {
     }
 
     fn printed(&self, visit: &card::Visit, unit: DistanceUnit) -> CardVisit {
-        self.card_visit(visit, |count| reading(count, unit))
+        self.card_visit(visit, unit)
     }
 
     fn in_book(&self, visit: &VisitContent, unit: DistanceUnit) -> CardVisit {
@@ -321,10 +319,6 @@ fn instrument(change: &InstrumentChange, unit: DistanceUnit) -> DifferenceView {
 
 fn dated(latest: &OdometerReading, unit: DistanceUnit) -> DatedReading {
     DatedReading { day: latest.day.to_string(), reading: reading(latest.reading, unit) }
-}
-
-fn reading(count: i32, unit: DistanceUnit) -> Reading {
-    Reading { count: i64::from(count), unit: unit_key(unit) }
 }
 
 fn compared_card(card: &Verified, key_known: bool) -> ComparedCard {

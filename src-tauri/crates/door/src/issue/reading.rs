@@ -2,7 +2,7 @@
 
 use card::{Claims, Item, Question, Verified};
 use rules::vehicle::EngineKind;
-use units::WriterKey;
+use units::{DistanceUnit, WriterKey};
 
 use super::claims;
 use crate::screens::{bare_item, engine_key, fingerprint, unit_key};
@@ -45,9 +45,9 @@ impl Door {
             first_use: vehicle.first_use.map(|day| day.to_string()),
             reading: DatedReading {
                 day: claims.latest.day.to_string(),
-                reading: reading(claims, claims.latest.reading),
+                reading: reading(claims.latest.reading, claims.unit),
             },
-            visits: claims.visits.iter().map(|visit| self.card_visit(claims, visit)).collect(),
+            visits: claims.visits.iter().map(|visit| self.card_visit(visit, claims.unit)).collect(),
             in_book: u64::from(claims.visits_in_book()),
             next: claims.next.iter().map(|next| self.card_next(claims, next)).collect(),
             instruments: claims.instruments.iter().map(|change| instrument(claims, change)).collect(),
@@ -56,10 +56,10 @@ impl Door {
         }
     }
 
-    fn card_visit(&self, claims: &Claims, visit: &card::Visit) -> CardVisit {
+    pub(super) fn card_visit(&self, visit: &card::Visit, unit: DistanceUnit) -> CardVisit {
         CardVisit {
             day: visit.day.to_string(),
-            reading: reading(claims, visit.reading),
+            reading: reading(visit.reading, unit),
             items: visit.items.iter().map(|item| self.card_item(item)).collect(),
             marks: claims::mark_keys(visit.flags).into_iter().map(str::to_owned).collect(),
         }
@@ -69,7 +69,7 @@ impl Door {
         CardNext {
             item: self.card_item(&next.item),
             day: next.day.map(|day| day.to_string()),
-            reading: next.reading.map(|count| reading(claims, count)),
+            reading: next.reading.map(|count| reading(count, claims.unit)),
         }
     }
 
@@ -80,9 +80,9 @@ impl Door {
             count: values.count,
             of: values.of,
             day: values.day.map(|day| day.to_string()),
-            reading: values.reading.map(|count| reading(claims, count)),
+            reading: values.reading.map(|count| reading(count, claims.unit)),
             then: values.then.map(|day| day.to_string()),
-            shown: values.shown.map(|count| reading(claims, count)),
+            shown: values.shown.map(|count| reading(count, claims.unit)),
             items: values.items.iter().map(|item| self.card_item(item)).collect(),
         }
     }
@@ -106,14 +106,15 @@ fn engine(engine: card::Engine) -> String {
     kind.map_or_else(String::new, |kind| engine_key(kind).to_owned())
 }
 
-fn reading(claims: &Claims, count: i32) -> Reading {
-    Reading { count: i64::from(count), unit: unit_key(claims.unit) }
+/// A reading of a card.
+pub(super) fn reading(count: i32, unit: DistanceUnit) -> Reading {
+    Reading { count: i64::from(count), unit: unit_key(unit) }
 }
 
 fn instrument(claims: &Claims, change: &card::InstrumentChange) -> CardInstrument {
     CardInstrument {
         day: change.day.to_string(),
-        old: reading(claims, change.old),
-        new: reading(claims, change.new),
+        old: reading(change.old, claims.unit),
+        new: reading(change.new, claims.unit),
     }
 }
