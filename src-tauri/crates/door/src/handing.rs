@@ -141,7 +141,7 @@ impl Packing {
         let (contents, missing) = self.contents();
         target.fill(|out| exchange::pack(&contents, passphrase.as_ref(), out))?;
         let bytes = target.bytes()?;
-        Ok(packed(&contents, self.handover, missing, passphrase.is_some(), bytes, Output::Named(target)))
+        Ok(packed(&contents, self.handover, &missing, passphrase.is_some(), bytes, Output::Named(target)))
     }
 
     /// Writes a file without a name, for a browser that saves it itself.
@@ -155,7 +155,7 @@ impl Packing {
         let known = flushed.and_then(|()| self.scratch.metadata());
         let bytes = known.map_err(|error| Refusal::from(ExchangeError::Stream(error)))?.len();
         let file = Output::Nameless(self.scratch);
-        Ok(packed(&contents, self.handover, missing, passphrase.is_some(), bytes, file))
+        Ok(packed(&contents, self.handover, &missing, passphrase.is_some(), bytes, file))
     }
 
     /// What is there and undamaged, and what is not.
@@ -171,7 +171,7 @@ impl Packing {
 fn packed(
     contents: &Contents,
     handover: Option<Signed>,
-    missing: Vec<Hash>,
+    missing: &[Hash],
     locked: bool,
     bytes: u64,
     file: Output,

@@ -7,12 +7,15 @@ use book::entry::{Body, Entry};
 use paper::Kept;
 use units::Hash;
 
+/// What entries name: which kind of file, and the SHA-256 of its bytes.
+pub(crate) type Named = BTreeSet<(Kept, Hash)>;
+
 /// Everything that an entry has kept under its hash.
-pub(crate) fn named(entry: &Entry) -> BTreeSet<(Kept, Hash)> {
+pub(crate) fn named(entry: &Entry) -> Named {
     let (Body::Begin { content: Content::Paper(paper), .. }
     | Body::Amend { content: Content::Paper(paper), .. }) = &entry.body
     else {
-        return BTreeSet::new();
+        return Named::new();
     };
     kept_for(paper).collect()
 }

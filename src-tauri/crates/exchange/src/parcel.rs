@@ -1,6 +1,5 @@
 //! Reading a file: all of it once, before anything is written.
 
-use std::collections::BTreeSet;
 use std::fs::File;
 use std::io::{BufRead, BufReader, Read, Seek, SeekFrom};
 
@@ -12,7 +11,7 @@ use units::cbor::{self, Cbor, CborValue};
 use units::{BookId, Hash};
 
 use crate::bounds::{MOST_ENTRY_BYTES, MOST_MANIFEST_BYTES};
-use crate::kept::named;
+use crate::kept::{Named, named};
 use crate::lock::{HEAD, Passphrase, unlock};
 use crate::manifest::{ENTRIES, Listed, MANIFEST, Manifest, member_name};
 use crate::{ExchangeError, What};
@@ -204,11 +203,8 @@ fn only_zeros(input: &mut dyn ReadSeek) -> Result<(), ExchangeError> {
 }
 
 /// The entries of a sequence, and what they name.
-fn entries_of(
-    manifest: &Manifest,
-    sequence: &[u8],
-) -> Result<(Vec<Signed>, BTreeSet<(Kept, Hash)>), ExchangeError> {
-    let (mut entries, mut kept) = (Vec::new(), BTreeSet::new());
+fn entries_of(manifest: &Manifest, sequence: &[u8]) -> Result<(Vec<Signed>, Named), ExchangeError> {
+    let (mut entries, mut kept) = (Vec::new(), Named::new());
     let mut rest = sequence;
     while !rest.is_empty() {
         let signed = signed(&cbor::decode_next(&mut rest)?)?;

@@ -55,7 +55,9 @@ const PDF: &[u8] = b"%PDF-1.4\n%%EOF\n";
 fn house() -> House {
     let folder = tempfile::tempdir().unwrap();
     let store = PhotoStore::open(&folder.path().join("photos"), SystemTime::now()).unwrap();
-    let picture = image::RgbImage::from_fn(40, 60, |x, y| image::Rgb([x as u8, y as u8, 7]));
+    let picture = image::RgbImage::from_fn(40, 60, |x, y| {
+        image::Rgb([u8::try_from(x).unwrap(), u8::try_from(y).unwrap(), 7])
+    });
     let jpeg = paper::encode(&picture).unwrap();
     let photo = store.take_in(&jpeg).unwrap();
     let document = store.keep_document(PDF).unwrap();
@@ -126,9 +128,9 @@ fn sequence(entries: &[Signed]) -> Vec<u8> {
     entries.iter().flat_map(item).collect()
 }
 
-fn manifest(book: BookId, entries: u64, bytes: usize, photos: Vec<CborValue>) -> Vec<u8> {
+fn manifest(book: BookId, entries: u64, bytes: usize, photos: &[CborValue]) -> Vec<u8> {
     let map = MapWriter::new().put(1, &1_u64).put(2, &book).put(3, &entries).put(4, &(bytes as u64));
-    cbor::encode(&map.put(5, &photos).put(6, &Vec::<CborValue>::new()).finish())
+    cbor::encode(&map.put(5, &photos.to_vec()).put(6, &Vec::<CborValue>::new()).finish())
 }
 
 #[test]
@@ -233,7 +235,7 @@ fn a_newer_version_is_told_from_a_damaged_file() {
 fn members_stand_where_the_manifest_says_and_nowhere_else() {
     let house = house();
     let entries = sequence(&house.shelf.entries(house.book).unwrap());
-    let plain = manifest(house.book, 2, entries.len(), Vec::new());
+    let plain = manifest(house.book, 2, entries.len(), &[]);
     let head = ("manifest.cbor", plain.as_slice());
     let body = ("entries.cbor", entries.as_slice());
     open(&archive(&[head, body]), None).unwrap();
@@ -258,7 +260,7 @@ fn a_link_is_no_member() {
     let house = house();
     let entries = sequence(&house.shelf.entries(house.book).unwrap());
     let mut bytes = archive(&[
-        ("manifest.cbor", &manifest(house.book, 2, entries.len(), Vec::new())),
+        ("manifest.cbor", &manifest(house.book, 2, entries.len(), &[])),
         ("entries.cbor", &entries),
     ]);
     // The second header stands after the first and one block of manifest; byte 156 of a header is its kind.
@@ -275,7 +277,7 @@ fn what_no_entry_names_is_refused() {
     let entries = sequence(&house.shelf.entries(house.book).unwrap());
     let hash = Hash([9; 32]);
     let listed = CborValue::Array(vec![CborValue::Bytes(hash.0.to_vec()), CborValue::from(1)]);
-    let head = manifest(house.book, 2, entries.len(), vec![listed]);
+    let head = manifest(house.book, 2, entries.len(), &[listed]);
     let name = format!("photos/{hash}.jpg");
     let bytes = archive(&[("manifest.cbor", &head), ("entries.cbor", &entries), (&name, b"x")]);
     assert!(matches!(refused(&bytes), ExchangeError::Unnamed(found) if found == hash));
@@ -304,7 +306,7 @@ fn bytes_that_are_no_photo_are_not_kept() {
     let entries = sequence(&house.shelf.entries(house.book).unwrap());
     let listed =
         CborValue::Array(vec![CborValue::Bytes(hash.0.to_vec()), CborValue::from(fake.len() as u64)]);
-    let head = manifest(house.book, 3, entries.len(), vec![listed]);
+    let head = manifest(house.book, 3, entries.len(), &[listed]);
     let name = format!("photos/{hash}.jpg");
     let bytes = archive(&[("manifest.cbor", &head), ("entries.cbor", &entries), (&name, &fake)]);
     let store = house.other_store();
@@ -329,16 +331,14 @@ fn when_one_paper_can_not_be_kept_none_of_the_new_ones_stays() {
 #[test]
 fn bounds_are_held_before_memory_is_taken() {
     let book = BookId([7; 16]);
-    let most = |entries, bytes| archive(&[("manifest.cbor", &manifest(book, entries, bytes, Vec::new()))]);
+    let most = |entries, bytes| archive(&[("manifest.cbor", &manifest(book, entries, bytes, &[]))]);
     let too_many = refused(&most(MOST_ENTRIES + 1, 10));
     assert!(matches!(too_many, ExchangeError::TooMuch { what: What::Entries, .. }));
     let too_large = refused(&most(1, 64 * 1024 * 1024 + 1));
     assert!(matches!(too_large, ExchangeError::TooMuch { what: What::EntryBytes, .. }));
     // A header may claim any size, and no more is read than is there.
-    let bytes = archive(&[
-        ("manifest.cbor", &manifest(book, 1, 64 * 1024 * 1024, Vec::new())),
-        ("entries.cbor", b"short"),
-    ]);
+    let bytes =
+        archive(&[("manifest.cbor", &manifest(book, 1, 64 * 1024 * 1024, &[])), ("entries.cbor", b"short")]);
     refused(&bytes);
     let mut house = house();
     house.papers.push((Kept::Photo, Hash([3; 32])));

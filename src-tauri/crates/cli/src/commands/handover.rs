@@ -54,7 +54,9 @@ impl Terminal<'_> {
         if !missing.is_empty() {
             self.say("cli-papers-missing", &[("count", missing.len().into())]);
         }
-        missing.iter().for_each(|hash| print_line(hash));
+        for hash in missing {
+            print_line(hash);
+        }
     }
 
     fn take_back(&mut self, book: String, why: &str) -> Result<(), Refusal> {

@@ -204,8 +204,8 @@ impl Door {
             Difference::NotNewer => undated("not-newer"),
             Difference::FirstUse { older, newer } => first_use(*older, Some(*newer)),
             Difference::LatestReading { older, newer } => DifferenceView {
-                reading_then: Some(dated(older, old)),
-                reading_now: Some(dated(newer, new)),
+                reading_then: Some(dated(*older, old)),
+                reading_now: Some(dated(*newer, new)),
                 ..breach("latest-reading", older.day)
             },
             Difference::Instrument(change) => instrument(change, old),
@@ -259,7 +259,7 @@ impl BookLines {
         };
         let missing = !self.shown.iter().any(held);
         missing.then(|| DifferenceView {
-            reading_then: Some(dated(&claims.latest, claims.unit)),
+            reading_then: Some(dated(claims.latest, claims.unit)),
             ..breach("latest-reading", day)
         })
     }
@@ -312,12 +312,12 @@ fn breach(kind: &str, day: Day) -> DifferenceView {
 }
 
 fn instrument(change: &InstrumentChange, unit: DistanceUnit) -> DifferenceView {
-    let on = |reading| dated(&OdometerReading { day: change.day, reading }, unit);
+    let on = |reading| dated(OdometerReading { day: change.day, reading }, unit);
     let (then, now) = (on(change.old), on(change.new));
     DifferenceView { reading_then: Some(then), reading_now: Some(now), ..breach("instrument", change.day) }
 }
 
-fn dated(latest: &OdometerReading, unit: DistanceUnit) -> DatedReading {
+fn dated(latest: OdometerReading, unit: DistanceUnit) -> DatedReading {
     DatedReading { day: latest.day.to_string(), reading: reading(latest.reading, unit) }
 }
 
@@ -328,7 +328,7 @@ fn compared_card(card: &Verified, key_known: bool) -> ComparedCard {
         signed: issued.to_string(),
         fingerprint: fingerprint(key),
         name: vehicle.name.clone(),
-        reading: dated(latest, *unit),
+        reading: dated(*latest, *unit),
         visits: card.claims.visits_in_book(),
         key_known,
     }
