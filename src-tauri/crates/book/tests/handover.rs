@@ -265,10 +265,10 @@ fn a_rewritten_past_no_longer_has_the_head_of_the_first_owner() {
 
     // He writes the same years under a key of his own making.
     let mut forger = Shelf::in_memory(writer(9)).unwrap();
-    let forged = forger.begin(stamp(0), vehicle("Thistle")).unwrap().book;
-    write(&mut forger, forged, 1, reading("2023-01-02", 50));
-    assert_eq!(forger.moment(forged, &printed, LATER).unwrap(), Searched::NotFound);
-    assert!(forger.spans(forged).unwrap().iter().all(|span| span.writer != writer(1).key()));
+    let wrong_book = forger.begin(stamp(0), vehicle("Thistle")).unwrap().book;
+    write(&mut forger, wrong_book, 1, reading("2023-01-02", 50));
+    assert_eq!(forger.moment(wrong_book, &printed, LATER).unwrap(), Searched::NotFound);
+    assert!(forger.spans(wrong_book).unwrap().iter().all(|span| span.writer != writer(1).key()));
 }
 
 /// A third owner's file from which the second has cut the end of the first's chain, and then handed over in good form.
