@@ -22,7 +22,7 @@ use crate::BookError;
 use crate::content::ChainEnd;
 use crate::entry::{Millis, sha256};
 
-/// How many heads are tried before the search gives up: about one second of work.
+/// How many heads are tried before the search gives up.
 pub const MOST_TRIES: u64 = 4_000_000;
 
 /// What the search for a head came to.
