@@ -13,6 +13,7 @@ use door::{
 use super::{Outcome, Terminal, print_line, read_file, refuse, scan, strange};
 use crate::args::HandoverArgs;
 use crate::say;
+use crate::say::card::harmless;
 
 /// The longest file with a passphrase that is read: far more than the longest passphrase.
 const LONGEST_FILE: u64 = 64 * 1024;
@@ -96,7 +97,7 @@ impl Terminal<'_> {
 
     fn say_received(&self, received: &ReceivedView) {
         let args = [
-            ("name", (&received.vehicle.name).into()),
+            ("name", harmless(&received.vehicle.name).into()),
             ("entries", received.entries.into()),
             ("new", received.new.into()),
             ("papers", received.papers.into()),
@@ -109,7 +110,8 @@ impl Terminal<'_> {
         }
         received.writers.iter().for_each(|writer| self.say_writer(writer));
         if !received.words.is_empty() {
-            self.say("cli-words", &[("words", (&received.words).into())]);
+            let words: Vec<_> = received.words.lines().map(harmless).collect();
+            self.say("cli-words", &[("words", words.join("\n").into())]);
         }
     }
 
@@ -197,7 +199,7 @@ impl Terminal<'_> {
 
     fn visit_line(&self, visit: &CardVisit) -> String {
         let items: Vec<_> = visit.items.iter().map(|item| say::item(self.words, item)).collect();
-        format!("{}  {}  {}", visit.day, say::reading(visit.reading), items.join(", "))
+        harmless(&format!("{}  {}  {}", visit.day, say::reading(visit.reading), items.join(", ")))
     }
 }
 

@@ -33,7 +33,7 @@ pub fn read(words: &Words, read: &CardReadView) -> Vec<String> {
 
 /// A line whose controls, and what turns the direction of text, are made visible: a card comes from anywhere, and a
 /// terminal does what a control tells it.
-fn harmless(line: &str) -> String {
+pub fn harmless(line: &str) -> String {
     let turns = |c: char| matches!(c, '\u{61c}' | '\u{200e}' | '\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2066}'..='\u{2069}' | '\u{feff}');
     line.chars().map(|c| if c.is_control() || turns(c) { char::REPLACEMENT_CHARACTER } else { c }).collect()
 }
