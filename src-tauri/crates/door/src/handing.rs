@@ -135,7 +135,7 @@ impl Door {
 
 impl Packing {
     /// Writes the file that is to stand at `path`, where nothing may stand yet. An empty passphrase locks nothing.
-    pub fn save(self, path: &Path, passphrase: &str) -> Result<Packed, Refusal> {
+    pub fn save(mut self, path: &Path, passphrase: &str) -> Result<Packed, Refusal> {
         let passphrase = lock_with(passphrase)?;
         let mut target = Target::begin(path)?;
         let (contents, missing) = self.contents();
@@ -145,7 +145,7 @@ impl Packing {
     }
 
     /// Writes a file without a name, for a browser that saves it itself.
-    pub fn nameless(self, passphrase: &str) -> Result<Packed, Refusal> {
+    pub fn nameless(mut self, passphrase: &str) -> Result<Packed, Refusal> {
         let passphrase = lock_with(passphrase)?;
         let (contents, missing) = self.contents();
         let mut out = BufWriter::new(&self.scratch);
@@ -158,11 +158,11 @@ impl Packing {
         Ok(packed(&contents, self.handover, &missing, passphrase.is_some(), bytes, file))
     }
 
-    /// What is there and undamaged, and what is not.
-    fn contents(&self) -> (Contents, Vec<Hash>) {
+    /// What is there and undamaged, and what is not; the entries go out with it.
+    fn contents(&mut self) -> (Contents, Vec<Hash>) {
         let sound = |(kept, hash): &&(Kept, Hash)| self.store.check_kept(*kept, *hash).is_ok();
         let (papers, missing): (Vec<_>, Vec<_>) = self.papers.iter().partition(sound);
-        let (entries, store) = (self.entries.clone(), self.store.clone());
+        let (entries, store) = (std::mem::take(&mut self.entries), self.store.clone());
         let missing = missing.into_iter().map(|(_, hash): (Kept, Hash)| hash).collect();
         (Contents { book: self.book, entries, papers, store }, missing)
     }

@@ -167,7 +167,7 @@ impl Door {
             let same_day = |line: &BookVisit| line.now.as_ref().is_some_and(|now| now.day == visit.day);
             let now = take(&mut free, same_day).and_then(|line| line.now.as_ref());
             differences.push(DifferenceView {
-                then: Some(self.printed(visit, unit)),
+                then: Some(self.card_visit(visit, unit)),
                 now: now.map(|now| self.in_book(now, unit)),
                 ..breach(if now.is_some() { "changed" } else { "missing" }, visit.day)
             });
@@ -180,14 +180,10 @@ impl Door {
         let kind = if line.now.is_some() { "amended" } else { "struck-out" };
         DifferenceView {
             breach: false,
-            then: Some(self.printed(visit, unit)),
+            then: Some(self.card_visit(visit, unit)),
             now: line.now.as_ref().map(|now| self.in_book(now, unit)),
             ..breach(kind, visit.day)
         }
-    }
-
-    fn printed(&self, visit: &card::Visit, unit: DistanceUnit) -> CardVisit {
-        self.card_visit(visit, unit)
     }
 
     fn in_book(&self, visit: &VisitContent, unit: DistanceUnit) -> CardVisit {
@@ -195,7 +191,7 @@ impl Door {
         let items = visit.items.iter().map(claims::item).collect();
         let visit =
             card::Visit { day: visit.day, reading: claims::count(shown, unit), flags: by(visit), items };
-        self.printed(&visit, unit)
+        self.card_visit(&visit, unit)
     }
 
     fn difference(&self, found: &Difference, (old, new): (DistanceUnit, DistanceUnit)) -> DifferenceView {
@@ -213,16 +209,16 @@ impl Door {
                 DifferenceView { was: older.to_string(), is: newer.to_string(), ..undated("fewer") }
             }
             Difference::Missing(visit) => {
-                DifferenceView { then: Some(self.printed(visit, old)), ..breach("missing", visit.day) }
+                DifferenceView { then: Some(self.card_visit(visit, old)), ..breach("missing", visit.day) }
             }
             Difference::Changed { older, newer } => DifferenceView {
-                then: Some(self.printed(older, old)),
-                now: Some(self.printed(newer, new)),
+                then: Some(self.card_visit(older, old)),
+                now: Some(self.card_visit(newer, new)),
                 ..breach("changed", older.day)
             },
             Difference::Added(visit) => DifferenceView {
                 breach: false,
-                now: Some(self.printed(visit, new)),
+                now: Some(self.card_visit(visit, new)),
                 ..breach("added", visit.day)
             },
         }

@@ -18,20 +18,17 @@ use crate::{
 pub(super) struct GuideKeys(BTreeMap<u32, String>);
 
 impl GuideKeys {
-    /// The guides for this car.
-    pub fn of(car: &Car, catalogue: &Catalogue) -> Result<GuideKeys, Refusal> {
-        let own = own_values(car);
-        let guides = Guides::shipped()?.for_car(&car.vehicle, &own, catalogue);
+    /// The keys of these guides: one that does the item goes before one that only looks at it, and of several the first.
+    pub fn of(guides: &[GuideLine]) -> GuideKeys {
+        let does = guides.iter().flat_map(|guide| guide.does.iter().map(move |item| (item, guide)));
+        let finds = guides.iter().flat_map(|guide| guide.finds.iter().map(move |item| (item, guide)));
         let mut keys = BTreeMap::new();
-        // A guide that does the item goes before one that only looks at it, and of several the first.
-        let does = guides.iter().map(|guide| (guide, &guide.does));
-        let finds = guides.iter().map(|guide| (guide, &guide.finds));
-        for (guide, item) in
-            does.chain(finds).flat_map(|(guide, items)| items.iter().map(move |item| (guide, item)))
-        {
-            keys.entry(item.number).or_insert_with(|| guide.guide.key.clone());
+        for (item, guide) in does.chain(finds) {
+            if let ItemView::Catalogue { number, .. } = item {
+                keys.entry(*number).or_insert_with(|| guide.key.clone());
+            }
         }
-        Ok(GuideKeys(keys))
+        GuideKeys(keys)
     }
 
     /// The key of the guide to an item.

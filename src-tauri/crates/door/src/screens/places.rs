@@ -51,7 +51,7 @@ impl Door {
             today: today.to_string(),
             estimate: estimate_view(&car, today),
             due: ahead.lines.iter().map(|line| due_view(line, &car, self.catalogue)).collect(),
-            visits: ahead.visits(&GuideKeys::of(&car, self.catalogue)?),
+            visits: ahead.visits(&GuideKeys::of(&self.guide_lines(&car)?)),
             get: ahead.get(),
             spend: ahead.spend(),
             tray: self.shelf.tray(car.book)?.len(),
@@ -98,8 +98,9 @@ impl Door {
         let car = self.car(book)?;
         let today = self.clock.today();
         let ahead = Ahead::new(&car, self.catalogue, today);
-        let guides = GuideKeys::of(&car, self.catalogue)?;
-        let job = |line| job(line, &car, &ahead, &guides, self.catalogue);
+        let guides = self.guide_lines(&car)?;
+        let keys = GuideKeys::of(&guides);
+        let job = |line| job(line, &car, &ahead, &keys, self.catalogue);
         Ok(BayView {
             vehicle: vehicle_line(&car),
             today: today.to_string(),
@@ -108,7 +109,7 @@ impl Door {
             workshops: workshops(&car.visits),
             currency: last_cost(&car.visits).map(|cost| cost.currency.code().to_owned()).unwrap_or_default(),
             tray: self.tray(car.book)?,
-            guides: self.guide_lines(&car)?,
+            guides,
         })
     }
 }

@@ -212,7 +212,7 @@ impl Door {
         Ok(VisitsView {
             vehicle: vehicle_line(&car),
             today: today.to_string(),
-            visits: ahead.visits(&GuideKeys::of(&car, self.catalogue)?),
+            visits: ahead.visits(&GuideKeys::of(&self.guide_lines(&car)?)),
             spend: ahead.spend(),
         })
     }

@@ -2,9 +2,9 @@
 
 import type { AnswerForm, BriefView, FrameView, WorkLine } from '../../../door/types';
 import { datedReading, day, itemNames, reading } from '../../../format';
+import { symptomName } from '../../../parts/trouble';
 import { list, say, sayKey } from '../../../words';
 import { codeText, meaningText, readinessText, statusName, toldText } from './codes';
-import { symptomName } from '../../../parts/trouble';
 import { checkName } from './words';
 
 /** A heading with its lines; one without lines is left out. */
