@@ -152,10 +152,14 @@ test('every word reaches 7 : 1 in light and in dark (WCAG 2.2, 1.4.6)', async ()
   await page.emulateMedia({ colorScheme: 'light' });
 });
 
-/** A browser of its own with its own profile, which can be killed like an app. */
-async function killable(profile) {
+/** A browser of its own with its own profile, which can be killed like an app, and is when the test `t` is over. */
+async function killable(t, profile) {
   const args = ['--headless', '--no-sandbox', '--disable-gpu', '--no-first-run', `--user-data-dir=${profile}`, '--remote-debugging-port=0'];
   const running = spawn(process.env.CHROMIUM ?? '/usr/bin/chromium', args, { stdio: ['ignore', 'ignore', 'pipe'] });
+  const ended = once(running, 'exit');
+  const kill = async () => { running.kill('SIGKILL'); await ended; };
+  // A browser that is left running would keep the whole run from ending.
+  t.after(kill);
   let said = '';
   const address = await new Promise((resolve, reject) => {
     running.stderr.on('data', (data) => {
@@ -165,29 +169,33 @@ async function killable(profile) {
     });
     running.on('exit', () => reject(new Error(said)));
   });
-  const kill = async () => { running.kill('SIGKILL'); await once(running, 'exit'); };
-  try {
-    const over = await playwright.connectOverCDP(address, { timeout: 90_000 });
-    const inside = over.contexts()[0].pages()[0] ?? (await over.contexts()[0].newPage());
-    await inside.goto(`${server.address}#/pump`);
-    await instrument(inside).waitFor();
-    return { inside, kill };
-  } catch (thrown) {
-    // A browser that is left running would keep the whole run from ending.
-    await kill();
-    throw thrown;
-  }
+  const over = await playwright.connectOverCDP(address, { timeout: 90_000 });
+  const inside = over.contexts()[0].pages()[0] ?? (await over.contexts()[0].newPage());
+  await inside.goto(`${server.address}#/pump`);
+  await instrument(inside).waitFor();
+  return { inside, kill };
 }
 
-test('a half-typed reading survives the browser being killed at once', async () => {
+/** The digits of the drafts that the device keeps. A reading transaction waits for the writing ones before it. */
+const keptDigits = (inside) => inside.evaluate(() => new Promise((resolve, reject) => {
+  const opening = indexedDB.open('wellkept');
+  opening.onerror = () => reject(opening.error);
+  opening.onsuccess = () => {
+    const reading = opening.result.transaction('drafts').objectStore('drafts').getAll();
+    reading.onerror = () => reject(reading.error);
+    reading.onsuccess = () => resolve(reading.result.map(({ digits }) => digits));
+  };
+}));
+
+test('a half-typed reading survives the browser being killed as soon as the device has it', async (t) => {
   const profile = join(shelf.path, 'profile');
-  const first = await killable(profile);
+  const first = await killable(t, profile);
   await first.inside.keyboard.type('99');
   assert.equal(await instrument(first.inside).inputValue(), '9899');
+  assert.deepEqual(await keptDigits(first.inside), ['9899'], 'it is kept with the next transaction, not seconds later');
   await first.kill();
-  const second = await killable(profile);
+  const second = await killable(t, profile);
   assert.equal(await instrument(second.inside).inputValue(), '9899');
-  await second.kill();
 });
 
 test('the figures of the invented household stand in the book, each plot with its table', async () => {

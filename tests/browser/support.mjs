@@ -20,6 +20,8 @@ export function wellkept(...args) {
 export async function serve(shelf, ...options) {
   const args = ['--shelf', shelf, ...options, 'serve'];
   const server = spawn(WELLKEPT, args, { stdio: ['ignore', 'pipe', 'inherit'] });
+  // A test that failed before it stopped the server must not leave it running with the run's output in its hand.
+  process.once('exit', () => server.kill());
   const address = await new Promise((resolve, reject) => {
     let said = '';
     server.stdout.on('data', (data) => {

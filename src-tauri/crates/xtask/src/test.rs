@@ -80,9 +80,10 @@ fn window() -> Result<(), Failure> {
     node_test(screen, "window")
 }
 
-/// Runs the test files of one folder by node's own runner, one after the other: two cores are soon full.
+/// Runs the test files of one folder by node's own runner, one after the other: two cores are soon full. What a failed
+/// test left open does not keep the run from ending.
 fn node_test(mut node: Command, folder: &str) -> Result<(), Failure> {
-    node.args(["--test", "--test-concurrency=1"])
+    node.args(["--test", "--test-concurrency=1", "--test-force-exit"])
         .args(node::test_files(folder)?)
         .current_dir(root().join("tests"))
         .env("WELLKEPT", target("debug/wellkept"))
