@@ -20,7 +20,8 @@ before(async () => {
   chromium = await browser();
   page = await chromium.newPage({ viewport: { width: 360, height: 740 }, locale: 'en-GB' });
   page.setDefaultTimeout(8000);
-  complaints = listen(page);
+  // What is refused on purpose is answered with 422.
+  complaints = listen(page, (text) => / 422 /.test(text));
   await page.goto(server.address);
   await page.getByLabel('Car in hand').selectOption({ label: CAR });
 });
@@ -125,6 +126,39 @@ async function answer(fitting, words) {
   await fitted.getByRole('button', { name: 'Save' }).click();
   await fitted.getByRole('button', { name: /^Change this/ }).waitFor();
 }
+
+test('what only the papers tell is asked for with the day it counts from', async () => {
+  await go('sheet');
+  await page.getByLabel('Find an item by name').fill('insurance');
+  const line = page.getByRole('region', { name: 'The plan' }).getByRole('listitem');
+  await line.getByRole('button', { name: /^change/ }).click();
+  await line.getByRole('button', { name: 'Back to the catalogue' }).click();
+  await line.getByText('No interval yet.').waitFor();
+  await line.getByRole('button', { name: /^set its interval/ }).click();
+  await line.getByLabel('Months').fill('abc');
+  await line.getByLabel('Last done on, if you know').fill('2026-05-20');
+  await line.getByRole('button', { name: 'Set this interval' }).click();
+  await line.getByRole('alert').getByText(/abc/).waitFor();
+  await line.getByText('No interval yet.').waitFor();
+  await line.getByLabel('Months').fill('12');
+  await line.getByRole('button', { name: 'Set this interval' }).click();
+  await line.getByText(/^Every 12 months/).waitFor();
+  assert.match(await page.evaluate(() => document.activeElement.textContent), /Every 12 months/, 'the focus is on the line');
+  await go('today');
+  await page.getByRole('listitem').filter({ hasText: 'Insurance' }).getByText(/20.May.2027/).first().waitFor();
+});
+
+test('the keyboard skips what stands on every page, and each page has its heading', async () => {
+  for (const place of ['today', 'pump', 'counter', 'bay', 'book', 'sheet', 'settings']) {
+    await go(place);
+    await page.reload();
+    await page.getByRole('main').getByRole('heading', { level: 1 }).waitFor({ state: 'attached' });
+    await page.keyboard.press('Tab');
+    assert.equal(await page.evaluate(() => document.activeElement.textContent), 'Skip to the content', place);
+    await page.keyboard.press('Enter');
+    assert.ok(await page.evaluate(() => document.activeElement.closest('main') !== null), `${place}: the focus is in the page`);
+  }
+});
 
 test('a measured tread moves the tyres', async () => {
   await go('bay');

@@ -786,6 +786,7 @@ export interface Words {
   'plan-change': never;
   'plan-set': never;
   'plan-set-own': never;
+  'plan-last': never;
   'plan-switch-off': never;
   'plan-back': never;
   'plan-own-add': never;

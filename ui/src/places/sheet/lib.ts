@@ -1,8 +1,10 @@
 // The sheet: what a plan line says, and the form in which a handbook's interval is taken.
 
-import type { FittedLine, IntervalForm, IntervalView, PlanForm, PlanLine } from '../../door/types';
+import { ask } from '../../door';
+import type { FittedLine, IntervalForm, IntervalView, ItemForm, PlanForm, PlanLine } from '../../door/types';
 import { hasWords, itemName } from '../../format';
 import { interval, isMonthly } from '../../intervals';
+import { emptyVisit } from '../../parts/visit/lib';
 import { either, say, sayKey } from '../../words';
 import { conditionsText, sourceText } from '../today/due';
 
@@ -24,6 +26,13 @@ export function handbookForm(unit: string, line?: PlanLine): HandbookForm {
 
 export function planChange({ then, first, differs }: HandbookForm): PlanForm {
   return differs ? { to: 'handbook', then, first } : { to: 'handbook', then };
+}
+
+/** Changes the plan, and writes down when it was last done where the owner tells the day. */
+export async function setPlan(book: string, item: ItemForm, change: PlanForm, last = ''): Promise<void> {
+  await ask({ ask: 'change-plan', book, item, change });
+  if (last === '') return;
+  await ask({ ask: 'record-visit', book, visit: { ...emptyVisit('', last), items: [item] }, keep: false });
 }
 
 /** The interval that holds, whose it is, and what tightened it; `unit` is the one that the car counts. */

@@ -1156,6 +1156,7 @@ plan-off = Switched off
 plan-change = change
 plan-set = Set the handbook’s interval
 plan-set-own = Set this interval
+plan-last = Last done on, if you know
 plan-switch-off = Switch it off
 plan-back = Back to the catalogue
 plan-own-add = Add an item of your own
