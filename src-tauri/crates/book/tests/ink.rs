@@ -115,6 +115,33 @@ fn fills_and_measured_values_stand_in_order_and_a_struck_one_counts_no_more() {
     assert!(measured.iter().all(|row| row.measurement.day == day("2023-04-04")));
 }
 
+/// The columns in which fuel is read hold what its line says, whatever was said of it, amended or not.
+#[test]
+fn fuel_is_read_from_its_columns_as_its_line_says_it() {
+    let mut shelf = Shelf::in_memory(writer(1)).unwrap();
+    let book = shelf.begin(stamp(1), vehicle("a")).unwrap().book;
+    let on = day("2023-04-01");
+    let contents = [support::fill(on, 40), support::charge(on, 30), support::gas(on, 20)];
+    let lines = contents.map(|content| shelf.append(stamp(2), book, Change::Begin(content)).unwrap().subject);
+    let plain = reading("2023-04-01", 10);
+    let amended = Change::Amend { subject: lines[0], content: support::charge(on, 50), why: String::new() };
+    let emptied = Change::Amend { subject: lines[2], content: plain.clone(), why: String::new() };
+    shelf.append(stamp(3), book, Change::Begin(plain)).unwrap();
+    let read = |shelf: &Shelf| {
+        let fills = shelf.fills(book).unwrap();
+        assert!(fills.is_sorted_by_key(|row| (row.reading.day, row.reading.shown)), "{fills:?}");
+        for row in &fills {
+            let Content::Reading(said) = shelf.line(book, row.subject).unwrap().content else { panic!() };
+            assert_eq!((said.facts(), said.fuel), (row.reading, Some(row.fuel.clone())));
+        }
+        fills.len()
+    };
+    assert_eq!(read(&shelf), 3);
+    shelf.append(stamp(4), book, amended).unwrap();
+    shelf.append(stamp(5), book, emptied).unwrap();
+    assert_eq!(read(&shelf), 2);
+}
+
 #[test]
 fn the_clock_of_a_book_never_goes_back() {
     let mut shelf = Shelf::in_memory(writer(1)).unwrap();

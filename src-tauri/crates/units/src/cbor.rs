@@ -306,15 +306,28 @@ impl Cbor for Volume {
 #[macro_export]
 macro_rules! cbor_numbers {
     ($name:ty { $($variant:ident = $number:literal),* $(,)? }) => {
+        impl $name {
+            /// The number for which it stands wherever it is written.
+            pub const fn number(self) -> u8 {
+                match self { $(Self::$variant => $number,)* }
+            }
+
+            /// What this number stands for.
+            pub const fn from_number(number: u8) -> Option<Self> {
+                match number {
+                    $($number => Some(Self::$variant),)*
+                    _ => None,
+                }
+            }
+        }
+
         impl $crate::cbor::Cbor for $name {
             fn to_cbor(&self) -> $crate::cbor::CborValue {
-                match self { $(Self::$variant => $crate::cbor::CborValue::from($number),)* }
+                $crate::cbor::CborValue::from(self.number())
             }
             fn from_cbor(value: &$crate::cbor::CborValue) -> Result<Self, $crate::cbor::CborError> {
-                match <u8 as $crate::cbor::Cbor>::from_cbor(value)? {
-                    $($number => Ok(Self::$variant),)*
-                    _ => Err($crate::cbor::CborError::Type),
-                }
+                let number = <u8 as $crate::cbor::Cbor>::from_cbor(value)?;
+                Self::from_number(number).ok_or($crate::cbor::CborError::Type)
             }
         }
     };

@@ -19,6 +19,11 @@ pub struct Money {
 }
 
 impl Currency {
+    /// The currency with exactly these three letters, in capitals.
+    pub fn from_code(code: &str) -> Option<Currency> {
+        iso_currency::Currency::from_code(code).map(Currency)
+    }
+
     /// The three letters of the currency.
     pub fn code(self) -> &'static str {
         self.0.code()
@@ -85,8 +90,7 @@ impl FromStr for Currency {
     type Err = UnitError;
 
     fn from_str(text: &str) -> Result<Currency, UnitError> {
-        iso_currency::Currency::from_code(&text.trim().to_ascii_uppercase())
-            .map(Currency)
+        Currency::from_code(&text.trim().to_ascii_uppercase())
             .ok_or_else(|| UnitError::Currency(text.chars().take(10).collect()))
     }
 }

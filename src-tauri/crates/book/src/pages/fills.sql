@@ -1,4 +1,3 @@
-SELECT subject, content
+SELECT subject, day, shown, status, level, amount, amount_unit, fuel, price, price_currency, total, total_currency
 FROM line
-WHERE book = ?1 AND fuel = 1 AND struck IS NULL
-ORDER BY day, shown, subject
+WHERE book = ?1 AND level IS NOT NULL AND struck IS NULL

@@ -1,10 +1,11 @@
 //! Folding: what one entry does to the pages.
 
 use rules::running::OdometerStatus;
-use rusqlite::{Connection, OptionalExtension, params};
+use rusqlite::{Connection, OptionalExtension, ToSql, params, params_from_iter};
 use units::cbor;
 use units::{BookId, Hash, SubjectId, WriterKey};
 
+use super::fill::FuelColumns;
 use crate::BookError;
 use crate::content::{
     Content, ContentKind, MeasuredContent, MeasuredValue, PaperContent, VisitContent, status_number,
@@ -54,19 +55,21 @@ impl Page<'_> {
     }
 
     fn begin(&self, subject: SubjectId, content: &Content) -> Result<(), BookError> {
-        let new = self.connection.prepare_cached(include_str!("line_insert.sql"))?.execute(params![
-            self.book().0,
-            subject.0,
-            content.kind().number(),
-            named_day(content, self.entry.time),
-            content.shown().map(units::Distance::millimetres),
-            status(content),
-            has_fuel(content),
-            cbor::encode(&content.to_cbor()),
-            self.entry.time,
-            self.entry.writer.0,
-            self.entry.number,
-        ])?;
+        let fuel = FuelColumns::of(content);
+        let line: [&dyn ToSql; 10] = [
+            &self.book().0,
+            &subject.0,
+            &content.kind().number(),
+            &named_day(content, self.entry.time),
+            &content.shown().map(units::Distance::millimetres),
+            &status(content),
+            &cbor::encode(&content.to_cbor()),
+            &self.entry.time,
+            &self.entry.writer.0,
+            &self.entry.number,
+        ];
+        let values = params_from_iter(line.into_iter().chain(fuel.values()));
+        let new = self.connection.prepare_cached(include_str!("line_insert.sql"))?.execute(values)?;
         if new == 0 {
             // Two devices that begin one line: the later content holds, the earlier one stays a version.
             return self.amend(subject, content);
@@ -84,15 +87,17 @@ impl Page<'_> {
             return self.keep(self.entry.body.kind());
         }
         let written = line.written;
-        self.connection.prepare_cached(include_str!("line_amend.sql"))?.execute(params![
-            self.book().0,
-            subject.0,
-            named_day(content, written),
-            content.shown().map(units::Distance::millimetres),
-            status(content),
-            has_fuel(content),
-            cbor::encode(&content.to_cbor()),
-        ])?;
+        let fuel = FuelColumns::of(content);
+        let standing: [&dyn ToSql; 6] = [
+            &self.book().0,
+            &subject.0,
+            &named_day(content, written),
+            &content.shown().map(units::Distance::millimetres),
+            &status(content),
+            &cbor::encode(&content.to_cbor()),
+        ];
+        let values = params_from_iter(standing.into_iter().chain(fuel.values()));
+        self.connection.prepare_cached(include_str!("line_amend.sql"))?.execute(values)?;
         if line.struck {
             return Ok(());
         }
@@ -241,8 +246,4 @@ fn status(content: &Content) -> Option<u8> {
         _ => return None,
     };
     Some(status_number(status))
-}
-
-fn has_fuel(content: &Content) -> bool {
-    matches!(content, Content::Reading(reading) if reading.fuel.is_some())
 }

@@ -4,6 +4,7 @@
 //! Whatever arrives in another order is answered by [`rebuild_book`].
 
 mod dump;
+mod fill;
 mod fold;
 mod handovers;
 mod lines;
@@ -25,7 +26,7 @@ pub use rows::{DoneRow, FillRow, MeasuredRow, PaperRow, ReadingRow};
 
 /// The version of the pages. Raise it whenever their tables or their meaning change: the next start throws
 /// them away and works them out anew, and there is no other migration.
-pub(crate) const PAGES: &str = "7";
+pub(crate) const PAGES: &str = "8";
 
 /// The tables of the pages, in the order in which a dump writes them.
 const TABLES: [&str; 7] = ["line", "version", "done", "measured", "paper", "tied", "newer"];

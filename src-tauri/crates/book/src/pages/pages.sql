@@ -9,7 +9,15 @@ CREATE TABLE line (
     day     INTEGER,           -- days since 1970; what the content names, else the day of writing
     shown   INTEGER,           -- millimetres on the instrument
     status  INTEGER,           -- of the odometer; NULL where the line is no reading
-    fuel    INTEGER NOT NULL,  -- 1 where the line is a reading with fuel
+    -- Fuel taken at a reading; all of them NULL where there is none.
+    level          INTEGER,    -- how far it was filled
+    amount         INTEGER,    -- picolitres, or watt-hours of electricity
+    amount_unit    INTEGER,    -- of volume, in which it was typed; NULL for electricity
+    fuel           INTEGER,    -- its kind; NULL for the car's own
+    price          INTEGER,    -- of one unit, in ten-thousandths of the main unit
+    price_currency TEXT,
+    total          INTEGER,    -- minor units
+    total_currency TEXT,
     content BLOB NOT NULL,     -- CBOR of the content as last amended
     written INTEGER NOT NULL,  -- milliseconds since 1970, of the first version
     writer  BLOB NOT NULL,     -- of the first version, with its number the rest of the fold order

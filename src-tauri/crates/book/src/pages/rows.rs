@@ -6,10 +6,11 @@ use rules::measured::{Measurement, Parameter};
 use rules::running::Reading;
 use rules::upkeep::{ItemRef, Milli, OwnName};
 use rusqlite::{Row, params};
-use units::cbor::{self, Cbor, CborError};
+use units::cbor::CborError;
 use units::{BookId, Day, Distance, Hash, SubjectId};
 
-use crate::content::{Fuel, PageContent, ReadingContent, status_from};
+use super::fill::fuel;
+use crate::content::{Fuel, PageContent, status_from};
 use crate::entry::Millis;
 use crate::{BookError, Shelf};
 
@@ -85,6 +86,7 @@ impl Shelf {
         while let Some(row) = rows.next()? {
             readings.push(reading(row)?);
         }
+        readings.sort_unstable_by_key(|row| order(&row.reading, row.subject));
         Ok(readings)
     }
 
@@ -107,8 +109,9 @@ impl Shelf {
         let mut rows = statement.query(params![book.0])?;
         let mut fills = Vec::new();
         while let Some(row) = rows.next()? {
-            fills.extend(fill(row)?);
+            fills.push(fill(row)?);
         }
+        fills.sort_unstable_by_key(|row| order(&row.reading, row.subject));
         Ok(fills)
     }
 
@@ -162,6 +165,11 @@ impl Shelf {
     }
 }
 
+/// The order of readings. They lie nearly in it, which the sort of the database would not make use of.
+fn order(reading: &Reading, subject: SubjectId) -> (Day, Distance, SubjectId) {
+    (reading.day, reading.shown, subject)
+}
+
 fn reading(row: &Row<'_>) -> Result<ReadingRow, BookError> {
     let reading = Reading {
         day: day(row.get(1)?)?,
@@ -171,11 +179,9 @@ fn reading(row: &Row<'_>) -> Result<ReadingRow, BookError> {
     Ok(ReadingRow { subject: SubjectId(row.get(0)?), reading })
 }
 
-fn fill(row: &Row<'_>) -> Result<Option<FillRow>, BookError> {
-    let bytes = row.get_ref(1)?.as_bytes().map_err(rusqlite::Error::from)?;
-    let content = ReadingContent::from_cbor(&cbor::decode_kept(bytes)?)?;
-    let (subject, reading) = (SubjectId(row.get(0)?), content.facts());
-    Ok(content.fuel.map(|fuel| FillRow { subject, reading, fuel }))
+fn fill(row: &Row<'_>) -> Result<FillRow, BookError> {
+    let ReadingRow { subject, reading } = reading(row)?;
+    Ok(FillRow { subject, reading, fuel: fuel(row, 4)? })
 }
 
 fn measured_row(row: &Row<'_>) -> Result<MeasuredRow, BookError> {
