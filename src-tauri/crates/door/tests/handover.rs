@@ -462,6 +462,25 @@ fn a_correction_in_ink_is_told_apart_from_a_rewriting() {
     assert_eq!((kinds(&compared), compared.same), (vec!["amended", "struck-out"], 1));
 }
 
+/// The numbers of the car itself may be put right in ink, and what the card showed stays readable.
+#[test]
+fn a_car_that_was_put_right_is_still_the_same_car() {
+    let (mut first, book, card) = first_owner();
+    let vehicle = |vin: &str, first_use: &str| VehicleForm {
+        name: "Nettle".to_owned(),
+        vin: vin.to_owned(),
+        engine: "petrol".to_owned(),
+        unit: "km".to_owned(),
+        first_use: first_use.to_owned(),
+        ..VehicleForm::default()
+    };
+    let vehicle = vehicle("11111111111111111", "2011-03-01");
+    first.written(Request::ChangeVehicle { book: book.clone(), vehicle }).unwrap();
+    let compared = first.compare(&book, &card);
+    assert!(compared.contains, "{compared:?}");
+    assert_eq!(kinds(&compared), ["first-use"]);
+}
+
 #[test]
 fn a_card_of_another_car_is_said_to_be_one() {
     let (_, _, card) = first_owner();

@@ -8,18 +8,17 @@
 //! - Is each visit of the card in the book as it was printed, in its line as it stands or in an earlier version of it?
 //!   This names what was rewritten, where the head says only that something was.
 
-use book::LineFilter;
-use book::content::{By, Content, VisitContent};
+mod lines;
+
+use book::content::{Content, VehicleContent};
 use book::{Moment, Searched};
-use card::{Claims, Difference, Flags, InstrumentChange, OdometerReading, Verified, same_items};
-use rules::upkeep::ItemRef;
+use card::{Claims, Difference, InstrumentChange, OdometerReading, Verified};
 use units::{BookId, Day, DistanceUnit, WriterKey};
 
-use super::claims;
 use super::reading::{read_code, reading};
 use crate::clock::day_of;
 use crate::screens::fingerprint;
-use crate::{CardVisit, CompareView, ComparedCard, DatedReading, DifferenceView, Door, MomentView, Refusal};
+use crate::{CompareView, ComparedCard, DatedReading, DifferenceView, Door, MomentView, Refusal};
 
 /// A card bears the day by the calendar where it was issued, and entries the time in UTC: what stood in the book bears no
 /// time later than the end of the day after.
@@ -50,27 +49,20 @@ impl Door {
     /// Holds a card against a book.
     pub(crate) fn compare_with_book(&self, book: &str, card: &str) -> Result<CompareView, Refusal> {
         let book: BookId = book.parse()?;
-        let vehicle = self.shelf.vehicle(book)?;
+        let vehicle = Known { now: self.shelf.vehicle(book)?, ever: self.vehicle_versions(book)? };
         let card = read_code(card)?;
         let key_known = self.shelf.spans(book)?.iter().any(|span| span.writer == card.key);
         let moment = self.moment_view(book, &card.claims)?;
-        let vins = card.claims.vehicle.vin.clone().zip(vehicle.vin.map(|vin| vin.to_string()));
-        let other_car = vins.as_ref().is_some_and(|(one, other)| one != other);
         let lines = self.book_lines(book)?;
         let (same, visits) = self.visits_against(&card.claims, &lines);
-        let mut differences: Vec<DifferenceView> = Vec::new();
-        if other_car {
-            differences.push(undated("other-car"));
-        }
-        let then = card.claims.vehicle.first_use.filter(|then| Some(*then) != vehicle.first_use);
-        differences.extend(then.map(|then| first_use(then, vehicle.first_use)));
+        let mut differences = vehicle.differences(&card.claims);
         differences.extend(lines.latest(&card.claims));
         differences.extend(lines.instruments(&card.claims));
         differences.extend(visits);
         Ok(CompareView {
             against: "book".to_owned(),
             contains: moment.state == "found" && differences.iter().all(|difference| !difference.breach),
-            car_known: vins.is_some(),
+            car_known: card.claims.vehicle.vin.is_some() && vehicle.now.vin.is_some(),
             old: compared_card(&card, key_known),
             new: None,
             moment: Some(moment),
@@ -78,6 +70,15 @@ impl Door {
             left_out: 0,
             differences,
         })
+    }
+
+    fn vehicle_versions(&self, book: BookId) -> Result<Vec<VehicleContent>, Refusal> {
+        let versions = self.shelf.versions(book, book.into())?.into_iter();
+        let vehicles = versions.filter_map(|version| match version.content {
+            Some(Content::Vehicle(vehicle)) => Some(vehicle),
+            _ => None,
+        });
+        Ok(vehicles.collect())
     }
 
     fn moment_view(&self, book: BookId, claims: &Claims) -> Result<MomentView, Refusal> {
@@ -108,90 +109,6 @@ impl Door {
             late,
             since: self.shelf.count(book)?.saturating_sub(entries).saturating_sub(late),
         })
-    }
-
-    fn book_lines(&self, book: BookId) -> Result<BookLines, Refusal> {
-        let mut lines = BookLines { visits: Vec::new(), shown: Vec::new(), instruments: Vec::new() };
-        for row in self.shelf.lines(book, &LineFilter::default())? {
-            let corrected = row.amended > 0 || row.struck.is_some();
-            let now = row.struck.is_none().then_some(&row.content);
-            let mut versions = vec![row.content.clone()];
-            if row.amended > 0 {
-                let earlier = self.shelf.versions(book, row.subject)?;
-                versions.extend(earlier.into_iter().filter_map(|version| version.content));
-            }
-            let read = versions.iter().filter_map(|content| Some((content.day()?, content.shown()?)));
-            lines.shown.extend(read);
-            let replaced = versions.iter().filter_map(|content| match content {
-                Content::Instrument(change) => Some(change.clone()),
-                _ => None,
-            });
-            lines.instruments.extend(replaced);
-            let visit = |content: &Content| match content {
-                Content::Visit(visit) => Some(visit.clone()),
-                _ => None,
-            };
-            let versions: Vec<VisitContent> = versions.iter().filter_map(visit).collect();
-            if !versions.is_empty() {
-                let now = now.and_then(visit);
-                lines.visits.push(BookVisit { now, versions, corrected });
-            }
-        }
-        Ok(lines)
-    }
-
-    /// How many visits of a card stand in the book as they were printed, and what is to be said of the others.
-    fn visits_against(&self, claims: &Claims, lines: &BookLines) -> (usize, Vec<DifferenceView>) {
-        let mut free: Vec<&BookVisit> = lines.visits.iter().collect();
-        let unit = claims.unit;
-        let mut over = Vec::new();
-        for visit in &claims.visits {
-            let stands = |line: &BookVisit| line.now.as_ref().is_some_and(|now| is_visit(visit, now, unit));
-            if take(&mut free, stands).is_none() {
-                over.push(visit);
-            }
-        }
-        let same = claims.visits.len() - over.len();
-        let mut differences = Vec::new();
-        let mut lost = Vec::new();
-        for visit in over {
-            let stood = |line: &BookVisit| {
-                line.corrected && line.versions.iter().any(|version| is_visit(visit, version, unit))
-            };
-            match take(&mut free, stood) {
-                Some(line) => differences.push(self.corrected(visit, line, unit)),
-                None => lost.push(visit),
-            }
-        }
-        for visit in lost {
-            let same_day = |line: &BookVisit| line.now.as_ref().is_some_and(|now| now.day == visit.day);
-            let now = take(&mut free, same_day).and_then(|line| line.now.as_ref());
-            differences.push(DifferenceView {
-                then: Some(self.card_visit(visit, unit)),
-                now: now.map(|now| self.in_book(now, unit)),
-                ..breach(if now.is_some() { "changed" } else { "missing" }, visit.day)
-            });
-        }
-        differences.sort_by(|one, other| one.day.cmp(&other.day));
-        (same, differences)
-    }
-
-    fn corrected(&self, visit: &card::Visit, line: &BookVisit, unit: DistanceUnit) -> DifferenceView {
-        let kind = if line.now.is_some() { "amended" } else { "struck-out" };
-        DifferenceView {
-            breach: false,
-            then: Some(self.card_visit(visit, unit)),
-            now: line.now.as_ref().map(|now| self.in_book(now, unit)),
-            ..breach(kind, visit.day)
-        }
-    }
-
-    fn in_book(&self, visit: &VisitContent, unit: DistanceUnit) -> CardVisit {
-        let shown = visit.shown.unwrap_or_default();
-        let items = visit.items.iter().map(claims::item).collect();
-        let visit =
-            card::Visit { day: visit.day, reading: claims::count(shown, unit), flags: by(visit), items };
-        self.card_visit(&visit, unit)
     }
 
     fn difference(&self, found: &Difference, (old, new): (DistanceUnit, DistanceUnit)) -> DifferenceView {
@@ -225,78 +142,32 @@ impl Door {
     }
 }
 
-/// Takes the first that fits out of a list.
-fn take<'a>(free: &mut Vec<&'a BookVisit>, fits: impl Fn(&BookVisit) -> bool) -> Option<&'a BookVisit> {
-    free.iter().position(|visit| fits(visit)).map(|at| free.remove(at))
+/// What the book knows of its vehicle, and what it ever knew.
+struct Known {
+    now: VehicleContent,
+    ever: Vec<VehicleContent>,
 }
 
-/// What a book holds that a card could have been printed from.
-struct BookLines {
-    visits: Vec<BookVisit>,
-    /// Every reading that any line names or named, with its day.
-    shown: Vec<(Day, units::Distance)>,
-    instruments: Vec<book::content::InstrumentContent>,
-}
-
-/// A visit of the book.
-struct BookVisit {
-    /// As it stands; nothing where it is struck out.
-    now: Option<VisitContent>,
-    /// As it stands or ever stood.
-    versions: Vec<VisitContent>,
-    corrected: bool,
-}
-
-impl BookLines {
-    fn latest(&self, claims: &Claims) -> Option<DifferenceView> {
-        let OdometerReading { day, reading } = claims.latest;
-        let held = |(on, shown): &(Day, units::Distance)| {
-            *on == day && claims::count(*shown, claims.unit) == reading
-        };
-        let missing = !self.shown.iter().any(held);
-        missing.then(|| DifferenceView {
-            reading_then: Some(dated(claims.latest, claims.unit)),
-            ..breach("latest-reading", day)
-        })
-    }
-
-    fn instruments<'a>(&'a self, claims: &'a Claims) -> impl Iterator<Item = DifferenceView> + 'a {
-        let unit = claims.unit;
-        let held = move |change: &&InstrumentChange| {
-            self.instruments.iter().any(|content| {
-                content.day == change.day
-                    && claims::count(content.old, unit) == change.old
-                    && claims::count(content.new, unit) == change.new
-            })
-        };
-        claims
-            .instruments
-            .iter()
-            .filter(move |change| !held(change))
-            .map(move |change| instrument(change, unit))
+impl Known {
+    /// Another number than the card's makes it another car, unless the book once had that one and it was put right.
+    fn differences(&self, claims: &Claims) -> Vec<DifferenceView> {
+        let mut differences = Vec::new();
+        let is = |known: &VehicleContent, vin: &str| known.vin.is_some_and(|own| own.to_string() == vin);
+        let had = |vin: &String| self.ever.iter().any(|known| is(known, vin));
+        if self.now.vin.is_some() && claims.vehicle.vin.as_ref().is_some_and(|vin| !had(vin)) {
+            differences.push(undated("other-car"));
+        }
+        if let Some(then) = claims.vehicle.first_use.filter(|then| Some(*then) != self.now.first_use) {
+            let breach = self.ever.iter().all(|known| known.first_use != Some(then));
+            differences.push(DifferenceView { breach, ..first_use(then, self.now.first_use) });
+        }
+        differences
     }
 }
 
 fn first_use(then: Day, now: Option<Day>) -> DifferenceView {
     let is = now.map(|now| now.to_string()).unwrap_or_default();
     DifferenceView { was: then.to_string(), is, ..breach("first-use", then) }
-}
-
-/// Whether a visit of a card is this one of the book. Where nobody wrote a reading down, the card bears one that was
-/// worked out from those around it, and it is not held against the book.
-fn is_visit(printed: &card::Visit, visit: &VisitContent, unit: DistanceUnit) -> bool {
-    let items: Vec<card::Item> = visit.items.iter().map(|item: &ItemRef| claims::item(item)).collect();
-    printed.day == visit.day
-        && printed.flags.contains(by(visit))
-        && visit.shown.is_none_or(|shown| claims::count(shown, unit) == printed.reading)
-        && same_items(&printed.items, &items)
-}
-
-fn by(visit: &VisitContent) -> Flags {
-    match visit.by {
-        By::Owner => Flags::BY_OWNER,
-        By::Workshop(_) => Flags::BY_WORKSHOP,
-    }
 }
 
 fn undated(kind: &str) -> DifferenceView {
