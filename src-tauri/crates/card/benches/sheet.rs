@@ -12,7 +12,7 @@ use criterion::{Criterion, criterion_group, criterion_main};
 
 fn sheet(criterion: &mut Criterion) {
     let claims = demo::claims(120);
-    let limit = SheetSize::A5Folded.square_limit();
+    let limit = SheetSize::A5.square_limit();
     let fitted = fit(&claims, &demo::key(), &demo::viewer(), limit).unwrap();
     let text = fitted.message.text(&demo::viewer());
     println!(

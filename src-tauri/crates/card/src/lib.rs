@@ -26,10 +26,13 @@ pub use code::{
 pub use compare::{Comparison, Difference, compare, same_items, same_reading, same_visit};
 pub use error::CardError;
 pub use fit::{Fitted, PlainFitted, fit, fit_plain};
-pub use questions::{QUESTIONS_MAX, Question, QuestionValues, questions};
+pub use questions::{
+    GapBound, Place, QUESTIONS_MAX, Question, QuestionValues, Timeline, questions, timeline,
+};
 pub use scan::scan;
 pub use sheets::{
-    CarLines, Mark, NextLine, ReadingLine, SheetModel, SheetOptions, SheetSize, SheetSquare, SheetWords,
-    VisitLine, pdf, svg,
+    CarLines, Extent, Mark, NextLine, Plot, PlotPoint, PlotTick, ReadingLine, RecordLines, SheetLayout,
+    SheetModel, SheetOptions, SheetPaper, SheetSize, SheetSquare, SheetWords, Turn, VisitLine, WorkGroup,
+    WorkLine, WriterLine, pdf, svg,
 };
 pub use square::{Level, MODULE_MIN_UM, QUIET_ZONE, Square, SquareLimit};

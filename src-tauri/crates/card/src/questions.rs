@@ -9,12 +9,15 @@
 //! the card, so that no reader has to convert and round.
 
 mod record;
+mod timeline;
 mod trail;
 
 use units::{Day, DistanceUnit};
 
 use crate::code::{Claims, InstrumentChange, Item, OdometerReading};
 use trail::Trail;
+
+pub use timeline::{GapBound, Place, Timeline, timeline};
 
 /// How many questions are asked at most; those of the least weight are left out.
 pub const QUESTIONS_MAX: usize = 8;

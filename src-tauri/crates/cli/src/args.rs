@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use clap::{Parser, Subcommand};
-use door::{AnswerForm, AnswerKey};
+use door::{AnswerForm, AnswerKey, CardOptions, CardPaper, CardSize, VinShown};
 
 /// Keeps a car's service book in ink.
 #[derive(Debug, Parser)]
@@ -109,15 +109,8 @@ pub enum Command {
         /// The PDF to write
         #[arg(long, value_name = "FILE.pdf")]
         out: PathBuf,
-        /// The size of the sheet
-        #[arg(long, value_enum, default_value = "a5")]
-        size: Size,
-        /// The page on which a scanned card opens
-        #[arg(long, value_name = "HTTPS-ADDRESS")]
-        viewer: Option<String>,
-        /// Leave the identification number out
-        #[arg(long)]
-        hide_vin: bool,
+        #[command(flatten)]
+        looks: CardArgs,
     },
     /// Read a card: its PDF, a photo of it, or the text of its square
     CardRead {
@@ -205,11 +198,87 @@ pub struct HandoverArgs {
     pub why: String,
 }
 
+/// How a card looks, and what it is printed on.
+#[derive(Debug, clap::Args)]
+pub struct CardArgs {
+    /// How large it is
+    #[arg(long, value_enum, default_value = "a5")]
+    pub size: Size,
+    /// What lies in the printer; on a paper larger than the card, marks show where to cut
+    #[arg(long, value_enum, default_value = "own")]
+    pub paper: Paper,
+    /// What to leave out, separated by commas
+    #[arg(long, value_enum, value_delimiter = ',', value_name = "WHAT")]
+    pub hide: Vec<Hide>,
+    /// Tell what each visit cost
+    #[arg(long)]
+    pub prices: bool,
+    /// The page on which a scanned card opens
+    #[arg(long, value_name = "HTTPS-ADDRESS")]
+    pub viewer: Option<String>,
+}
+
 /// The sizes of a card.
 #[derive(Debug, Clone, Copy, clap::ValueEnum)]
 pub enum Size {
+    /// 85.60 mm by 53.98 mm, as a driving licence
+    Id1,
+    /// A6, two sides
+    A6,
     /// A5, to be folded to A6
     A5,
+    /// A full page
+    A4,
+}
+
+/// The paper that a card is printed on.
+#[derive(Debug, Clone, Copy, clap::ValueEnum)]
+pub enum Paper {
+    /// As large as the card
+    Own,
+    /// A4
+    A4,
+    /// US Letter
+    Letter,
+}
+
+/// What a card may leave out.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
+pub enum Hide {
+    /// The identification number
+    Vin,
+    /// All of the identification number but its last six characters
+    VinHead,
+    /// The names of workshops
+    Names,
+}
+
+impl CardArgs {
+    /// The same for the door. Of two that concern the identification number, the one that hides more holds.
+    pub fn options(&self) -> CardOptions {
+        let hides = |what| self.hide.contains(&what);
+        CardOptions {
+            size: match self.size {
+                Size::Id1 => CardSize::Id1,
+                Size::A6 => CardSize::A6,
+                Size::A5 => CardSize::A5,
+                Size::A4 => CardSize::A4,
+            },
+            paper: match self.paper {
+                Paper::Own => CardPaper::Own,
+                Paper::A4 => CardPaper::A4,
+                Paper::Letter => CardPaper::Letter,
+            },
+            vin: match (hides(Hide::Vin), hides(Hide::VinHead)) {
+                (true, _) => VinShown::Hidden,
+                (false, true) => VinShown::LastSix,
+                (false, false) => VinShown::Whole,
+            },
+            hide_names: hides(Hide::Names),
+            prices: self.prices,
+            viewer: self.viewer.clone(),
+        }
+    }
 }
 
 /// Fuel taken at a reading: of amount, price and total any two give the third.

@@ -13,7 +13,7 @@ use door::{
 };
 use words::{Arg, Words};
 
-use crate::args::{Args, Command, Size, VisitArgs};
+use crate::args::{Args, Command, VisitArgs};
 use crate::say;
 
 pub use trouble::code;
@@ -45,9 +45,7 @@ impl Terminal<'_> {
             Command::Paper { files, visit } => self.paper(files, visit.as_deref()),
             Command::Parts { item } => self.parts(item.as_deref()),
             Command::Buy => self.buy(),
-            Command::Card { out, viewer, hide_vin, size: Size::A5 } => {
-                self.card(out, viewer.clone(), *hide_vin)
-            }
+            Command::Card { out, looks } => self.card(out, &looks.options()),
             Command::CardRead { card } => self.card_read(card),
             Command::Handover(handover) => self.handover(handover),
             Command::Receive { file, passphrase_file } => self.receive(file, passphrase_file.as_deref()),
@@ -249,9 +247,9 @@ impl Terminal<'_> {
         Ok(papers)
     }
 
-    fn card(&mut self, out: &Path, viewer: Option<String>, hide_vin: bool) -> Result<(), Refusal> {
+    fn card(&mut self, out: &Path, options: &CardOptions) -> Result<(), Refusal> {
         let book = self.book()?;
-        let pdf = self.door.card_pdf(&book, &CardOptions { hide_vin, viewer })?;
+        let pdf = self.door.card_pdf(&book, options)?;
         let path = door::save(out, &pdf)?;
         self.answer(&path, |terminal| terminal.say("cli-card-written", &[("path", (&path).into())]));
         Ok(())

@@ -17,7 +17,7 @@ use axum::http::{HeaderMap, StatusCode, Uri, header};
 use axum::middleware::{self, Next};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
-use door::{CardOptions, Door, PaperReader, PhotoSize, Refusal};
+use door::{CardOptions, CardPaper, CardSize, Door, PaperReader, PhotoSize, Refusal, VinShown};
 use serde::Deserialize;
 use words::Words;
 
@@ -257,7 +257,15 @@ async fn photo(
 struct CardQuery {
     book: String,
     #[serde(default)]
-    hide_vin: bool,
+    size: CardSize,
+    #[serde(default)]
+    paper: CardPaper,
+    #[serde(default)]
+    vin: VinShown,
+    #[serde(default)]
+    hide_names: bool,
+    #[serde(default)]
+    prices: bool,
     viewer: Option<String>,
 }
 
@@ -265,8 +273,9 @@ async fn card(
     State(server): State<Arc<Server>>,
     Query(query): Query<CardQuery>,
 ) -> Result<Response, Refused> {
-    let options = CardOptions { hide_vin: query.hide_vin, viewer: query.viewer };
-    let pdf = server.with(move |door| door.card_pdf(&query.book, &options)).await?;
+    let CardQuery { book, size, paper, vin, hide_names, prices, viewer } = query;
+    let options = CardOptions { size, paper, vin, hide_names, prices, viewer };
+    let pdf = server.with(move |door| door.card_pdf(&book, &options)).await?;
     let name = "attachment; filename=\"wellkept-card.pdf\"";
     Ok(([(header::CONTENT_TYPE, "application/pdf"), (header::CONTENT_DISPOSITION, name)], pdf)
         .into_response())

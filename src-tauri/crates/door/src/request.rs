@@ -386,13 +386,62 @@ pub struct LineFilter {
     pub text: Option<String>,
 }
 
-/// What a card shows.
+/// What a card shows, and what it is printed on.
 #[derive(Debug, Clone, Default, Serialize, Deserialize, TS)]
 #[serde(default, deny_unknown_fields)]
 pub struct CardOptions {
-    /// Leaves the identification number out.
-    pub hide_vin: bool,
+    /// How large it is.
+    pub size: CardSize,
+    /// What lies in the printer.
+    pub paper: CardPaper,
+    /// How much of the identification number is shown.
+    pub vin: VinShown,
+    /// Leaves the workshops' names out.
+    pub hide_names: bool,
+    /// Tells what each visit cost.
+    pub prices: bool,
     /// The address to use in place of the one in the settings.
     #[ts(optional)]
     pub viewer: Option<String>,
+}
+
+/// The size of a card.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum CardSize {
+    /// ISO/IEC 7810 ID-1, 85.60 mm by 53.98 mm.
+    Id1,
+    /// A6, two sides.
+    A6,
+    /// A5, folded to A6.
+    #[default]
+    A5,
+    /// A full page.
+    A4,
+}
+
+/// The paper on which a card is printed; on one larger than the card, marks show where to cut.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum CardPaper {
+    /// As large as the card.
+    #[default]
+    Own,
+    /// A4.
+    A4,
+    /// US Letter.
+    Letter,
+}
+
+/// How much of an identification number is shown.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum VinShown {
+    /// All of it.
+    #[default]
+    Whole,
+    /// Its last six characters, on paper alone: the square holds none of it.
+    LastSix,
+    /// Nothing.
+    Hidden,
 }

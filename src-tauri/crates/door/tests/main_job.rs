@@ -103,7 +103,7 @@ fn a_car_a_visit_and_a_receipt_go_in_and_a_card_comes_out() {
     let hash = papers.unwrap()[0].hash.clone();
     assert!(door.photo(&hash, PhotoSize::Thumb).unwrap().starts_with(&[0xff, 0xd8]));
 
-    let options = CardOptions { hide_vin: false, viewer: Some("https://card.example/".to_owned()) };
+    let options = CardOptions { viewer: Some("https://card.example/".to_owned()), ..CardOptions::default() };
     let pdf = door.card_pdf(&book, &options).unwrap();
     let text = door::scan_card(&pdf).unwrap().remove(0);
     let Response::CardRead(card) = door.ask(Request::ReadCard { text }).unwrap() else { panic!() };

@@ -2,7 +2,7 @@
 
 use units::DistanceUnit;
 
-use super::{Question, Units, count};
+use super::{Place, Question, Timeline, Units, count};
 use crate::code::{Claims, InstrumentChange, OdometerReading};
 
 /// Without a visit for longer than so many days is asked about: 24 months, the longest time that the catalogue gives
@@ -38,6 +38,12 @@ pub(super) struct Trail<'a> {
     visits: Vec<Point>,
     all: Vec<Point>,
     latest: Point,
+}
+
+impl From<&Point> for Place {
+    fn from(point: &Point) -> Place {
+        Place { day: point.shown.day, way: point.travelled }
+    }
 }
 
 impl<'a> Trail<'a> {
@@ -77,20 +83,45 @@ impl<'a> Trail<'a> {
 
     /// Stretches without a visit, the last of them up to the day of issue.
     pub(super) fn gap(&self) -> Option<Question> {
-        let issue = OdometerReading { day: self.claims.issued, reading: self.claims.latest.reading };
-        let issue = Point { shown: issue, travelled: self.latest.travelled };
-        let ends = self.visits.iter().skip(1).chain([&issue]);
-        let gaps = || self.visits.iter().zip(ends.clone()).filter(|(from, to)| self.gapes(from, to));
+        let gaps = || self.stretches().filter(|(from, to)| self.gapes(from, to));
         let (from, to) = first_most(gaps(), |(from, to)| self.length(from, to))?;
         Some(Question::Gap { count: count(gaps().count()), from: from.shown, to: to.shown })
     }
 
     /// The time before the first visit, where none was left out.
     pub(super) fn before(&self) -> Option<Question> {
+        let first = self.late_first()?;
+        Some(Question::Before { to: first.shown })
+    }
+
+    /// The same history as a line with gaps, for a plot.
+    pub(super) fn timeline(&self) -> Timeline {
+        let mut line = Timeline::default();
+        if let (Some(new), Some(first)) = (self.claims.vehicle.first_use, self.visits.first()) {
+            if new < first.shown.day && self.claims.left_out == 0 {
+                line.go(Place { day: new, way: 0 }, Place::from(first), self.late_first().is_some());
+            }
+        }
+        for (from, to) in self.stretches() {
+            line.go(Place::from(&from), Place::from(&to), self.gapes(&from, &to));
+        }
+        line
+    }
+
+    /// From visit to visit, and from the last one to the day of issue.
+    fn stretches(&self) -> impl Iterator<Item = (Point, Point)> {
+        let issue = OdometerReading { day: self.claims.issued, reading: self.claims.latest.reading };
+        let issue = Point { shown: issue, travelled: self.latest.travelled };
+        let ends = self.visits.iter().copied().skip(1).chain([issue]);
+        self.visits.iter().copied().zip(ends)
+    }
+
+    /// The first visit where a long time went before it and none was left out.
+    fn late_first(&self) -> Option<&Point> {
         let first = self.visits.first().filter(|_| self.claims.left_out == 0)?;
         let days = self.claims.vehicle.first_use.map_or(0, |new| first.shown.day.days_since(new));
         let long = i64::from(days) > GAP_DAYS || first.travelled > GAP.of(self.unit());
-        long.then_some(Question::Before { to: first.shown })
+        long.then_some(first)
     }
 
     fn unit(&self) -> DistanceUnit {

@@ -13,13 +13,29 @@ use crate::CardError;
 pub(super) const REGULAR: &[u8] = include_bytes!("../../sheets/fonts/AtkinsonHyperlegibleNext-Regular.ttf");
 const BOLD: &[u8] = include_bytes!("../../sheets/fonts/AtkinsonHyperlegibleNext-Bold.ttf");
 const LOOK: &str = include_str!("../../sheets/look.typ");
-const A5_FOLDED: &str = include_str!("../../sheets/a5-folded.typ");
+const PARTS: &str = include_str!("../../sheets/parts.typ");
+const PLOT: &str = include_str!("../../sheets/plot.typ");
+const ID1: &str = include_str!("../../sheets/id1.typ");
+const A6: &str = include_str!("../../sheets/a6.typ");
+const A5: &str = include_str!("../../sheets/a5.typ");
+const A4: &str = include_str!("../../sheets/a4.typ");
+
+/// The templates by the names under which they know each other.
+const TEMPLATES: [(&str, &str); 7] = [
+    ("look.typ", LOOK),
+    ("parts.typ", PARTS),
+    ("plot.typ", PLOT),
+    ("id1.typ", ID1),
+    ("a6.typ", A6),
+    ("a5.typ", A5),
+    ("a4.typ", A4),
+];
 
 /// Parsed fonts and templates serve every sheet; what Typst remembers is dropped after a few more sheets.
 static ENGINE: LazyLock<TypstEngine> = LazyLock::new(|| {
     TypstEngine::builder()
         .fonts([REGULAR, BOLD])
-        .with_static_source_file_resolver([("look.typ", LOOK), ("a5-folded.typ", A5_FOLDED)])
+        .with_static_source_file_resolver(TEMPLATES)
         .comemo_evict_max_age(Some(4))
         .build()
 });
@@ -27,7 +43,10 @@ static ENGINE: LazyLock<TypstEngine> = LazyLock::new(|| {
 /// Sets the sheet.
 pub fn set(model: &SheetModel, options: &SheetOptions) -> Result<PagedDocument, CardError> {
     let template = match options.size {
-        SheetSize::A5Folded => "a5-folded.typ",
+        SheetSize::Id1 => "id1.typ",
+        SheetSize::A6 => "a6.typ",
+        SheetSize::A5 => "a5.typ",
+        SheetSize::A4 => "a4.typ",
     };
     let compiled = ENGINE.compile_with_input(template, inputs(model, options)?);
     compiled.output.map_err(|fault| match fault {
@@ -41,7 +60,7 @@ pub fn refused(faults: &[SourceDiagnostic]) -> CardError {
     CardError::Setting(faults.first().map(|fault| fault.message.to_string()).unwrap_or_default())
 }
 
-/// The model as JSON, its texts made printable, and the square as a shape.
+/// The model and the layout as JSON, the texts made printable, and the square as a shape.
 fn inputs(model: &SheetModel, options: &SheetOptions) -> Result<Dict, CardError> {
     let unwritten = |fault: serde_json::Error| CardError::Setting(fault.to_string());
     let mut json = serde_json::to_value(model).map_err(unwritten)?;
@@ -51,6 +70,8 @@ fn inputs(model: &SheetModel, options: &SheetOptions) -> Result<Dict, CardError>
     let module = options.size.module_um(square.side() + 2 * crate::QUIET_ZONE);
     let mut inputs = Dict::new();
     inputs.insert("model".into(), json.to_string().into_value());
+    let layout = serde_json::to_string(&options.layout()).map_err(unwritten)?;
+    inputs.insert("layout".into(), layout.into_value());
     inputs.insert("square".into(), Value::Content(symbol::draw(square, module)));
     Ok(inputs)
 }

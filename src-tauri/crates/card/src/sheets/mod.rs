@@ -6,6 +6,8 @@
 mod engine;
 mod model;
 mod options;
+mod record;
+mod size;
 mod symbol;
 mod text;
 
@@ -17,7 +19,9 @@ use typst_svg::SvgOptions;
 use crate::CardError;
 
 pub use model::{CarLines, Mark, NextLine, ReadingLine, SheetModel, SheetSquare, SheetWords, VisitLine};
-pub use options::{SheetOptions, SheetSize};
+pub use options::SheetOptions;
+pub use record::{Plot, PlotPoint, PlotTick, RecordLines, WorkGroup, WorkLine, WriterLine};
+pub use size::{Extent, SheetLayout, SheetPaper, SheetSize, Turn};
 
 /// The card as PDF/A-2b with its fonts embedded: a pure function of model and options.
 pub fn pdf(model: &SheetModel, options: &SheetOptions) -> Result<Vec<u8>, CardError> {

@@ -4,6 +4,7 @@
 
 use serde::Serialize;
 
+use super::RecordLines;
 use crate::Square;
 
 /// Everything that a card shows.
@@ -19,10 +20,14 @@ pub struct SheetModel {
     pub visits: Vec<VisitLine>,
     /// One sentence: how many visits are shown, and how many the square leaves out.
     pub visits_note: String,
+    /// What the history comes to.
+    pub record: RecordLines,
     /// What comes next, the most urgent first; at most six lines are printed.
     pub next: Vec<NextLine>,
     /// The day of issue.
     pub issued: String,
+    /// One sentence for whoever prints: how to turn, cut and fold. Printed beside a card that has to be cut out.
+    pub handling: String,
     /// The square and what stands beside it.
     pub square: SheetSquare,
     /// The labels.
@@ -64,6 +69,8 @@ pub struct VisitLine {
     pub who: String,
     /// What was done, item by item.
     pub items: Vec<String>,
+    /// What it cost, where that is to be told.
+    pub cost: Option<String>,
     /// How well it is recorded.
     pub marks: Vec<Mark>,
 }
@@ -160,6 +167,18 @@ pub struct SheetWords {
     pub issued: String,
     /// Label of the key's fingerprint.
     pub key: String,
+    /// Head of the plot of the readings, with the unit.
+    pub plot: String,
+    /// Head of the work as a buyer asks for it.
+    pub record: String,
+    /// Head of the columns of what was done last.
+    pub last_done: String,
+    /// Head of the column of when it is due next.
+    pub next_due: String,
+    /// Said of work that the book holds no record of.
+    pub no_record: String,
+    /// Head of who wrote in the book.
+    pub writers: String,
 }
 
 impl SheetSquare {

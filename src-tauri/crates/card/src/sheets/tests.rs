@@ -22,18 +22,65 @@ fn model(name: &str) -> SheetModel {
             reading: "98 000".into(),
             who: "Werkstatt".into(),
             items: vec![name.into(), "Bremsflüssigkeit".into()],
+            cost: Some("1234.50 EUR".into()),
             marks: vec![Mark::Receipt, Mark::Photo, Mark::WrittenLate, Mark::Amended],
         }],
         visits_note: "Ein Besuch.".into(),
+        record: record(name),
         next: vec![NextLine { item: name.into(), when: name.into() }],
         issued: "2026-11-05".into(),
+        handling: "Beidseitig drucken.".into(),
         square: plain("Heron"),
         words: SheetWords { title: "Karte".into(), ..SheetWords::default() },
     }
 }
 
+fn record(name: &str) -> RecordLines {
+    let done = WorkLine {
+        item: name.into(),
+        day: Some("2026-10-30".into()),
+        reading: Some("98 000".into()),
+        next: "2027-10-30".into(),
+    };
+    let never = WorkLine { item: name.into(), ..WorkLine::default() };
+    let point = |day: i32, way: i64| PlotPoint { day, way };
+    let tick = |at: i64| PlotTick { at, label: at.to_string() };
+    RecordLines {
+        plot: Some(Plot {
+            days: [16_000, 20_000],
+            most: 100_000,
+            runs: vec![
+                vec![point(16_000, 0), point(17_000, 30_000)],
+                vec![point(18_000, 40_000), point(20_000, 98_000)],
+            ],
+            gaps: vec![[point(17_000, 30_000), point(18_000, 40_000)]],
+            years: vec![tick(16_436), tick(17_897)],
+            ways: vec![tick(50_000), tick(100_000)],
+            note: name.into(),
+        }),
+        groups: vec![WorkGroup { name: name.into(), lines: vec![done, never], more: name.into() }],
+        receipts: name.into(),
+        writers: vec![WriterLine {
+            span: name.into(),
+            key: "21fe 31df a154 a261".into(),
+            handed_over: name.into(),
+        }],
+        more_writers: name.into(),
+    }
+}
+
 fn options() -> SheetOptions {
-    SheetOptions { size: SheetSize::A5Folded, made_at: 1_793_275_200, ident: "heron".into() }
+    printed(SheetSize::A5, SheetPaper::Own)
+}
+
+fn printed(size: SheetSize, paper: SheetPaper) -> SheetOptions {
+    SheetOptions { size, paper, made_at: 1_793_275_200, ident: "heron".into() }
+}
+
+/// Every size on every paper.
+fn all() -> impl Iterator<Item = SheetOptions> {
+    let papers = [SheetPaper::Own, SheetPaper::A4, SheetPaper::Letter];
+    SheetSize::ALL.into_iter().flat_map(move |size| papers.map(|paper| printed(size, paper)))
 }
 
 /// How far a hyphen may hang into the margin, in points.
@@ -43,35 +90,46 @@ fn mm(millimetres: f64) -> f64 {
     millimetres / 25.4 * 72.0
 }
 
-/// The texts on a sheet, the left and right edge of each in points, and the page it stands on.
-fn texts(model: &SheetModel) -> Vec<(String, f64, f64, usize)> {
-    fn walk(
-        frame: &typst::layout::Frame,
-        left: f64,
-        page: usize,
-        found: &mut Vec<(String, f64, f64, usize)>,
-    ) {
+/// A text on a sheet: its edges and its size in points, from the upper left of the page that it stands on.
+#[derive(Debug)]
+struct Placed {
+    text: String,
+    left: f64,
+    right: f64,
+    base: f64,
+    size: f64,
+    page: usize,
+}
+
+/// The texts on a sheet.
+fn texts(model: &SheetModel, options: &SheetOptions) -> Vec<Placed> {
+    fn walk(frame: &typst::layout::Frame, (left, top): (f64, f64), page: usize, found: &mut Vec<Placed>) {
         for (position, item) in frame.items() {
-            let left = left + position.x.to_pt();
+            let (left, top) = (left + position.x.to_pt(), top + position.y.to_pt());
             match item {
-                typst::layout::FrameItem::Group(group) => walk(&group.frame, left, page, found),
-                typst::layout::FrameItem::Text(text) => {
-                    found.push((text.text.to_string(), left, left + text.width().to_pt(), page));
-                }
+                typst::layout::FrameItem::Group(group) => walk(&group.frame, (left, top), page, found),
+                typst::layout::FrameItem::Text(text) => found.push(Placed {
+                    text: text.text.to_string(),
+                    left,
+                    right: left + text.width().to_pt(),
+                    base: top,
+                    size: text.size.to_pt(),
+                    page,
+                }),
                 _ => {}
             }
         }
     }
-    let document = engine::set(model, &options()).unwrap();
+    let document = engine::set(model, options).unwrap();
     let mut found = Vec::new();
     for (at, page) in document.pages().iter().enumerate() {
-        walk(&page.frame, 0.0, at, &mut found);
+        walk(&page.frame, (0.0, 0.0), at, &mut found);
     }
     found
 }
 
 fn all_text(model: &SheetModel) -> String {
-    texts(model).into_iter().map(|(text, ..)| text).collect()
+    texts(model, &options()).into_iter().map(|placed| placed.text).collect()
 }
 
 #[test]
@@ -156,7 +214,7 @@ fn long_words_stay_within_their_half_of_the_sheet() {
         model.car.vin = Some(name.clone());
         model.car.description = Some(name.clone());
         model.latest.day = name.clone();
-        for (text, left, right, page) in texts(&model) {
+        for Placed { text, left, right, page, .. } in texts(&model, &options()) {
             let limit = if left < mm(105.0) { mm(96.0) } else { mm(201.0) };
             assert!(right <= limit + HYPHEN, "'{text}' ends at {right} pt on page {page}");
         }
@@ -171,9 +229,91 @@ fn a_language_is_reduced_to_what_hyphenation_knows() {
     assert_eq!(text::primary_language(""), "en");
 }
 
+/// A name has at most 60 characters, as the door takes it.
+#[test]
+fn nothing_stands_outside_a_card_or_is_too_small_to_read() {
+    let names = [
+        "Heron".to_owned(),
+        "Großmutters Kombi mit der Anhängerkupplung und Dachgepäckbox".to_owned(),
+        "W".repeat(60),
+        String::new(),
+    ];
+    for (name, options) in names.iter().flat_map(|name| all().map(move |options| (name, options))) {
+        let mut model = model(name);
+        model.car.vin = Some("1M8GDM9AXKP042788".into());
+        model.car.description = Some(name.clone());
+        let layout = options.layout();
+        let edge = |at: u32, long: u32| (mm(f64::from(at) / 1000.0), mm(f64::from(at + long) / 1000.0));
+        let (left, right) = edge(layout.at.x, layout.card.x);
+        let (top, bottom) = edge(layout.at.y, layout.card.y);
+        for placed in texts(&model, &options).iter().filter(|placed| placed.text != model.handling) {
+            assert!(placed.size >= 6.999, "{options:?}: {placed:?}");
+            let within = left + mm(3.0) <= placed.left && placed.right <= right - mm(3.0) + HYPHEN;
+            let between = top + mm(3.0) <= placed.base && placed.base <= bottom - mm(3.0);
+            assert!(within && between, "{options:?}: {placed:?}");
+        }
+    }
+}
+
+#[test]
+fn two_sided_cards_have_two_sides_however_long_the_names_are() {
+    for size in [SheetSize::Id1, SheetSize::A6] {
+        for name in ["Heron".to_owned(), "W".repeat(60)] {
+            let mut model = model(&name);
+            model.car.description = Some(name.clone());
+            let group = model.record.groups[0].clone();
+            model.record.groups = vec![group; 6];
+            let pages = svg(&model, &printed(size, SheetPaper::A4)).unwrap().len();
+            assert_eq!(pages, 2, "{size:?} {name}");
+        }
+    }
+}
+
+/// ISO/IEC 7810 (ID-1), ISO 216 (A4, A5, A6) and ANSI/ASME Y14.1 (Letter), in micrometres.
+#[test]
+fn a_card_lies_in_the_middle_of_its_paper_so_that_front_and_back_meet() {
+    let expected = [
+        (SheetSize::Id1, SheetPaper::Own, (85_600, 53_980), (85_600, 53_980), Turn::ShortEdge),
+        (SheetSize::Id1, SheetPaper::A4, (210_000, 297_000), (85_600, 53_980), Turn::LongEdge),
+        (SheetSize::Id1, SheetPaper::Letter, (215_900, 279_400), (85_600, 53_980), Turn::LongEdge),
+        (SheetSize::A6, SheetPaper::Own, (105_000, 148_000), (105_000, 148_000), Turn::LongEdge),
+        (SheetSize::A6, SheetPaper::A4, (210_000, 297_000), (105_000, 148_000), Turn::LongEdge),
+        (SheetSize::A5, SheetPaper::Own, (210_000, 148_000), (210_000, 148_000), Turn::ShortEdge),
+        (SheetSize::A5, SheetPaper::A4, (297_000, 210_000), (210_000, 148_000), Turn::ShortEdge),
+        (SheetSize::A5, SheetPaper::Letter, (279_400, 215_900), (210_000, 148_000), Turn::ShortEdge),
+        (SheetSize::A4, SheetPaper::Own, (210_000, 297_000), (210_000, 297_000), Turn::LongEdge),
+        (SheetSize::A4, SheetPaper::A4, (210_000, 297_000), (210_000, 297_000), Turn::LongEdge),
+        (SheetSize::A4, SheetPaper::Letter, (215_900, 279_400), (215_900, 279_400), Turn::LongEdge),
+    ];
+    for (size, paper, sheet, card, turn) in expected {
+        let layout = SheetLayout::new(size, paper);
+        assert_eq!((layout.paper.x, layout.paper.y), sheet, "{size:?} on {paper:?}");
+        assert_eq!((layout.card.x, layout.card.y), card, "{size:?} on {paper:?}");
+        assert_eq!(layout.turn(), turn, "{size:?} on {paper:?}");
+        assert_eq!(layout.is_cut(), sheet != card, "{size:?} on {paper:?}");
+        // The same from either side.
+        assert_eq!(sheet.0 - card.0 - layout.at.x, layout.at.x, "{size:?} on {paper:?}");
+        assert_eq!(sheet.1 - card.1 - layout.at.y, layout.at.y, "{size:?} on {paper:?}");
+    }
+}
+
 #[test]
 fn the_square_is_as_large_as_its_place_but_no_module_is_under_the_least() {
-    assert_eq!(SheetSize::A5Folded.module_um(185), 400);
-    assert_eq!(SheetSize::A5Folded.module_um(100), 740);
-    assert_eq!(SheetSize::A5Folded.module_um(29), 800);
+    assert_eq!(SheetSize::A5.module_um(185), 400);
+    assert_eq!(SheetSize::A5.module_um(100), 740);
+    assert_eq!(SheetSize::A5.module_um(29), 800);
+}
+
+/// ISO/IEC 18004: version 25 has 117 modules a side, 125 with the quiet zone, which is 50.0 mm at 0.40 mm.
+#[test]
+fn every_size_holds_a_square_with_modules_of_0_40_mm() {
+    for (size, version) in
+        [(SheetSize::Id1, 25), (SheetSize::A6, 40), (SheetSize::A5, 40), (SheetSize::A4, 40)]
+    {
+        let limit = size.square_limit();
+        assert_eq!(limit.version(), version, "{size:?}");
+        let side = 17 + 4 * u32::from(version) + 2 * crate::QUIET_ZONE;
+        assert!(side * size.module_um(side) <= size.square_width_um(), "{size:?}");
+        assert!(size.module_um(side) >= crate::MODULE_MIN_UM, "{size:?}");
+    }
 }

@@ -4,8 +4,9 @@
 
 use card::{
     CarLines, Claims, Engine, Fingerprint, Flags, HeadPrefix, Item, Mark, NextDue, NextLine, OdometerReading,
-    ReadingLine, SheetModel, SheetOptions, SheetSize, SheetSquare, SheetWords, Vehicle, ViewerAddress, Visit,
-    VisitLine, fit, fit_plain,
+    Place, Plot, PlotPoint, PlotTick, ReadingLine, RecordLines, SheetModel, SheetOptions, SheetPaper,
+    SheetSize, SheetSquare, SheetWords, Vehicle, ViewerAddress, Visit, VisitLine, WorkGroup, WorkLine,
+    WriterLine, fit, fit_plain, timeline,
 };
 use ed25519_dalek::SigningKey;
 use units::{Day, DistanceUnit, WriterKey};
@@ -121,6 +122,12 @@ pub fn words() -> SheetWords {
         amended: text("amended"),
         issued: text("Issued"),
         key: text("Key"),
+        plot: text("Readings over the years, km"),
+        record: text("Work done"),
+        last_done: text("Last done"),
+        next_due: text("Next due"),
+        no_record: text("no record"),
+        writers: text("Who wrote in the book"),
     }
 }
 
@@ -136,6 +143,7 @@ fn visit_line(visit: &Visit) -> VisitLine {
         reading: grouped(visit.reading),
         who: if visit.flags.contains(Flags::BY_OWNER) { "own work" } else { "workshop" }.into(),
         items: visit.items.iter().map(name).collect(),
+        cost: None,
         marks: marks
             .into_iter()
             .filter(|(flag, _)| visit.flags.contains(*flag))
@@ -152,8 +160,13 @@ fn next_line(next: &NextDue) -> NextLine {
 
 /// The sheet of signed claims.
 pub fn sheet(visits: usize) -> SheetModel {
+    sized(visits, SheetSize::A5)
+}
+
+/// The card of signed claims in a size.
+pub fn sized(visits: usize, size: SheetSize) -> SheetModel {
     let claims = claims(visits);
-    let fitted = fit(&claims, &key(), &viewer(), SheetSize::A5Folded.square_limit()).unwrap();
+    let fitted = fit(&claims, &key(), &viewer(), size.square_limit()).unwrap();
     let key = Fingerprint::from(&WriterKey(key().verifying_key().to_bytes())).to_string();
     let square = SheetSquare::Code {
         square: fitted.square,
@@ -173,13 +186,85 @@ pub fn plain_sheet(visits: usize) -> SheetModel {
         "Wellkept card without an address: Heron, Marrow Heron 1.4 estate, 2016",
         "Latest reading: 105 000 km",
     ];
-    let fitted = fit_plain(&lines.map(str::to_owned), SheetSize::A5Folded.square_limit()).unwrap();
+    let fitted = fit_plain(&lines.map(str::to_owned), SheetSize::A5.square_limit()).unwrap();
     let square = SheetSquare::Plain {
         square: fitted.square,
         scan: "Any camera app shows a short summary from this square.".into(),
         unsigned: "No viewer's address is set yet, so this square holds plain text and no signature.".into(),
     };
     sheet_with(&claims, square)
+}
+
+/// Six groups as a buyer asks, most of them with a record.
+fn record(claims: &Claims) -> RecordLines {
+    let line = |item: &str, day: &str, next: &str| WorkLine {
+        item: item.into(),
+        day: (!day.is_empty()).then(|| day.to_owned()),
+        reading: (!day.is_empty()).then(|| "98\u{202f}000".to_owned()),
+        next: next.into(),
+    };
+    let group = |name: &str, lines: Vec<WorkLine>, more: &str| WorkGroup {
+        name: name.into(),
+        lines,
+        more: more.into(),
+    };
+    let groups = vec![
+        group("Oil", vec![line("Engine oil and filter", "2025-03-14", "2026-03-14")], ""),
+        group(
+            "Belts",
+            vec![line("Timing belt with pump and rollers", "", ""), line("Drive belt", "2021-08-02", "")],
+            "",
+        ),
+        group(
+            "Brakes",
+            vec![line("Front brake pads", "2024-08-02", "2027-02-01"); 4],
+            "and 2 more in the book",
+        ),
+        group(
+            "Fluids",
+            vec![
+                line("Brake fluid", "2024-08-02", "2026-08-02"),
+                line("Coolant", "2022-05-30", "113\u{202f}000\u{a0}km"),
+            ],
+            "",
+        ),
+        group("Filters", vec![line("Cabin filter", "2025-03-14", "2026-03-14"); 3], ""),
+        group("Repairs", vec![line("Tow bar wiring", "2023-01-09", ""); 4], "and 7 more in the book"),
+    ];
+    let writer = WriterLine {
+        span: "2016-03-12 to 2026-06-01".into(),
+        key: "21fe 31df a154 a261".into(),
+        handed_over: "handed over on 2026-06-01".into(),
+    };
+    let visits = claims.visits.len();
+    RecordLines {
+        plot: plot(claims),
+        groups: if visits == 0 { Vec::new() } else { groups },
+        receipts: "34 of 60 visits have a receipt in the book.".into(),
+        writers: vec![writer; 2],
+        more_writers: String::new(),
+    }
+}
+
+fn plot(claims: &Claims) -> Option<Plot> {
+    let line = timeline(claims);
+    let point = |place: &Place| PlotPoint { day: place.day.epoch(), way: place.way };
+    let all: Vec<PlotPoint> =
+        line.runs.iter().flatten().chain(line.gaps.iter().flatten()).map(point).collect();
+    let tick = |at: i64| PlotTick { at, label: at.to_string() };
+    Some(Plot {
+        days: [all.iter().map(|point| point.day).min()?, all.iter().map(|point| point.day).max()?],
+        most: all.iter().map(|point| point.way).max()?.max(1),
+        runs: line.runs.iter().map(|run| run.iter().map(point).collect()).collect(),
+        gaps: line.gaps.iter().map(|gap| [point(&gap[0]), point(&gap[1])]).collect(),
+        years: (2017..2080)
+            .map(|year| Day::from_ymd(year, 1, 1).unwrap())
+            .filter(|day| *day < claims.issued)
+            .map(|day| PlotTick { at: day.epoch().into(), label: day.to_string()[..4].to_owned() })
+            .collect(),
+        ways: vec![tick(1)],
+        note: "Dashed, on ruled ground: more than 24 months or 30 000 km without a visit in the book.".into(),
+    })
 }
 
 fn sheet_with(claims: &Claims, square: SheetSquare) -> SheetModel {
@@ -201,8 +286,10 @@ fn sheet_with(claims: &Claims, square: SheetSquare) -> SheetModel {
             "All {} visits in the book are shown here and in the square.",
             claims.visits.len()
         ),
+        record: record(claims),
         next: claims.next.iter().map(next_line).collect(),
         issued: claims.issued.to_string(),
+        handling: "Print both sides at full size (100 %); cut at the corner marks.".into(),
         square,
         words: words(),
     }
@@ -210,5 +297,10 @@ fn sheet_with(claims: &Claims, square: SheetSquare) -> SheetModel {
 
 /// A sheet made at noon of a day in 2026.
 pub fn options() -> SheetOptions {
-    SheetOptions { size: SheetSize::A5Folded, made_at: 1_793_275_200, ident: "heron".into() }
+    printed(SheetSize::A5, SheetPaper::Own)
+}
+
+/// The same in a size, on a paper.
+pub fn printed(size: SheetSize, paper: SheetPaper) -> SheetOptions {
+    SheetOptions { size, paper, made_at: 1_793_275_200, ident: "heron".into() }
 }

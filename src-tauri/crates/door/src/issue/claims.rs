@@ -10,7 +10,7 @@ use units::{Day, Distance, DistanceUnit, Hash};
 
 use crate::car::{Car, Visit};
 use crate::clock::day_of;
-use crate::{CardOptions, Refusal};
+use crate::{CardOptions, Refusal, VinShown};
 
 /// Written down later than this many days after the day it names, a visit is marked so (card code, version 1).
 const LATE_DAYS: i32 = 30;
@@ -45,7 +45,8 @@ pub(super) fn claims(
 }
 
 fn vehicle(car: &Car, options: &CardOptions) -> Vehicle {
-    let vin = car.content.vin.filter(|_| !options.hide_vin);
+    // Part of a number would not be comparable with the whole one on another card, so the square has all or nothing.
+    let vin = car.content.vin.filter(|_| options.vin == VinShown::Whole);
     Vehicle {
         name: car.content.name.clone(),
         vin: vin.map(|vin| vin.to_string()),

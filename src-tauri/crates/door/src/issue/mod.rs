@@ -2,14 +2,16 @@
 
 mod claims;
 mod compare;
+mod plot;
 mod reading;
+mod record;
 mod sheet;
 
-use card::{Fitted, PlainFitted, SheetModel, SheetOptions, SheetSize, ViewerAddress};
+use card::{Fitted, PlainFitted, SheetModel, SheetOptions, SheetPaper, SheetSize, Turn, ViewerAddress};
 use words::Words;
 
 use crate::car::{Car, Visit};
-use crate::{CardOptions, CardView, Door, Refusal};
+use crate::{CardOptions, CardPaper, CardSize, CardView, Door, Refusal};
 
 const VIEWER_SETTING: &str = "viewer-address";
 
@@ -53,6 +55,7 @@ impl Door {
         Ok(CardView {
             vehicle: crate::screens::vehicle_line(&car),
             pages: card::svg(&issue.model, &issue.options)?,
+            turn: turn_key(issue.options.layout().turn()).to_owned(),
             shown: issue.shown,
             left_out: issue.left_out,
             viewer_address: issue.viewer.map(|viewer| viewer.to_string()),
@@ -77,35 +80,72 @@ impl Door {
         let due = car.due(today);
         let head = self.shelf.head(car.book)?;
         let claims = claims::claims(car, &car.visits, &due, options, head, today)?;
-        let size = SheetSize::A5Folded;
+        let print = SheetOptions {
+            size: size(options.size),
+            paper: paper(options.paper),
+            made_at: i64::from(today.epoch()) * 86_400,
+            ident: format!("{} {head}", car.book),
+        };
+        let limit = print.size.square_limit();
         let (content, text, left_out) = if let Some(address) = &viewer {
             let key = self.shelf.writer().signing_key();
-            let fitted = card::fit(&claims, key, address, size.square_limit())?;
+            let fitted = card::fit(&claims, key, address, limit)?;
             let (text, left_out) = (fitted.message.text(address), fitted.claims.left_out);
             (Content::Signed(Box::new(fitted)), text, left_out)
         } else {
             let lines = sheet::plain_lines(&claims, self.catalogue, &words);
-            let fitted = card::fit_plain(&lines, size.square_limit())?;
+            let fitted = card::fit_plain(&lines, limit)?;
+            // The visits are its last lines.
+            let left_out = u32::try_from(fitted.left_out.min(claims.visits.len())).unwrap_or(u32::MAX);
             let text = fitted.text.clone();
-            (Content::Plain(fitted), text, 0)
+            (Content::Plain(fitted), text, left_out)
         };
         let left_out = usize::try_from(left_out).unwrap_or(usize::MAX);
-        let sheet = sheet::Sheet { car, visits: &car.visits, catalogue: self.catalogue, words: &words };
-        let fingerprint = crate::screens::fingerprint(self.shelf.writer().key());
-        let model = sheet.model(&claims, options, content, left_out, &fingerprint);
-        let options = SheetOptions {
-            size,
-            made_at: i64::from(today.epoch()) * 86_400,
-            ident: format!("{} {head}", car.book),
+        let writers = self.writers(car.book)?;
+        let sheet = sheet::Sheet {
+            car,
+            due: &due,
+            writers: &writers,
+            catalogue: self.catalogue,
+            words: &words,
+            options,
+            print: &print,
         };
+        let fingerprint = crate::screens::fingerprint(self.shelf.writer().key());
+        let signed = sheet::Signed { content, left_out, fingerprint: &fingerprint };
+        let model = sheet.model(&claims, signed);
         Ok(Issue {
             shown: car.visits.len() - left_out.min(car.visits.len()),
             model,
-            options,
+            options: print,
             text,
             left_out,
             viewer,
         })
+    }
+}
+
+const fn size(size: CardSize) -> SheetSize {
+    match size {
+        CardSize::Id1 => SheetSize::Id1,
+        CardSize::A6 => SheetSize::A6,
+        CardSize::A5 => SheetSize::A5,
+        CardSize::A4 => SheetSize::A4,
+    }
+}
+
+const fn paper(paper: CardPaper) -> SheetPaper {
+    match paper {
+        CardPaper::Own => SheetPaper::Own,
+        CardPaper::A4 => SheetPaper::A4,
+        CardPaper::Letter => SheetPaper::Letter,
+    }
+}
+
+const fn turn_key(turn: Turn) -> &'static str {
+    match turn {
+        Turn::LongEdge => "long-edge",
+        Turn::ShortEdge => "short-edge",
     }
 }
 

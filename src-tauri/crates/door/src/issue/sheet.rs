@@ -1,85 +1,142 @@
 //! The printed sheet: the claims and the book in words.
 
+use book::content::By;
 use card::{
-    CarLines, Claims, Flags, Item, Mark, NextLine, ReadingLine, SheetModel, SheetSquare, SheetWords,
-    VisitLine,
+    CarLines, Claims, Flags, Item, Mark, NextLine, ReadingLine, RecordLines, SheetModel, SheetOptions,
+    SheetSquare, SheetWords, Turn, VisitLine,
 };
-use rules::upkeep::Catalogue;
+use rules::upkeep::{Catalogue, DueLine, ItemRef};
 use units::{Day, DistanceUnit};
 use words::{Arg, Words};
 
-use super::{Content, flags};
-use crate::CardOptions;
+use super::record::Record;
+use super::{Content, flags, plot, record};
 use crate::car::{Car, Visit};
 use crate::screens::engine_key;
+use crate::{CardOptions, VinShown, WriterView};
+
+/// So many characters of a hidden number may be shown: its last six, the number of the single car (ISO 3779 has them
+/// in the last section, which tells one car from another).
+const VIN_TAIL: usize = 6;
 
 /// What a sheet is set from.
 pub(super) struct Sheet<'a> {
     pub car: &'a Car,
-    pub visits: &'a [Visit],
+    pub due: &'a [DueLine],
+    pub writers: &'a [WriterView],
     pub catalogue: &'a Catalogue,
     pub words: &'a Words,
+    /// As asked for, and as printed.
+    pub options: &'a CardOptions,
+    pub print: &'a SheetOptions,
+}
+
+/// The code, and what it is signed with.
+pub(super) struct Signed<'a> {
+    pub content: Content,
+    pub left_out: usize,
+    pub fingerprint: &'a str,
 }
 
 impl Sheet<'_> {
     /// The whole sheet.
-    pub fn model(
-        &self,
-        claims: &Claims,
-        options: &CardOptions,
-        content: Content,
-        left_out: usize,
-        fingerprint: &str,
-    ) -> SheetModel {
+    pub fn model(&self, claims: &Claims, signed: Signed<'_>) -> SheetModel {
         let unit = claims.unit;
-        let shown = self.visits.len();
-        let note =
-            self.words.say("card-visits-note", &[("shown", shown.into()), ("left-out", left_out.into())]);
+        let left_out = Arg::from(signed.left_out);
+        let shown = Arg::from(self.car.visits.len());
         SheetModel {
             lang: self.words.lang().to_owned(),
-            car: self.car_lines(claims, options),
+            car: self.car_lines(claims),
             latest: ReadingLine {
                 day: claims.latest.day.to_string(),
                 reading: reading(i64::from(claims.latest.reading), Some(unit)),
             },
-            visits: claims
-                .visits
-                .iter()
-                .zip(self.visits)
-                .rev()
-                .map(|(claim, visit)| self.visit(claim, visit))
-                .collect(),
-            visits_note: note,
+            visits: if self.print.size.lists_visits() { self.visits(claims) } else { Vec::new() },
+            visits_note: self.words.say("card-visits-note", &[("shown", shown), ("left-out", left_out)]),
+            record: self.record(claims),
             next: claims.next.iter().map(|next| self.next(next, unit)).collect(),
             issued: claims.issued.to_string(),
-            square: self.square(content, claims.issued, fingerprint),
+            handling: self.handling(),
+            square: self.square(signed.content, claims.issued, signed.fingerprint),
             words: self.labels(unit),
         }
+    }
+
+    fn record(&self, claims: &Claims) -> RecordLines {
+        let items: Vec<&[ItemRef]> = self.car.visits.iter().map(|visit| &*visit.content.items).collect();
+        let work =
+            Record { claims, items: &items, due: self.due, catalogue: self.catalogue, words: self.words };
+        let (writers, more_writers) = record::writers(self.writers, self.words);
+        RecordLines {
+            plot: plot::plot(claims, self.words),
+            groups: work.groups(self.print.size.work_lines()),
+            receipts: record::receipts(claims, self.words),
+            writers,
+            more_writers,
+        }
+    }
+
+    /// How to print a card that has to be cut out.
+    fn handling(&self) -> String {
+        let layout = self.print.layout();
+        let turn = match layout.turn() {
+            Turn::LongEdge => "long",
+            Turn::ShortEdge => "short",
+        };
+        let fold = if layout.folded { "yes" } else { "no" };
+        self.words.say("card-handling", &[("turn", turn.into()), ("fold", fold.into())])
     }
 
     fn say(&self, id: &str) -> String {
         self.words.say(id, &[])
     }
 
-    fn car_lines(&self, claims: &Claims, options: &CardOptions) -> CarLines {
-        let hidden = options.hide_vin && self.car.content.vin.is_some();
+    fn car_lines(&self, claims: &Claims) -> CarLines {
         CarLines {
             name: claims.vehicle.name.clone(),
             description: claims.vehicle.description.clone(),
-            vin: claims.vehicle.vin.clone().or_else(|| hidden.then(|| self.say("card-vin-hidden"))),
+            vin: self.vin(),
             engine: Some(self.say(&format!("card-engine-{}", engine_key(self.car.vehicle.engine)))),
             first_use: claims.vehicle.first_use.map(|day| day.to_string()),
         }
     }
 
+    /// The identification number as far as the owner shows it.
+    fn vin(&self) -> Option<String> {
+        let vin = self.car.content.vin?.to_string();
+        Some(match self.options.vin {
+            VinShown::Whole => vin,
+            VinShown::LastSix => {
+                let tail = vin.get(vin.len().saturating_sub(VIN_TAIL)..).unwrap_or_default();
+                self.words.say("card-vin-tail", &[("tail", tail.into())])
+            }
+            VinShown::Hidden => self.say("card-vin-hidden"),
+        })
+    }
+
+    /// The visits, the newest first.
+    fn visits(&self, claims: &Claims) -> Vec<VisitLine> {
+        let visits = claims.visits.iter().zip(&self.car.visits).rev();
+        visits.map(|(claim, visit)| self.visit(claim, visit)).collect()
+    }
+
     fn visit(&self, claim: &card::Visit, visit: &Visit) -> VisitLine {
-        let workshop = visit.content.by.workshop();
+        let cost = visit.content.cost.filter(|_| self.options.prices);
         VisitLine {
             day: claim.day.to_string(),
             reading: reading(i64::from(claim.reading), None),
-            who: if workshop.is_empty() { self.say("card-by-owner") } else { workshop.to_owned() },
+            who: self.who(visit),
+            cost: cost.map(|cost| cost.to_string()),
             items: claim.items.iter().map(|item| item_name(item, self.catalogue, self.words)).collect(),
             marks: marks(flags(visit)),
+        }
+    }
+
+    fn who(&self, visit: &Visit) -> String {
+        match &visit.content.by {
+            By::Owner => self.say("card-by-owner"),
+            By::Workshop(name) if self.options.hide_names || name.is_empty() => self.say("card-by-workshop"),
+            By::Workshop(name) => name.clone(),
         }
     }
 
@@ -137,12 +194,18 @@ impl Sheet<'_> {
             amended: self.say("card-amended"),
             issued: self.say("card-issued"),
             key: self.say("card-key"),
+            plot: self.words.say("card-plot", &[("unit", unit.symbol().into())]),
+            record: self.say("card-record"),
+            last_done: self.say("card-last-done"),
+            next_due: self.say("card-next-due"),
+            no_record: self.say("card-no-record"),
+            writers: self.say("card-writers"),
         }
     }
 }
 
 /// A reading with thin spaces between its groups of three digits, and its unit behind it where it is named.
-fn reading(count: i64, unit: Option<DistanceUnit>) -> String {
+pub(super) fn reading(count: i64, unit: Option<DistanceUnit>) -> String {
     let digits = count.unsigned_abs().to_string();
     let groups: Vec<&str> =
         (0..digits.len()).rev().step_by(3).map(|end| &digits[end.saturating_sub(2)..=end]).collect();
@@ -152,7 +215,7 @@ fn reading(count: i64, unit: Option<DistanceUnit>) -> String {
     unit.map_or(number.clone(), |unit| format!("{number}\u{a0}{unit}"))
 }
 
-fn item_name(item: &Item, catalogue: &Catalogue, words: &Words) -> String {
+pub(super) fn item_name(item: &Item, catalogue: &Catalogue, words: &Words) -> String {
     match item {
         Item::Own(name) => name.clone(),
         Item::Catalogue(number) => match catalogue.item(*number) {

@@ -12,6 +12,8 @@ pub struct CardView {
     pub vehicle: VehicleLine,
     /// The pages, each an SVG picture.
     pub pages: Vec<String>,
+    /// The edge about which the printer has to turn the paper: `long-edge` or `short-edge`.
+    pub turn: String,
     /// Visits on the square.
     pub shown: usize,
     /// Older visits left out of the square.

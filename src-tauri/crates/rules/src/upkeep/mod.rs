@@ -1,6 +1,7 @@
 //! What a car needs: the catalogue of the trade, the plan for one car, and what is due.
 
 mod agenda;
+mod asked;
 mod catalogue;
 mod due;
 mod finding;
@@ -14,6 +15,7 @@ mod table;
 mod visits;
 
 pub use agenda::{Spend, jobs, spend};
+pub use asked::Asked;
 pub use catalogue::Catalogue;
 pub use due::{CountedFrom, Done, DueLine, Facts, Phase, Why, due};
 pub use finding::{Finding, Found, Gauge, Measured, Milli};

@@ -21,6 +21,13 @@ card-written-late = written down late
 card-amended = amended
 card-issued = Issued
 card-key = Key
+# $unit: km or mi
+card-plot = Readings over the years, { $unit }
+card-record = Work done
+card-last-done = Last done
+card-next-due = Next due
+card-no-record = no record
+card-writers = Who wrote in the book
 
 # ---- The car and its visits
 
@@ -32,6 +39,8 @@ card-engine-gas = Gas
 card-engine-electric = Electric
 card-engine-other = Other
 card-vin-hidden = left out by the owner
+# $tail: its last six characters
+card-vin-tail = … { $tail }
 card-by-owner = own work
 card-by-workshop = workshop
 card-item-unknown = item { $number }, which this version does not know
@@ -46,6 +55,51 @@ card-visits-note = { $left-out ->
     [one] { $shown } visits; the square leaves out the oldest.
    *[other] { $shown } visits; the square leaves out the { $left-out } oldest.
 }
+
+# ---- What the history comes to
+
+card-asked-oil = Oil
+card-asked-belts = Belts and chain
+card-asked-brakes = Brakes
+card-asked-fluids = Fluids
+card-asked-filters = Filters
+card-asked-repairs = Repairs
+# $count: further items that have no room on the card
+card-more = and { $count } more in the book
+# $count: visits with a receipt; $of: all visits
+card-receipts = { $of ->
+    [one] { $count ->
+        [0] The visit has no receipt in the book.
+       *[other] The visit has a receipt in the book.
+    }
+   *[other] { $count ->
+        [0] None of the { $of } visits has a receipt in the book.
+       *[other] { $count } of { $of } visits have a receipt in the book.
+    }
+}
+# The gaps of the plot. $gaps: how many; $months: a number of months; $distance: a distance with its unit
+card-plot-note = { $gaps ->
+    [0] No time of more than { $months } months and no { $distance } without a visit in the book.
+    [one] Dashed, on ruled ground: more than { $months } months or { $distance } without a visit in the book.
+   *[other] Dashed, on ruled ground: more than { $months } months or { $distance } without a visit in the book, { $gaps } times.
+}
+# $from, $to: the days of the first and last entry of one device
+card-span = { $from } to { $to }
+# $day: a day
+card-handed-over = handed over on { $day }
+# $count: how many more devices wrote in the book
+card-more-writers = and { $count } more
+
+# ---- Outside a card that has to be cut out
+
+# $turn: long or short; $fold: yes or no
+card-handling = Print both sides at full size (100 %), turned about the { $turn ->
+    [long] longer
+   *[short] shorter
+} edge; cut at the corner marks{ $fold ->
+    [yes] , then fold at the dashed ones
+   *[no] {""}
+}.
 
 # When something is due. $day: the day; $reading: the reading with its unit
 card-next-day = by { $day }
