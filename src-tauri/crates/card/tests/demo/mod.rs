@@ -282,10 +282,7 @@ fn sheet_with(claims: &Claims, square: SheetSquare) -> SheetModel {
             reading: grouped(claims.latest.reading) + "\u{a0}km",
         },
         visits: claims.visits.iter().map(visit_line).collect(),
-        visits_note: format!(
-            "All {} visits in the book are shown here and in the square.",
-            claims.visits.len()
-        ),
+        visits_note: format!("{} visits in the book.", claims.visits.len()),
         record: record(claims),
         next: claims.next.iter().map(next_line).collect(),
         issued: claims.issued.to_string(),
