@@ -1,12 +1,14 @@
 // The door's two transports: what goes out, and what becomes of an answer, a refusal and silence.
 
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import type { Refusal } from './door/types';
+import type { CardOptions, Refusal } from './door/types';
 
 const refusal: Refusal = { code: 'reading-lower', values: { than: '96 300 km' }, can_keep: true };
 
 beforeEach(() => vi.resetModules());
 afterEach(() => vi.unstubAllGlobals());
+
+const OPTIONS: CardOptions = { size: 'id1', paper: 'letter', vin: 'last-six', hide_names: true, prices: false };
 
 describe('in a browser', () => {
   async function openDoor(reply: () => Promise<Response>) {
@@ -88,7 +90,9 @@ describe('in a browser', () => {
 
   it('the card is fetched from an address that says what it shows', async () => {
     const { cardAddress } = await openDoor(() => Promise.reject(new TypeError()));
-    expect(cardAddress('b', { hide_vin: true })).toBe('/card.pdf?book=b&hide_vin=true');
+    const address = '/card.pdf?book=b&size=id1&paper=letter&vin=last-six&hide_names=true&prices=false';
+    expect(cardAddress('b', OPTIONS)).toBe(address);
+    expect(cardAddress('b', { ...OPTIONS, viewer: 'https://card.example/' })).toBe(`${address}&viewer=https%3A%2F%2Fcard.example%2F`);
   });
 });
 
@@ -143,7 +147,7 @@ describe('in the window', () => {
 
   it('the card is written by the window, not fetched', async () => {
     const { cardAddress, saveCard } = await openDoor(async () => '/cards/card.pdf');
-    expect(cardAddress('b', { hide_vin: false })).toBeNull();
-    expect(await saveCard('b', { hide_vin: false })).toBe('/cards/card.pdf');
+    expect(cardAddress('b', OPTIONS)).toBeNull();
+    expect(await saveCard('b', OPTIONS)).toBe('/cards/card.pdf');
   });
 });

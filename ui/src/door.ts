@@ -111,8 +111,8 @@ export function photo(hash: string, size: 'thumb' | 'full'): string {
 /** The address from which a browser can save the card; nothing in the window, where `saveCard` writes it. */
 export function cardAddress(book: string, options: CardOptions): string | null {
   if (inWindow) return null;
-  const query = new URLSearchParams({ book, hide_vin: String(options.hide_vin) });
-  if (options.viewer !== undefined) query.set('viewer', options.viewer);
+  const said = Object.entries(options).filter(([, value]) => value !== undefined);
+  const query = new URLSearchParams([['book', book], ...said.map(([name, value]) => [name, String(value)])]);
   return `/card.pdf?${query}`;
 }
 

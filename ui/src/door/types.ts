@@ -349,13 +349,31 @@ reading: Reading | null, };
 
 export type CardOptions = {
 /**
- * Leaves the identification number out.
+ * How large it is.
  */
-hide_vin: boolean,
+size: CardSize,
+/**
+ * What lies in the printer.
+ */
+paper: CardPaper,
+/**
+ * How much of the identification number is shown.
+ */
+vin: VinShown,
+/**
+ * Leaves the workshops' names out.
+ */
+hide_names: boolean,
+/**
+ * Tells what each visit cost.
+ */
+prices: boolean,
 /**
  * The address to use in place of the one in the settings.
  */
 viewer?: string, };
+
+export type CardPaper = "own" | "a4" | "letter";
 
 export type CardQuestion = {
 /**
@@ -457,6 +475,8 @@ head: string | null,
  */
 questions: Array<CardQuestion>, };
 
+export type CardSize = "id1" | "a6" | "a5" | "a4";
+
 export type CardView = {
 /**
  * The vehicle.
@@ -466,6 +486,10 @@ vehicle: VehicleLine,
  * The pages, each an SVG picture.
  */
 pages: Array<string>,
+/**
+ * The edge about which the printer has to turn the paper: `long-edge` or `short-edge`.
+ */
+turn: string,
 /**
  * Visits on the square.
  */
@@ -4165,6 +4189,8 @@ says: LineContent,
  * The SHA-256 of its entry.
  */
 hash: string, };
+
+export type VinShown = "whole" | "last-six" | "hidden";
 
 export type VinView = {
 /**

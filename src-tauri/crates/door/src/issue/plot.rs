@@ -72,7 +72,12 @@ fn note(claims: &Claims, gaps: usize, words: &Words) -> String {
         ("months", bound.months.into()),
         ("distance", reading(bound.distance, Some(claims.unit)).into()),
     ];
-    words.say("card-plot-note", &args)
+    let gaps = words.say("card-plot-note", &args);
+    // The latest reading printed beside the plot is that of the new instrument alone.
+    match claims.instruments.len() {
+        0 => gaps,
+        count => format!("{gaps} {}", words.say("card-plot-instruments", &[("count", count.into())])),
+    }
 }
 
 #[cfg(test)]

@@ -2,7 +2,7 @@
 //!
 //! Which item belongs where is common practice.
 
-use super::{Action, Catalogue, ItemRef};
+use super::{Catalogue, ItemRef};
 
 /// Work that is asked after in one breath, in the order in which it is asked.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -17,7 +17,7 @@ pub enum Asked {
     Fluids,
     /// Air, fuel, cabin and exhaust.
     Filters,
-    /// Whatever else was renewed or cleaned, and the owner's own items.
+    /// Parts that fail sooner or later, and the owner's own items.
     Repairs,
 }
 
@@ -38,7 +38,7 @@ impl Asked {
         }
     }
 
-    /// The keys of its items, the weightiest first; none of repairs, which have no list.
+    /// The keys of its items, the weightiest first.
     pub const fn items(self) -> &'static [&'static str] {
         match self {
             Asked::Oil => &["engine-oil"],
@@ -70,26 +70,33 @@ impl Asked {
                 "particulate-filter-ash",
                 "particulate-filter",
             ],
-            Asked::Repairs => &[],
+            Asked::Repairs => &[
+                "battery",
+                "spark-plugs",
+                "glow-plugs",
+                "ignition-leads",
+                "egr-valve",
+                "throttle-body",
+                "idle-valve",
+                "tyres",
+            ],
         }
     }
 
-    /// Where a buyer asks after this item; `None` of looks, tests and papers that he does not ask after, and of a
-    /// number that this version does not know.
+    /// Where a buyer asks after this item; `None` of what he does not ask after, such as wipers and papers, and of
+    /// a number that this version does not know.
     pub fn about(item: &ItemRef, catalogue: &Catalogue) -> Option<Asked> {
         if matches!(item, ItemRef::Own(_)) {
             return Some(Asked::Repairs);
         }
-        let row = catalogue.row(item)?;
-        let listed = Asked::ALL.into_iter().find(|asked| asked.items().contains(&row.key.as_str()));
-        let mends = matches!(row.action, Action::Replace | Action::Clean);
-        listed.or(mends.then_some(Asked::Repairs))
+        let key = catalogue.row(item)?.key.as_str();
+        Asked::ALL.into_iter().find(|asked| asked.items().contains(&key))
     }
 
-    /// How weighty an item is among those of its group: its place in the list, and behind the list everything else.
+    /// How weighty an item is among those of its group: its place in the list. Of repairs none outweighs another.
     pub fn rank(self, item: &ItemRef, catalogue: &Catalogue) -> usize {
         let place = catalogue.row(item).and_then(|row| self.items().iter().position(|key| *key == row.key));
-        place.unwrap_or(usize::MAX)
+        place.filter(|_| self != Asked::Repairs).unwrap_or(usize::MAX)
     }
 }
 
@@ -119,7 +126,7 @@ mod tests {
     }
 
     #[test]
-    fn what_is_renewed_is_a_repair_and_a_look_is_nothing_to_ask_after() {
+    fn an_own_item_is_a_repair_and_a_look_at_the_lamps_is_nothing_to_ask_after() {
         assert_eq!(about("battery"), Some(Asked::Repairs));
         assert_eq!(about("lamps"), None);
         assert_eq!(about("insurance"), None);

@@ -83,6 +83,11 @@ card-plot-note = { $gaps ->
     [one] Dashed, on ruled ground: more than { $months } months or { $distance } without a visit in the book.
    *[other] Dashed, on ruled ground: more than { $months } months or { $distance } without a visit in the book, { $gaps } times.
 }
+# $count: how many times the instrument was replaced
+card-plot-instruments = { $count ->
+    [one] The instrument was replaced; the line tells how far the car had gone in all.
+   *[other] The instrument was replaced { $count } times; the line tells how far the car had gone in all.
+}
 # $from, $to: the days of the first and last entry of one device
 card-span = { $from } to { $to }
 # $day: a day

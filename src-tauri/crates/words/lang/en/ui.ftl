@@ -924,7 +924,23 @@ cardpage-shows = { $left ->
     [0] Exactly what prints. The square holds all { $shown } visits.
    *[other] Exactly what prints. The square holds the latest { $shown } visits; { $left } older ones had no room in it.
 }
-cardpage-hide-vin = Leave the identification number out
+cardpage-size = Size
+cardpage-size-id1 = Wallet card (ID-1, 85.60 × 53.98 mm)
+cardpage-size-a6 = A6, two sides
+cardpage-size-a5 = A5, folded to A6
+cardpage-size-a4 = Full page
+cardpage-paper = Paper in the printer
+cardpage-paper-own = As large as the card
+cardpage-paper-a4 = A4
+cardpage-paper-letter = US Letter
+cardpage-vin = Identification number (VIN)
+cardpage-vin-whole = Whole
+cardpage-vin-last-six = Last six characters, not in the square
+cardpage-vin-hidden = Left out
+cardpage-hide-names = Leave the workshops’ names out
+cardpage-prices = Tell what each visit cost
+cardpage-turn-long = Print at full size (100 %) on both sides, turned about the longer edge.
+cardpage-turn-short = Print at full size (100 %) on both sides, turned about the shorter edge.
 cardpage-save = Save as PDF
 cardpage-file = history-card.pdf
 # $path: a file

@@ -1,0 +1,211 @@
+"""The card in every size against poppler and two independent readers of squares (ISO/IEC 18004), zxing-cpp and zbar.
+
+Sizes: ISO/IEC 7810 (ID-1), ISO 216 (A4, A5, A6), ANSI/ASME Y14.1 (Letter)."""
+
+import datetime
+import json
+import re
+import subprocess
+
+import pytest
+import zxingcpp
+from PIL import Image
+
+from conftest import VIEWER, wellkept
+from test_card import verified
+
+MM = 72 / 25.4
+A4, LETTER = (210, 297), (215.9, 279.4)
+# Width and height of the card, then of the paper that it lies on.
+SIZES = {"id1": (85.6, 53.98), "a6": (105, 148), "a5": (210, 148), "a4": A4}
+PAPERS = {
+    ("id1", "a4"): A4,
+    ("id1", "letter"): LETTER,
+    ("a6", "a4"): A4,
+    ("a6", "letter"): LETTER,
+    ("a5", "a4"): A4[::-1],
+    ("a5", "letter"): LETTER[::-1],
+}
+MANY = 400
+TODAY = "2026-06-01"
+# From the edge of the card to the mark, and how long the mark is.
+CLEAR, LENGTH = 2, 6
+
+
+@pytest.fixture(scope="session")
+def long(tmp_path_factory):
+    """A car with a name of 60 letters and 400 visits; a second without a visit, named from right to left."""
+    folder = tmp_path_factory.mktemp("long")
+    common = ["--shelf", str(folder), "--today", TODAY]
+    first = datetime.date(2006, 1, 9)
+    name = "Großmutters Kombi mit der Anhängerkupplung und Dachgepäckbox"
+    assert len(name) == 60
+    requests = []
+    for name in (name, "\u202eمكنسة צב Heron"):
+        form = {"name": name, "engine": "petrol", "unit": "km", "first_use": "2006-01-02"}
+        requests.append({"ask": "add-vehicle", "vehicle": form})
+    return folder, common, requests, first
+
+
+def print_card(where, shelf, name, *options):
+    out = where / ("-".join(options).replace("/", "_").replace("--", "") + ".pdf")
+    wellkept("--shelf", str(shelf), "--today", TODAY, "--vehicle", name, "card", "--viewer", VIEWER, "--out", str(out), *options)
+    return out
+
+
+@pytest.fixture(scope="session")
+def printed(shelf, vehicles, tmp_path_factory):
+    """The first car's card in every size on every paper."""
+    where = tmp_path_factory.mktemp("sizes")
+    wanted = [(size, "own") for size in SIZES] + list(PAPERS) + [("a4", "letter")]
+    name = vehicles[0]["name"]
+    return {(size, paper): print_card(where, shelf, name, "--size", size, "--paper", paper) for size, paper in wanted}
+
+
+def pages(pdf):
+    """Width and height of every page, in millimetres."""
+    info = subprocess.run(["pdfinfo", "-f", "1", "-l", "99", pdf], capture_output=True, text=True, check=True).stdout
+    return [(float(w) / MM, float(h) / MM) for w, h in re.findall(r"size:\s+([\d.]+) x ([\d.]+) pts", info)]
+
+
+def words(pdf, page):
+    """Every word of a page with its upper left corner, in millimetres."""
+    said = subprocess.run(
+        ["pdftotext", "-bbox", "-f", str(page), "-l", str(page), pdf, "-"], capture_output=True, text=True, check=True
+    ).stdout
+    found = re.findall(r'<word xMin="([\d.]+)" yMin="([\d.]+)"[^>]*>([^<]*)</word>', said)
+    return [(text, float(x) / MM, float(y) / MM) for x, y, text in found]
+
+
+def raster(pdf, page, dpi):
+    said = subprocess.run(
+        ["pdftoppm", "-r", str(dpi), "-f", str(page), "-l", str(page), "-gray", pdf], capture_output=True, check=True
+    ).stdout
+    picture = Image.frombytes("L", *header(said))
+    return picture
+
+
+def header(pgm):
+    """The size and the pixels of a binary PGM."""
+    match = re.match(rb"P5\s+(\d+)\s+(\d+)\s+255\s", pgm)
+    return (int(match[1]), int(match[2])), pgm[match.end() :]
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_the_pages_have_the_size_of_the_card(printed, size):
+    for width, height in pages(printed[size, "own"]):
+        assert abs(width - SIZES[size][0]) < 0.1 and abs(height - SIZES[size][1]) < 0.1
+
+
+def test_a_full_page_takes_letter_as_it_is(printed):
+    for width, height in pages(printed["a4", "letter"]):
+        assert abs(width - LETTER[0]) < 0.1 and abs(height - LETTER[1]) < 0.1
+
+
+@pytest.mark.parametrize(("size", "paper"), PAPERS)
+def test_front_and_back_meet_on_a_larger_paper(printed, size, paper):
+    """Each word stands as far from the middle of the paper as it does from the middle of the card."""
+    own, laid = printed[size, "own"], printed[size, paper]
+    (width, height), (card_width, card_height) = PAPERS[size, paper], SIZES[size]
+    assert len(pages(own)) == len(pages(laid))
+    lefts = []
+    for page, extent in enumerate(pages(laid), 1):
+        assert abs(extent[0] - width) < 0.1 and abs(extent[1] - height) < 0.1
+        alone, amid = words(own, page), words(laid, page)
+        assert len(alone) > 5 and len(amid) > len(alone)
+        # The sentence for whoever prints comes first or last, where it lies on the page.
+        at = {(text, round(x, 1), round(y, 1)) for text, x, y in amid}
+        for text, x, y in alone:
+            moved = (x + (width - card_width) / 2, y + (height - card_height) / 2)
+            near = [(dx, dy) for other, dx, dy in at if other == text and abs(dx - moved[0]) < 0.15 and abs(dy - moved[1]) < 0.15]
+            assert near, (text, moved)
+        lefts.append((width - card_width) / 2)
+    # Turned about an upright edge, the left of the back is the right of the front.
+    assert abs(lefts[1] - (width - card_width - lefts[0])) < 0.1
+
+
+@pytest.mark.parametrize(("size", "paper"), PAPERS)
+def test_the_marks_stand_at_the_corners_of_the_card(printed, size, paper):
+    dpi = 600
+    px = lambda mm: round(mm * dpi / 25.4)
+    (width, height), (card_width, card_height) = PAPERS[size, paper], SIZES[size]
+    left, top = (width - card_width) / 2, (height - card_height) / 2
+    for page in (1, 2):
+        picture = raster(printed[size, paper], page, dpi)
+        for y in (top - CLEAR - LENGTH / 2, top + card_height + CLEAR + LENGTH / 2):
+            row = [x for x in range(picture.width) if picture.getpixel((x, px(y))) < 128]
+            places = {round(x * 25.4 / dpi, 2) for x in row}
+            for expected in (left, left + card_width):
+                assert any(abs(place - expected) < 0.1 for place in places), (page, y, expected, places)
+        for x in (left - CLEAR - LENGTH / 2, left + card_width + CLEAR + LENGTH / 2):
+            column = [y for y in range(picture.height) if picture.getpixel((px(x), y)) < 128]
+            places = {round(y * 25.4 / dpi, 2) for y in column}
+            for expected in (top, top + card_height):
+                assert any(abs(place - expected) < 0.1 for place in places), (page, x, expected, places)
+
+
+# On which page the square stands.
+SQUARE = {"id1": 2, "a6": 2, "a5": 1, "a4": 1}
+
+
+def read_both(pdf, page, dpi, where):
+    """What zxing-cpp and zbar read of a page; the same text, or the test fails."""
+    picture = raster(pdf, page, dpi)
+    found = [code.text for code in zxingcpp.read_barcodes(picture) if code.text.startswith(VIEWER)]
+    png = where / "page.png"
+    picture.save(png)
+    zbar = subprocess.run(["zbarimg", "--quiet", "--raw", png], capture_output=True, text=True, check=True)
+    assert found == [zbar.stdout.strip()]
+    return found[0]
+
+
+@pytest.mark.parametrize("dpi", (200, 300))
+@pytest.mark.parametrize("size", SIZES)
+def test_two_independent_readers_read_the_square_of_every_size(printed, size, dpi, tmp_path):
+    texts = {read_both(printed[size, paper], SQUARE[size], dpi, tmp_path) for paper in ("own", "letter")}
+    assert len(texts) == 1 and verified(texts.pop())[7] > 10
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_modules_are_0_40_mm_at_least(printed, size):
+    """Across the middle of the quiet zone nothing is dark; across the symbol no run of pixels is under 0.40 mm."""
+    dpi = 1200
+    picture = raster(printed[size, "own"], SQUARE[size], dpi)
+    code = zxingcpp.read_barcodes(picture)[0]
+    place = code.position
+    side = place.top_right.x - place.top_left.x + 1
+    # A finder pattern is 7 modules wide (ISO/IEC 18004): its dark top row is the first run of the symbol.
+    y = place.top_left.y + 2
+    run = 0
+    while picture.getpixel((place.top_left.x + 1 + run, y)) < 128:
+        run += 1
+    module = run / 7 * 25.4 / dpi
+    assert module > 0.40 - 0.01, module
+    assert side * 25.4 / dpi < 74
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_the_pdf_of_every_size_is_sound(printed, size):
+    for paper in ("own", "letter"):
+        subprocess.run(["qpdf", "--check", printed[size, paper]], check=True, capture_output=True)
+        fonts = subprocess.run(["pdffonts", printed[size, paper]], capture_output=True, text=True, check=True).stdout
+        rows = fonts.splitlines()[2:]
+        assert rows and all(row.split()[-5] == "yes" for row in rows), fonts
+
+
+def text_of(pdf):
+    return subprocess.run(["pdftotext", "-layout", pdf, "-"], capture_output=True, text=True, check=True).stdout
+
+
+def test_what_the_owner_hides_stands_neither_on_the_card_nor_in_its_square(shelf, vehicles, tmp_path):
+    ask = lambda *args: json.loads(wellkept("--shelf", str(shelf), "--today", TODAY, "--json", *args).stdout)
+    car = next(car for car in vehicles if ask("--vehicle", car["name"], "sheet")["vin"])
+    vin = ask("--vehicle", car["name"], "sheet")["vin"]
+    whole = print_card(tmp_path, shelf, car["name"], "--size", "a4")
+    assert vin in text_of(whole) and verified(read_both(whole, 1, 200, tmp_path))[3][2] == vin
+    part = print_card(tmp_path, shelf, car["name"], "--size", "a4", "--hide", "vin-head,names")
+    said = text_of(part)
+    assert vin not in said and f"… {vin[-6:]}" in said
+    assert 2 not in verified(read_both(part, 1, 200, tmp_path))[3]
+    none = print_card(tmp_path, shelf, car["name"], "--size", "a4", "--hide", "vin,vin-head")
+    assert vin[-6:] not in text_of(none)
