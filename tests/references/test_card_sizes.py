@@ -11,7 +11,7 @@ import pytest
 import zxingcpp
 from PIL import Image
 
-from conftest import VIEWER, wellkept
+from conftest import TODAY, VIEWER, WELLKEPT, wellkept
 from test_card import verified
 
 MM = 72 / 25.4
@@ -27,24 +27,39 @@ PAPERS = {
     ("a5", "letter"): LETTER[::-1],
 }
 MANY = 400
-TODAY = "2026-06-01"
+LONG = "Großmutters Kombi mit der Anhängerkupplung und Dachgepäckbox"
+BACKWARDS = "מכונית Heron"
 # From the edge of the card to the mark, and how long the mark is.
 CLEAR, LENGTH = 2, 6
 
 
+def ask(shelf, *requests):
+    """The answers of the program under test to requests of its own protocol, one JSON a line."""
+    lines = "".join(json.dumps(request) + "\n" for request in requests)
+    command = [WELLKEPT, "--shelf", str(shelf), "--today", TODAY, "ask"]
+    said = subprocess.run(command, input=lines, capture_output=True, text=True, check=True).stdout
+    return [json.loads(line) for line in said.splitlines()]
+
+
+def visit(at):
+    day = datetime.date(2006, 1, 9) + datetime.timedelta(days=18 * at)
+    # Engine oil, brake fluid and the look at the tyres, by their numbers in the catalogue.
+    items = [{"catalogue": number} for number in (1, 10, 15)[: at % 3 + 1]]
+    return {"day": day.isoformat(), "reading": str(1000 + 480 * at), "workshop": "Hollow Lane Garage", "items": items}
+
+
 @pytest.fixture(scope="session")
-def long(tmp_path_factory):
-    """A car with a name of 60 letters and 400 visits; a second without a visit, named from right to left."""
-    folder = tmp_path_factory.mktemp("long")
-    common = ["--shelf", str(folder), "--today", TODAY]
-    first = datetime.date(2006, 1, 9)
-    name = "Großmutters Kombi mit der Anhängerkupplung und Dachgepäckbox"
-    assert len(name) == 60
-    requests = []
-    for name in (name, "\u202eمكنسة צב Heron"):
-        form = {"name": name, "engine": "petrol", "unit": "km", "first_use": "2006-01-02"}
-        requests.append({"ask": "add-vehicle", "vehicle": form})
-    return folder, common, requests, first
+def odd(tmp_path_factory):
+    """A car with a name of 60 letters and 400 visits, and one without a visit that is named from right to left."""
+    shelf = tmp_path_factory.mktemp("odd")
+    added = [
+        {"ask": "add-vehicle", "vehicle": {"name": name, "engine": "petrol", "unit": "km", "reading": reading}}
+        for name, reading in ((LONG, "900"), (BACKWARDS, "12"))
+    ]
+    book = ask(shelf, *added)[0]["book"]
+    written = ask(shelf, *({"ask": "record-visit", "book": book, "visit": visit(at), "keep": True} for at in range(MANY)))
+    assert all(answer["answer"] == "written" for answer in written), written[0]
+    return shelf
 
 
 def print_card(where, shelf, name, *options):
@@ -168,13 +183,12 @@ def test_two_independent_readers_read_the_square_of_every_size(printed, size, dp
 
 @pytest.mark.parametrize("size", SIZES)
 def test_modules_are_0_40_mm_at_least(printed, size):
-    """Across the middle of the quiet zone nothing is dark; across the symbol no run of pixels is under 0.40 mm."""
+    """The dark top row of a finder pattern is 7 modules wide (ISO/IEC 18004)."""
     dpi = 1200
     picture = raster(printed[size, "own"], SQUARE[size], dpi)
     code = zxingcpp.read_barcodes(picture)[0]
     place = code.position
     side = place.top_right.x - place.top_left.x + 1
-    # A finder pattern is 7 modules wide (ISO/IEC 18004): its dark top row is the first run of the symbol.
     y = place.top_left.y + 2
     run = 0
     while picture.getpixel((place.top_left.x + 1 + run, y)) < 128:
@@ -198,9 +212,8 @@ def text_of(pdf):
 
 
 def test_what_the_owner_hides_stands_neither_on_the_card_nor_in_its_square(shelf, vehicles, tmp_path):
-    ask = lambda *args: json.loads(wellkept("--shelf", str(shelf), "--today", TODAY, "--json", *args).stdout)
-    car = next(car for car in vehicles if ask("--vehicle", car["name"], "sheet")["vin"])
-    vin = ask("--vehicle", car["name"], "sheet")["vin"]
+    car = vehicles[0]
+    vin = ask(shelf, {"ask": "sheet", "book": car["book"]})[0]["form"]["vin"]
     whole = print_card(tmp_path, shelf, car["name"], "--size", "a4")
     assert vin in text_of(whole) and verified(read_both(whole, 1, 200, tmp_path))[3][2] == vin
     part = print_card(tmp_path, shelf, car["name"], "--size", "a4", "--hide", "vin-head,names")
@@ -209,3 +222,27 @@ def test_what_the_owner_hides_stands_neither_on_the_card_nor_in_its_square(shelf
     assert 2 not in verified(read_both(part, 1, 200, tmp_path))[3]
     none = print_card(tmp_path, shelf, car["name"], "--size", "a4", "--hide", "vin,vin-head")
     assert vin[-6:] not in text_of(none)
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_a_long_history_says_what_its_square_leaves_out(odd, size, tmp_path):
+    pdf = print_card(tmp_path, odd, LONG, "--size", size)
+    claims = verified(read_both(pdf, SQUARE[size], 300, tmp_path))
+    assert claims[3][1] == LONG and claims[7] == MANY
+    left_out = MANY - len(claims[6])
+    said = " ".join(text_of(pdf).split())
+    if left_out:
+        assert str(left_out) in said, said[:2000]
+    else:
+        assert "all of which the square holds too" in said
+    if size in ("id1", "a6"):
+        assert len(pages(pdf)) == 2
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_a_car_without_a_visit_has_a_card_too(odd, size, tmp_path):
+    pdf = print_card(tmp_path, odd, BACKWARDS, "--size", size)
+    claims = verified(read_both(pdf, SQUARE[size], 300, tmp_path))
+    assert claims[3][1] == BACKWARDS and claims[6] == []
+    # The typeface has no Hebrew, and a letter that can not be shown is a question mark.
+    assert re.search(r"\?+ Heron", text_of(pdf))
