@@ -8,6 +8,7 @@ fn main() {
         "stop_reading",
         "straighten",
         "save_card",
+        "save_brief",
         "hand_over",
         "bring_book",
         "receive_book",

@@ -11,7 +11,9 @@ use std::path::{Path, PathBuf};
 use std::sync::atomic::{AtomicU64, Ordering};
 use std::sync::{Mutex, PoisonError};
 
-use door::{CardOptions, Clock, Door, HandoverForm, PaperReader, PhotoSize, Refusal, Request, Response};
+use door::{
+    BriefPage, CardOptions, Clock, Door, HandoverForm, PaperReader, PhotoSize, Refusal, Request, Response,
+};
 use tauri::http::{Response as Answer, StatusCode, header};
 use tauri::ipc::{InvokeBody, Request as Call};
 use tauri::{AppHandle, Manager, State};
@@ -106,6 +108,13 @@ fn save_card(
 ) -> Result<String, Refusal> {
     let pdf = opened.with(|door| door.card_pdf(book, &options))?;
     door::save(&documents(&app)?.join("wellkept-card.pdf"), &pdf)
+}
+
+/// Writes the brief for a workshop as PDF into the documents, and answers the path.
+#[tauri::command(async)]
+fn save_brief(app: AppHandle, opened: State<'_, Opened>, page: BriefPage) -> Result<String, Refusal> {
+    let pdf = opened.with(|door| door.brief_pdf(page))?;
+    door::save(&documents(&app)?.join("wellkept-brief.pdf"), &pdf)
 }
 
 /// Packs a book for the next owner into the documents, and hands it over.
@@ -226,6 +235,7 @@ pub fn run() {
             stop_reading,
             straighten,
             save_card,
+            save_brief,
             hand_over,
             bring_book,
             receive_book

@@ -1,6 +1,8 @@
 // Something is wrong, and the work itself, at phone size against the real core: stop first, codes, checks that an
 // answer orders anew, the visit that ends it, the brief, and a guide with this car's numbers.
 import assert from 'node:assert/strict';
+import { execFileSync } from 'node:child_process';
+import { join } from 'node:path';
 import { after, before, test } from 'node:test';
 import { browser, folder, listen, serve, wellkept } from './support.mjs';
 
@@ -106,7 +108,14 @@ test('the brief is one page of facts, copied as text, and no diagnosis', async (
   await page.getByText('The brief is copied.').waitFor();
   const text = await page.evaluate(() => navigator.clipboard.readText());
   for (const told of ['It idles badly when cold.', 'Rough idle', 'P0171', 'P0300', 'no diagnosis']) assert.ok(text.includes(told), told);
-  await page.emulateMedia({ media: 'print' });
+  await page.emulateMedia({ media: 'print'   const kept = page.waitForEvent('download');
+  await button('Save as PDF').click();
+  const file = join(shelf.path, 'brief.pdf');
+  await (await kept).saveAs(file);
+  const printed = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' });
+  for (const part of ['Brief for the workshop', 'The complaint', 'What is asked', 'no diagnosis']) assert.ok(printed.includes(part), printed);
+  assert.equal(printed.match(/\f/g).length, 1, 'it is one page');
+});
   assert.equal(await page.getByRole('navigation').filter({ visible: true }).count(), 0, 'on paper the page stands alone');
   await page.emulateMedia({ media: 'screen' });
 });

@@ -2,7 +2,7 @@
 // served this page. Which of the two is known once, when the ui starts.
 
 import { convertFileSrc, invoke, isTauri } from '@tauri-apps/api/core';
-import type { CardOptions, HandoverForm, Refusal, Request, Response } from './door/types';
+import type { BriefPage, CardOptions, HandoverForm, Refusal, Request, Response } from './door/types';
 
 type Ask = Request['ask'];
 
@@ -119,6 +119,12 @@ export function cardAddress(book: string, options: CardOptions): string | null {
 /** Writes the card as PDF and returns the path at which it stands. Only in the window. Throws `Refused`. */
 export function saveCard(book: string, options: CardOptions): Promise<string> {
   return fromWindow<string>(invoke('save_card', { book, options }));
+}
+
+/** Sets a brief on paper. In the window the path at which the PDF stands, in a browser the PDF. Throws `Refused`. */
+export async function saveBrief(page: BriefPage): Promise<string | Blob> {
+  if (inWindow) return fromWindow<string>(invoke('save_brief', { page }));
+  return (await accepted(fetch('/brief.pdf', inJson(page)))).blob();
 }
 
 /** What is said when a book is handed over: the form, the passphrase that locks the file, and the name it may bear. */

@@ -253,6 +253,30 @@ low: string,
  */
 high: string | null, };
 
+export type BriefPage = {
+/**
+ * Its title.
+ */
+title: string,
+/**
+ * Its parts, top to bottom.
+ */
+parts: Array<BriefPart>,
+/**
+ * What is said under all of them.
+ */
+foot: string, };
+
+export type BriefPart = {
+/**
+ * The heading.
+ */
+title: string,
+/**
+ * The lines.
+ */
+lines: Array<string>, };
+
 export type BriefView = {
 /**
  * The vehicle.

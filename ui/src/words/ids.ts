@@ -992,6 +992,8 @@ export interface Words {
   'brief-copied': never;
   'brief-by-hand': never;
   'brief-print': never;
+  'brief-save': never;
+  'brief-file': never;
   'guide-back': never;
   'guide-how': never;
   'guide-all': 'count';

@@ -31,8 +31,8 @@ pub use questions::{
 };
 pub use scan::scan;
 pub use sheets::{
-    CarLines, Extent, Mark, NextLine, Plot, PlotPoint, PlotTick, ReadingLine, RecordLines, SheetLayout,
-    SheetModel, SheetOptions, SheetPaper, SheetSize, SheetSquare, SheetWords, Turn, VisitLine, WorkGroup,
-    WorkLine, WriterLine, pdf, svg,
+    Brief, BriefPart, CarLines, Extent, Mark, NextLine, Plot, PlotPoint, PlotTick, ReadingLine, RecordLines,
+    SheetLayout, SheetModel, SheetOptions, SheetPaper, SheetSize, SheetSquare, SheetWords, Turn, VisitLine,
+    WorkGroup, WorkLine, WriterLine, brief_pdf, pdf, svg,
 };
 pub use square::{Level, MODULE_MIN_UM, QUIET_ZONE, Square, SquareLimit};

@@ -17,7 +17,7 @@ use axum::http::{HeaderMap, StatusCode, Uri, header};
 use axum::middleware::{self, Next};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
-use door::{CardOptions, CardPaper, CardSize, Door, PaperReader, PhotoSize, Refusal, VinShown};
+use door::{BriefPage, CardOptions, CardPaper, CardSize, Door, PaperReader, PhotoSize, Refusal, VinShown};
 use serde::Deserialize;
 use words::Words;
 
@@ -114,6 +114,7 @@ fn router(server: Arc<Server>) -> Router {
         .route("/straighten", post(straighten))
         .route("/photo/{hash}/{size}", get(photo))
         .route("/card.pdf", get(card))
+        .route("/brief.pdf", post(brief))
         .route("/handover", post(books::hand_over))
         .route("/handover/{ticket}/{name}", get(books::fetch))
         .route("/receive", post(books::bring).layer(DefaultBodyLimit::disable()))
@@ -279,6 +280,15 @@ async fn card(
     let name = "attachment; filename=\"wellkept-card.pdf\"";
     Ok(([(header::CONTENT_TYPE, "application/pdf"), (header::CONTENT_DISPOSITION, name)], pdf)
         .into_response())
+}
+
+/// Of a brief the page already has every line, so that it is given back set and not kept.
+async fn brief(
+    State(server): State<Arc<Server>>,
+    axum::Json(page): axum::Json<BriefPage>,
+) -> Result<Response, Refused> {
+    let pdf = server.with(move |door| door.brief_pdf(page)).await?;
+    Ok(([(header::CONTENT_TYPE, "application/pdf")], pdf).into_response())
 }
 
 /// A file of the built ui.

@@ -386,6 +386,28 @@ pub struct LineFilter {
     pub text: Option<String>,
 }
 
+/// A brief as the ui shows it, to be set on paper.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+#[serde(deny_unknown_fields)]
+pub struct BriefPage {
+    /// Its title.
+    pub title: String,
+    /// Its parts, top to bottom.
+    pub parts: Vec<BriefPart>,
+    /// What is said under all of them.
+    pub foot: String,
+}
+
+/// A heading with its lines.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+#[serde(deny_unknown_fields)]
+pub struct BriefPart {
+    /// The heading.
+    pub title: String,
+    /// The lines.
+    pub lines: Vec<String>,
+}
+
 /// What a card shows, and what it is printed on.
 #[derive(Debug, Clone, Default, Serialize, Deserialize, TS)]
 #[serde(default, deny_unknown_fields)]

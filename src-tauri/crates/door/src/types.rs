@@ -2,7 +2,7 @@
 
 use ts_rs::{Config, Dependency, TS};
 
-use crate::{HandoverForm, Refusal, Request, Response};
+use crate::{BriefPage, HandoverForm, Refusal, Request, Response};
 
 const HEAD: &str = "\
 // Written by `cargo xtask types` from the door's Rust types; not to be edited.
@@ -17,8 +17,9 @@ pub fn typescript() -> String {
     visitor.add::<Request>();
     visitor.add::<Response>();
     visitor.add::<Refusal>();
-    // It crosses beside a file and not in a request.
+    // They cross beside a file and not in a request.
     visitor.add::<HandoverForm>();
+    visitor.add::<BriefPage>();
     let mut text = String::from(HEAD);
     for declaration in declarations.values() {
         text.push_str("\nexport ");

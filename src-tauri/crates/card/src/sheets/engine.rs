@@ -19,9 +19,10 @@ const ID1: &str = include_str!("../../sheets/id1.typ");
 const A6: &str = include_str!("../../sheets/a6.typ");
 const A5: &str = include_str!("../../sheets/a5.typ");
 const A4: &str = include_str!("../../sheets/a4.typ");
+const BRIEF: &str = include_str!("../../sheets/brief.typ");
 
 /// The templates by the names under which they know each other.
-const TEMPLATES: [(&str, &str); 7] = [
+const TEMPLATES: [(&str, &str); 8] = [
     ("look.typ", LOOK),
     ("parts.typ", PARTS),
     ("plot.typ", PLOT),
@@ -29,6 +30,7 @@ const TEMPLATES: [(&str, &str); 7] = [
     ("a6.typ", A6),
     ("a5.typ", A5),
     ("a4.typ", A4),
+    ("brief.typ", BRIEF),
 ];
 
 /// Parsed fonts and templates serve every sheet; what Typst remembers is dropped after a few more sheets.
@@ -48,7 +50,12 @@ pub fn set(model: &SheetModel, options: &SheetOptions) -> Result<PagedDocument, 
         SheetSize::A5 => "a5.typ",
         SheetSize::A4 => "a4.typ",
     };
-    let compiled = ENGINE.compile_with_input(template, inputs(model, options)?);
+    typeset(template, inputs(model, options)?)
+}
+
+/// Sets a template with its inputs.
+pub fn typeset(template: &str, inputs: Dict) -> Result<PagedDocument, CardError> {
+    let compiled = ENGINE.compile_with_input(template, inputs);
     compiled.output.map_err(|fault| match fault {
         TypstAsLibError::TypstSource(faults) => refused(&faults),
         other => CardError::Setting(other.to_string()),

@@ -3,6 +3,7 @@
 //! The template draws what the model says and knows no word of its own. Texts reach it as data and are never
 //! read as markup.
 
+mod brief;
 mod engine;
 mod model;
 mod options;
@@ -18,6 +19,7 @@ use typst_svg::SvgOptions;
 
 use crate::CardError;
 
+pub use brief::{Brief, BriefPart, brief_pdf};
 pub use model::{CarLines, Mark, NextLine, ReadingLine, SheetModel, SheetSquare, SheetWords, VisitLine};
 pub use options::SheetOptions;
 pub use record::{Plot, PlotPoint, PlotTick, RecordLines, WorkGroup, WorkLine, WriterLine};

@@ -28,15 +28,20 @@ impl SheetOptions {
 
     /// PDF/A-2b (ISO 19005-2), dated and identified as these options say.
     pub(super) fn pdf(&self) -> Result<PdfOptions, CardError> {
-        let standards = PdfStandards::new(&[PdfStandard::A_2b])
-            .map_err(|fault| CardError::Setting(fault.message().to_string()))?;
-        Ok(PdfOptions {
-            ident: Smart::Custom(self.ident.clone()),
-            timestamp: utc(self.made_at).map(Timestamp::new_utc),
-            standards,
-            ..PdfOptions::default()
-        })
+        pdf_options(&self.ident, self.made_at)
     }
+}
+
+/// PDF/A-2b (ISO 19005-2), made at so many seconds since 1970-01-01 UTC.
+pub(super) fn pdf_options(ident: &str, made_at: i64) -> Result<PdfOptions, CardError> {
+    let standards = PdfStandards::new(&[PdfStandard::A_2b])
+        .map_err(|fault| CardError::Setting(fault.message().to_string()))?;
+    Ok(PdfOptions {
+        ident: Smart::Custom(ident.to_owned()),
+        timestamp: utc(made_at).map(Timestamp::new_utc),
+        standards,
+        ..PdfOptions::default()
+    })
 }
 
 /// The date and time of day in UTC, none outside the years 1900 to 2199.

@@ -1,5 +1,6 @@
 //! The history card: what it claims, how it looks, and how it is read back.
 
+mod brief;
 mod claims;
 mod compare;
 mod plot;

@@ -1447,6 +1447,8 @@ brief-share = Share or copy
 brief-copied = The brief is copied.
 brief-by-hand = This device shares and copies nothing here. Select the text and copy it.
 brief-print = Print
+brief-save = Save as PDF
+brief-file = brief.pdf
 
 # ---- Guides
 

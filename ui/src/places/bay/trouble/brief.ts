@@ -1,18 +1,18 @@
 // The brief for the workshop as headed lines: facts alone, in the order in which a workshop asks for them.
 
-import type { AnswerForm, BriefView, FrameView, WorkLine } from '../../../door/types';
+import type { AnswerForm, BriefPage, BriefPart, BriefView, FrameView, WorkLine } from '../../../door/types';
 import { datedReading, day, itemNames, reading } from '../../../format';
 import { symptomName } from '../../../parts/trouble';
 import { list, say, sayKey } from '../../../words';
 import { codeText, meaningText, readinessText, statusName, toldText } from './codes';
 import { checkName } from './words';
 
-/** A heading with its lines; one without lines is left out. */
-export interface BriefPart {
-  title: string;
-  lines: string[];
+/** The brief as it is set on paper. */
+export function briefPage(parts: BriefPart[]): BriefPage {
+  return { title: say('brief-title'), parts, foot: say('brief-no-diagnosis') };
 }
 
+/** Its headings, each with its lines; one without lines is left out. */
 export function briefParts(view: BriefView): BriefPart[] {
   const parts = [
     { title: say('brief-car'), lines: carLines(view) },
