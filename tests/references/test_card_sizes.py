@@ -12,7 +12,7 @@ import zxingcpp
 from PIL import Image
 
 from conftest import TODAY, VIEWER, WELLKEPT, wellkept
-from test_card import verified
+from test_card import EPOCH, verified
 
 MM = 72 / 25.4
 A4, LETTER = (210, 297), (215.9, 279.4)
@@ -29,6 +29,8 @@ PAPERS = {
 MANY = 400
 LONG = "Großmutters Kombi mit der Anhängerkupplung und Dachgepäckbox"
 BACKWARDS = "מכונית Heron"
+SHOP = "Hollow Lane Garage"
+COST = {"cost": "37.25", "currency": "EUR"}
 # From the edge of the card to the mark, and how long the mark is.
 CLEAR, LENGTH = 2, 6
 
@@ -45,7 +47,7 @@ def visit(at):
     day = datetime.date(2006, 1, 9) + datetime.timedelta(days=18 * at)
     # Engine oil, brake fluid and the look at the tyres, by their numbers in the catalogue.
     items = [{"catalogue": number} for number in (1, 10, 15)[: at % 3 + 1]]
-    return {"day": day.isoformat(), "reading": str(1000 + 480 * at), "workshop": "Hollow Lane Garage", "items": items}
+    return {"day": day.isoformat(), "reading": str(1000 + 480 * at), "workshop": SHOP, "items": items, **COST}
 
 
 @pytest.fixture(scope="session")
@@ -246,3 +248,24 @@ def test_a_car_without_a_visit_has_a_card_too(odd, size, tmp_path):
     assert claims[3][1] == BACKWARDS and claims[6] == []
     # The typeface has no Hebrew, and a letter that can not be shown is a question mark.
     assert re.search(r"\?+ Heron", text_of(pdf))
+
+
+def test_names_and_prices_are_the_owners_to_show(odd, tmp_path):
+    for size in ("a5", "a4"):
+        usual = " ".join(text_of(print_card(tmp_path, odd, LONG, "--size", size)).split())
+        assert SHOP in usual and "37.25" not in usual
+        other = " ".join(text_of(print_card(tmp_path, odd, LONG, "--size", size, "--hide", "names", "--prices")).split())
+        assert SHOP not in other and other.count("37.25") == MANY
+
+
+@pytest.mark.parametrize("size", ("a6", "a5", "a4"))
+def test_the_work_was_done_last_when_the_square_says(printed, size, tmp_path):
+    """Number 1 of the catalogue is the engine oil."""
+    pdf = printed[size, "own"]
+    day, reading, last = EPOCH, 0, None
+    for days, way, _flags, *items in verified(read_both(pdf, SQUARE[size], 300, tmp_path))[6]:
+        day, reading = day + datetime.timedelta(days=days), reading + way
+        if 1 in items:
+            last = (day.isoformat(), reading)
+    rows = [line.split() for line in text_of(pdf).splitlines() if "Engine oil and filter" in line and last[0] in line]
+    assert any(str(last[1]) in "".join(row) for row in rows), (last, rows)

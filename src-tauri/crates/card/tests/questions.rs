@@ -8,7 +8,7 @@ mod histories;
 use std::fmt::Write;
 use std::path::Path;
 
-use card::{Claims, Item, QUESTIONS_MAX, Question, questions};
+use card::{Claims, Item, QUESTIONS_MAX, Question, questions, timeline};
 use histories::History;
 use rules::running::FASTEST_PER_DAY;
 use rules::upkeep::{Catalogue, PrintedDistance, Range, Timing};
@@ -83,6 +83,31 @@ fn questions_name_the_day_and_reading_that_show_it_most() {
         asked("work due before it", "passed"),
         json!({"kind": "passed", "items": [1, "Tow bar wiring"]})
     );
+}
+
+/// What is drawn as a gap is what is asked about, no more and no less, and no visit is missing from the line.
+#[test]
+fn the_line_has_the_gaps_of_the_questions() {
+    for History { name, claims, today, .. } in histories::all() {
+        let line = timeline(&claims);
+        let asked = questions(&claims, today);
+        let gap = asked.iter().find(|question| question.key() == "gap").map(Question::values);
+        let first = claims.visits.iter().map(|visit| visit.day).min();
+        let (before, between): (Vec<_>, Vec<_>) = line.gaps.iter().partition(|gap| Some(gap[0].day) < first);
+        assert_eq!(between.len(), gap.as_ref().and_then(|gap| gap.count).unwrap_or(0) as usize, "{name}");
+        if let Some(gap) = gap {
+            let drawn =
+                between.iter().any(|[from, to]| Some(from.day) == gap.day && Some(to.day) == gap.then);
+            assert!(drawn, "{name}");
+        }
+        let asks_before = asked.iter().any(|question| question.key() == "before");
+        assert!(before.len() <= usize::from(asks_before), "{name}");
+        for visit in &claims.visits {
+            let mut places = line.runs.iter().flatten().chain(line.gaps.iter().flatten());
+            assert!(places.any(|place| place.day == visit.day), "{name}: {}", visit.day);
+        }
+        assert!(line.runs.iter().all(|run| run.len() > 1), "{name}");
+    }
 }
 
 /// The file that holds the viewer to the same answers. With `WELLKEPT_WRITE_VECTORS` set it is written.

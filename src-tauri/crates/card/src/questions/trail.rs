@@ -97,10 +97,11 @@ impl<'a> Trail<'a> {
     /// The same history as a line with gaps, for a plot.
     pub(super) fn timeline(&self) -> Timeline {
         let mut line = Timeline::default();
-        if let (Some(new), Some(first)) = (self.claims.vehicle.first_use, self.visits.first()) {
-            if new < first.shown.day && self.claims.left_out == 0 {
-                line.go(Place { day: new, way: 0 }, Place::from(first), self.late_first().is_some());
-            }
+        if let (Some(new), Some(first)) = (self.claims.vehicle.first_use, self.visits.first())
+            && new < first.shown.day
+            && self.claims.left_out == 0
+        {
+            line.go(Place { day: new, way: 0 }, Place::from(first), self.late_first().is_some());
         }
         for (from, to) in self.stretches() {
             line.go(Place::from(&from), Place::from(&to), self.gapes(&from, &to));
