@@ -108,16 +108,16 @@ test('the brief is one page of facts, copied as text, and no diagnosis', async (
   await page.getByText('The brief is copied.').waitFor();
   const text = await page.evaluate(() => navigator.clipboard.readText());
   for (const told of ['It idles badly when cold.', 'Rough idle', 'P0171', 'P0300', 'no diagnosis']) assert.ok(text.includes(told), told);
-  await page.emulateMedia({ media: 'print'   const kept = page.waitForEvent('download');
+  await page.emulateMedia({ media: 'print' });
+  assert.equal(await page.getByRole('navigation').filter({ visible: true }).count(), 0, 'on paper the page stands alone');
+  await page.emulateMedia({ media: 'screen' });
+  const kept = page.waitForEvent('download');
   await button('Save as PDF').click();
   const file = join(shelf.path, 'brief.pdf');
   await (await kept).saveAs(file);
   const printed = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' });
   for (const part of ['Brief for the workshop', 'The complaint', 'What is asked', 'no diagnosis']) assert.ok(printed.includes(part), printed);
   assert.equal(printed.match(/\f/g).length, 1, 'it is one page');
-});
-  assert.equal(await page.getByRole('navigation').filter({ visible: true }).count(), 0, 'on paper the page stands alone');
-  await page.emulateMedia({ media: 'screen' });
 });
 
 test('what was found ends the trouble with a visit, and the book remembers the cause', async () => {
