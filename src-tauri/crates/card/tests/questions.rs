@@ -8,7 +8,7 @@ mod histories;
 use std::fmt::Write;
 use std::path::Path;
 
-use card::{Claims, Item, QUESTIONS_MAX, Question, questions, timeline};
+use card::{Claims, Item, Place, QUESTIONS_MAX, Question, questions, timeline};
 use histories::History;
 use rules::running::FASTEST_PER_DAY;
 use rules::upkeep::{Catalogue, PrintedDistance, Range, Timing};
@@ -93,7 +93,8 @@ fn the_line_has_the_gaps_of_the_questions() {
         let asked = questions(&claims, today);
         let gap = asked.iter().find(|question| question.key() == "gap").map(Question::values);
         let first = claims.visits.iter().map(|visit| visit.day).min();
-        let (before, between): (Vec<_>, Vec<_>) = line.gaps.iter().partition(|gap| Some(gap[0].day) < first);
+        let (before, between): (Vec<&[Place; 2]>, Vec<&[Place; 2]>) =
+            line.gaps.iter().partition(|gap| Some(gap[0].day) < first);
         assert_eq!(between.len(), gap.as_ref().and_then(|gap| gap.count).unwrap_or(0) as usize, "{name}");
         if let Some(gap) = gap {
             let drawn =
