@@ -109,6 +109,18 @@ test('the card stands ready as it prints', async () => {
   await page.getByText('Save as PDF').waitFor();
 });
 
+test('the card is shown and saved in the size that is chosen', async () => {
+  await page.getByLabel('Size').selectOption('id1');
+  await page.getByLabel('Left out').check();
+  // ISO/IEC 7810: ID-1 is 85.60 mm by 53.98 mm.
+  await page.waitForFunction(() => {
+    const picture = document.querySelector('img[src^="blob:"]');
+    return Math.abs(picture.naturalWidth / picture.naturalHeight - 85.6 / 53.98) < 0.02;
+  });
+  const saved = new URL(await page.getByText('Save as PDF').getAttribute('href'), server.address).searchParams;
+  assert.deepEqual(['size', 'paper', 'vin'].map((name) => saved.get(name)), ['id1', 'own', 'hidden']);
+});
+
 test('nothing complained', () => assert.deepEqual(complaints, []));
 
 test('a stranger without the token, or from another origin, is refused', async () => {
