@@ -10,7 +10,7 @@ pub enum CardError {
     Code(#[from] CodeError),
     /// Not even a card without visits fits the square that the sheet allows.
     #[error(
-        "the card does not fit a square of version {version} even without visits; shorten the car's name, the items' names or the viewer address"
+        "the card does not fit a square of version {version} even without visits; choose a larger size, or shorten the car's name, the items' names or the viewer address"
     )]
     DoesNotFit {
         /// The largest version that was allowed, 1 to 40.

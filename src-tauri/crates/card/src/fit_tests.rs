@@ -5,7 +5,7 @@
 use units::{Day, DistanceUnit};
 
 use super::*;
-use crate::{Flags, Item, OdometerReading, Vehicle, Visit, read};
+use crate::{Flags, HeadPrefix, Item, NextDue, OdometerReading, SheetSize, Vehicle, Visit, read};
 
 fn viewer() -> ViewerAddress {
     "https://card.example/".parse().unwrap()
@@ -76,6 +76,51 @@ fn a_card_that_does_not_fit_without_visits_is_refused() {
         fit(&long, &key(), &viewer(), SquareLimit::LARGEST),
         Err(CardError::DoesNotFit { version: 40 })
     );
+}
+
+/// A name and a make have at most 60 characters, an own item 80, and an address 120; drawn from so many letters.
+fn longest(letter: char, letters: u64) -> Claims {
+    let text = |seed: u64, characters: usize| -> String {
+        let mut state = seed;
+        let mut draw = || {
+            state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+            char::from_u32(u32::from(letter) + u32::try_from((state >> 33) % letters).unwrap()).unwrap()
+        };
+        (0..characters).map(|_| draw()).collect()
+    };
+    let next = |at: u64| NextDue {
+        item: Item::Own(text(at, 80)),
+        day: Some(Day::from_epoch(20_100).unwrap()),
+        reading: Some(120_000),
+    };
+    Claims {
+        vehicle: Vehicle {
+            name: text(11, 60),
+            vin: Some("1M8GDM9AXKP042788".into()),
+            description: Some(text(12, 60)),
+            ..Vehicle::default()
+        },
+        head: Some(HeadPrefix([0x5a; 16])),
+        next: (0..6).map(next).collect(),
+        ..claims(10)
+    }
+}
+
+#[test]
+fn the_smallest_card_takes_the_longest_names_of_26_letters_with_visits() {
+    let address: ViewerAddress = format!("https://{}.example/", "a".repeat(103)).parse().unwrap();
+    assert_eq!(address.as_str().len(), 120);
+    let fitted = fit(&longest('a', 26), &key(), &address, SheetSize::Id1.square_limit()).unwrap();
+    assert!(!fitted.claims.visits.is_empty());
+}
+
+/// So many different letters hardly compress.
+#[test]
+fn what_does_not_fit_the_smallest_card_fits_a_larger_one() {
+    let claims = longest('\u{4e00}', 5000);
+    let fitted = |size: SheetSize| fit(&claims, &key(), &viewer(), size.square_limit());
+    assert_eq!(fitted(SheetSize::Id1), Err(CardError::DoesNotFit { version: 25 }));
+    assert!(fitted(SheetSize::A6).is_ok_and(|fitted| !fitted.claims.visits.is_empty()));
 }
 
 #[test]
