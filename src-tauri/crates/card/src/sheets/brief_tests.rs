@@ -23,7 +23,7 @@ fn pages(brief: &Brief) -> usize {
 fn an_ordinary_brief_is_one_sheet_and_a_long_one_is_several() {
     assert_eq!(pages(&brief(0)), 1);
     assert_eq!(pages(&brief(35)), 1);
-    assert_eq!(pages(&brief(100)), 2);
+    assert!(pages(&brief(100)) > 1);
 }
 
 #[test]
