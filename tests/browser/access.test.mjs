@@ -1,12 +1,9 @@
 // Every place with an invented household in it, held against WCAG 2.2, levels A and AA, by axe: in light and in dark,
 // on a phone and on a desk.
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { after, before, test } from 'node:test';
-import { browser, folder, serve, wellkept } from './support.mjs';
+import { axe, browser, folder, serve, wellkept } from './support.mjs';
 
-const AXE = readFileSync(createRequire(new URL('../../ui/', import.meta.url)).resolve('axe-core/axe.min.js'), 'utf8');
 const LEVELS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 const TODAY = '2026-06-01';
 const PLACES = [
@@ -50,8 +47,7 @@ for (const [at, viewport] of SIZES.entries()) {
       await page.reload();
       await page.getByRole('main').getByRole('heading').first().waitFor({ state: 'attached' });
       await page.waitForLoadState('networkidle');
-      await page.evaluate(AXE);
-      const { violations, passes } = await page.evaluate((levels) => globalThis.axe.run(document, { runOnly: levels }), LEVELS);
+      const { violations, passes } = await axe(page, ...LEVELS);
       found.push(...violations.filter((fault) => !isGlued(fault)).map(({ id, nodes }) => `${place}, ${id}: ${targets(nodes).join(', ')}`));
       assert.ok(passes.length > 10, `${place} was looked at`);
     }

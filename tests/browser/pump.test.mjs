@@ -3,14 +3,11 @@
 import assert from 'node:assert/strict';
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
 import { chromium as playwright } from 'playwright-core';
-import { browser, folder, listen, serve, wellkept } from './support.mjs';
+import { axe, browser, folder, listen, serve, wellkept } from './support.mjs';
 
-const AXE = readFileSync(createRequire(new URL('../../ui/', import.meta.url)).resolve('axe-core/axe.min.js'), 'utf8');
 const PHONE = { width: 360, height: 740 };
 const TODAY = '2026-06-01';
 
@@ -143,8 +140,7 @@ test('every word reaches 7 : 1 in light and in dark (WCAG 2.2, 1.4.6)', async ()
   for (const colorScheme of ['light', 'dark']) {
     await page.emulateMedia({ colorScheme });
     await page.getByLabel('Fuel as well').check();
-    await page.evaluate(AXE);
-    const { violations, passes } = await page.evaluate(() => globalThis.axe.run(document, { runOnly: ['color-contrast-enhanced'] }));
+    const { violations, passes } = await axe(page, 'color-contrast-enhanced');
     assert.deepEqual(violations.flatMap(({ nodes }) => nodes.map(({ target }) => target)), [], colorScheme);
     assert.ok(passes.flatMap(({ nodes }) => nodes).length > 30, 'they were looked at');
     await page.getByLabel('Fuel as well').uncheck();

@@ -1,11 +1,14 @@
 // What the browser tests share: the program, a served shelf, a browser.
 import { execFileSync, spawn } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
 
 export const WELLKEPT = process.env.WELLKEPT;
+
+const AXE = readFileSync(createRequire(new URL('../../ui/', import.meta.url)).resolve('axe-core/axe.min.js'), 'utf8');
 
 export function folder() {
   const path = mkdtempSync(join(tmpdir(), 'wellkept-test-'));
@@ -38,6 +41,12 @@ export function browser() {
   const args = ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run'];
   const quiet = ['--disable-background-networking', '--disable-component-update', '--disable-sync'];
   return chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: [...args, ...quiet] });
+}
+
+/** What axe finds on a page, by these of its rules or levels. */
+export async function axe(page, ...rules) {
+  await page.evaluate(AXE);
+  return page.evaluate((runOnly) => globalThis.axe.run(document, { runOnly }), rules);
 }
 
 /**

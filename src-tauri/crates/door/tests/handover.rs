@@ -466,15 +466,14 @@ fn a_correction_in_ink_is_told_apart_from_a_rewriting() {
 #[test]
 fn a_car_that_was_put_right_is_still_the_same_car() {
     let (mut first, book, card) = first_owner();
-    let vehicle = |vin: &str, first_use: &str| VehicleForm {
+    let vehicle = VehicleForm {
         name: "Nettle".to_owned(),
-        vin: vin.to_owned(),
+        vin: "11111111111111111".to_owned(),
         engine: "petrol".to_owned(),
         unit: "km".to_owned(),
-        first_use: first_use.to_owned(),
+        first_use: "2011-03-01".to_owned(),
         ..VehicleForm::default()
     };
-    let vehicle = vehicle("11111111111111111", "2011-03-01");
     first.written(Request::ChangeVehicle { book: book.clone(), vehicle }).unwrap();
     let compared = first.compare(&book, &card);
     assert!(compared.contains, "{compared:?}");

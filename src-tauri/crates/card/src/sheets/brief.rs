@@ -3,8 +3,8 @@
 use serde::Serialize;
 use typst::foundations::{Dict, IntoValue};
 
+use super::engine;
 use super::options::pdf_options;
-use super::{engine, text};
 use crate::CardError;
 
 /// What stands on a brief.
@@ -31,11 +31,7 @@ pub struct BriefPart {
 
 /// The brief as PDF/A-2b (ISO 19005-2) on A4, made at so many seconds since 1970-01-01 UTC.
 pub fn brief_pdf(brief: &Brief, made_at: i64) -> Result<Vec<u8>, CardError> {
-    let unwritten = |fault: serde_json::Error| CardError::Setting(fault.to_string());
-    let mut json = serde_json::to_value(brief).map_err(unwritten)?;
-    text::make_printable(&mut json, &brief.lang);
-    json["lang"] = text::primary_language(&brief.lang).into();
-    let model = json.to_string();
+    let model = engine::printable(brief, &brief.lang)?;
     let options = pdf_options(&model, made_at)?;
     let mut inputs = Dict::new();
     inputs.insert("model".into(), model.into_value());

@@ -2,6 +2,7 @@
 
 use std::sync::LazyLock;
 
+use serde::Serialize;
 use typst::diag::SourceDiagnostic;
 use typst::foundations::{Dict, IntoValue, Value};
 use typst_as_lib::{TypstAsLibError, TypstEngine};
@@ -67,16 +68,24 @@ pub fn refused(faults: &[SourceDiagnostic]) -> CardError {
     CardError::Setting(faults.first().map(|fault| fault.message.to_string()).unwrap_or_default())
 }
 
-/// The model and the layout as JSON, the texts made printable, and the square as a shape.
-fn inputs(model: &SheetModel, options: &SheetOptions) -> Result<Dict, CardError> {
-    let unwritten = |fault: serde_json::Error| CardError::Setting(fault.to_string());
+/// A model as JSON, its texts made printable, and its language one that Typst takes.
+pub fn printable(model: &impl Serialize, lang: &str) -> Result<String, CardError> {
     let mut json = serde_json::to_value(model).map_err(unwritten)?;
-    text::make_printable(&mut json, &model.lang);
-    json["lang"] = text::primary_language(&model.lang).into();
+    text::make_printable(&mut json, lang);
+    json["lang"] = text::primary_language(lang).into();
+    Ok(json.to_string())
+}
+
+fn unwritten(fault: serde_json::Error) -> CardError {
+    CardError::Setting(fault.to_string())
+}
+
+/// The model and the layout as JSON, and the square as a shape.
+fn inputs(model: &SheetModel, options: &SheetOptions) -> Result<Dict, CardError> {
     let square = model.square.square();
     let module = options.size.module_um(square.side() + 2 * crate::QUIET_ZONE);
     let mut inputs = Dict::new();
-    inputs.insert("model".into(), json.to_string().into_value());
+    inputs.insert("model".into(), printable(model, &model.lang)?.into_value());
     let layout = serde_json::to_string(&options.layout()).map_err(unwritten)?;
     inputs.insert("layout".into(), layout.into_value());
     inputs.insert("square".into(), Value::Content(symbol::draw(square, module)));
