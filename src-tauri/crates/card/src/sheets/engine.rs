@@ -70,13 +70,13 @@ pub fn refused(faults: &[SourceDiagnostic]) -> CardError {
 
 /// A model as JSON, its texts made printable, and its language one that Typst takes.
 pub fn printable(model: &impl Serialize, lang: &str) -> Result<String, CardError> {
-    let mut json = serde_json::to_value(model).map_err(unwritten)?;
+    let mut json = serde_json::to_value(model).map_err(|fault| unwritten(&fault))?;
     text::make_printable(&mut json, lang);
     json["lang"] = text::primary_language(lang).into();
     Ok(json.to_string())
 }
 
-fn unwritten(fault: serde_json::Error) -> CardError {
+fn unwritten(fault: &serde_json::Error) -> CardError {
     CardError::Setting(fault.to_string())
 }
 
@@ -86,7 +86,7 @@ fn inputs(model: &SheetModel, options: &SheetOptions) -> Result<Dict, CardError>
     let module = options.size.module_um(square.side() + 2 * crate::QUIET_ZONE);
     let mut inputs = Dict::new();
     inputs.insert("model".into(), printable(model, &model.lang)?.into_value());
-    let layout = serde_json::to_string(&options.layout()).map_err(unwritten)?;
+    let layout = serde_json::to_string(&options.layout()).map_err(|fault| unwritten(&fault))?;
     inputs.insert("layout".into(), layout.into_value());
     inputs.insert("square".into(), Value::Content(symbol::draw(square, module)));
     Ok(inputs)
