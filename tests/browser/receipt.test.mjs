@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { browser, folder, listen, serve, wellkept } from './support.mjs';
+import { browser, folder, holds, listen, serve, wellkept } from './support.mjs';
 
 const TODAY = '2026-06-01';
 const shelf = folder();
@@ -55,16 +55,16 @@ test('a photographed receipt is read, and nothing is written yet', async () => {
   await button('Read it').click();
   // Two networks without full optimisation, on whatever machine this is.
   await group('Total').waitFor({ timeout: 180_000 });
-  assert.equal(await group('Total').getByLabel('Total').inputValue(), '28.10');
-  assert.equal(await group('Total').getByLabel('Currency').inputValue(), 'GBP');
-  assert.equal(await group('Day').getByLabel('Day').inputValue(), '2026-05-28');
+  await holds(group('Total').getByLabel('Total'), '28.10');
+  await holds(group('Total').getByLabel('Currency'), 'GBP');
+  await holds(group('Day').getByLabel('Day'), '2026-05-28');
   assert.match(await group('Part 1').getByLabel('Maker\u2019s number').inputValue(), /4471-B/);
   await page.getByText('The sums on it agree.').waitFor();
 });
 
 test('what it says goes into the book once the owner says so, and stands in stock', async () => {
   await button('Bought, to be fitted later').click();
-  assert.equal(await page.getByLabel('Cost of all of it').inputValue(), '28.10');
+  await holds(page.getByLabel('Cost of all of it'), '28.10');
   await button('Write it into the book').click();
   await page.evaluate(() => { location.hash = '#/counter'; });
   const stock = page.getByRole('region', { name: 'In stock' });

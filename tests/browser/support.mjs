@@ -1,9 +1,11 @@
 // What the browser tests share: the program, a served shelf, a browser.
+import assert from 'node:assert/strict';
 import { execFileSync, spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setTimeout } from 'node:timers/promises';
 import { chromium } from 'playwright-core';
 
 export const WELLKEPT = process.env.WELLKEPT;
@@ -41,6 +43,15 @@ export function browser() {
   const args = ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run'];
   const quiet = ['--disable-background-networking', '--disable-component-update', '--disable-sync'];
   return chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: [...args, ...quiet] });
+}
+
+/** Waits until nothing of it is shown: what a page takes away, it may take away after what it puts there. */
+export const gone = (locator) => locator.first().waitFor({ state: 'hidden' });
+
+/** Waits until a field holds this, and fails with what it held instead. */
+export async function holds(field, wanted, message) {
+  for (const until = Date.now() + 30_000; Date.now() < until && (await field.inputValue()) !== wanted; ) await setTimeout(50);
+  assert.equal(await field.inputValue(), wanted, message);
 }
 
 /** What axe finds on a page, by these of its rules or levels. */

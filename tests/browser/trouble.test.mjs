@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { browser, folder, listen, serve, wellkept } from './support.mjs';
+import { browser, folder, gone, holds, listen, serve, wellkept } from './support.mjs';
 
 const TODAY = '2026-06-01';
 const CAR = 'Pip';
@@ -95,7 +95,7 @@ test('a trouble on its way outlasts the page', async () => {
   await page.reload();
   await heading('Check this next').waitFor();
   await button('Change what you told').click();
-  assert.equal(await page.getByLabel('What is wrong?').inputValue(), 'It idles badly when cold.');
+  await holds(page.getByLabel('What is wrong?'), 'It idles badly when cold.');
   await button('What to check next').click();
 });
 
@@ -109,7 +109,7 @@ test('the brief is one page of facts, copied as text, and no diagnosis', async (
   const text = await page.evaluate(() => navigator.clipboard.readText());
   for (const told of ['It idles badly when cold.', 'Rough idle', 'P0171', 'P0300', 'no diagnosis']) assert.ok(text.includes(told), told);
   await page.emulateMedia({ media: 'print' });
-  assert.equal(await page.getByRole('navigation').filter({ visible: true }).count(), 0, 'on paper the page stands alone');
+  await gone(page.getByRole('navigation').filter({ visible: true }));
   await page.emulateMedia({ media: 'screen' });
   const kept = page.waitForEvent('download');
   await button('Save as PDF').click();
@@ -149,7 +149,7 @@ test("a car's number is written on the sheet and stands in the guide, cautions b
   await page.locator('#numbers').locator('..').getByText('31').waitFor();
   await open('#/bay/guide%20oil-and-filter');
   await heading('Before the first step').waitFor();
-  assert.equal(await heading(/^Steps/).count(), 0);
+  await gone(heading(/^Steps/));
   for (const each = button(/^I have read it/); await each.count(); ) await each.first().click();
   await button('I have read this; go on').click();
   await heading(/^Steps: 0 of/).waitFor();
