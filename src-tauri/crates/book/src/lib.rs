@@ -19,8 +19,7 @@ mod shelf;
 
 pub use error::BookError;
 pub use pages::{
-    DoneRow, FillRow, HandoverRow, LineFilter, LineRow, MeasuredRow, NewerRow, PaperRow, ReadingRow,
-    VersionRow,
+    DoneRow, HandoverRow, LineFilter, LineRow, MeasuredRow, NewerRow, PaperRow, ReadingRow, VersionRow,
 };
 pub use shelf::{
     Change, Fault, MOST_TRIES, Merged, Moment, Report, Searched, Shelf, SpanRow, Stamp, Written,

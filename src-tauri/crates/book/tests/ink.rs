@@ -105,10 +105,11 @@ fn fills_and_measured_values_stand_in_order_and_a_struck_one_counts_no_more() {
     assert_eq!(shelf.measured(book).unwrap().len(), 4);
     let strike = Change::StrikeOut { subject: other.subject, why: "another car".to_owned() };
     shelf.append(stamp(61), book, strike).unwrap();
-    let fills = shelf.fills(book).unwrap();
-    let kinds: Vec<_> = fills.iter().map(|row| row.fuel.filled.kind(FuelKind::Petrol)).collect();
+    let readings = shelf.readings(book).unwrap();
+    let fills: Vec<_> = readings.iter().filter_map(|row| Some((row.reading.shown, row.fuel?))).collect();
+    let kinds: Vec<_> = fills.iter().map(|(_, fuel)| fuel.filled.kind(FuelKind::Petrol)).collect();
     assert_eq!(kinds, [FuelKind::Electric, FuelKind::Gas]);
-    assert_eq!(fills[0].reading.shown, km(30));
+    assert_eq!(fills[0].0, km(30));
     let measured = shelf.measured(book).unwrap();
     let told: Vec<_> = measured.iter().map(|row| (row.parameter, row.measurement.value)).collect();
     assert_eq!(told, [(Parameter::LongTrim1, Milli(-4_700)), (Parameter::RestVoltage, Milli(12_480))]);
@@ -128,13 +129,13 @@ fn fuel_is_read_from_its_columns_as_its_line_says_it() {
     let emptied = Change::Amend { subject: lines[2], content: plain.clone(), why: String::new() };
     shelf.append(stamp(3), book, Change::Begin(plain)).unwrap();
     let read = |shelf: &Shelf| {
-        let fills = shelf.fills(book).unwrap();
-        assert!(fills.is_sorted_by_key(|row| (row.reading.day, row.reading.shown)), "{fills:?}");
-        for row in &fills {
+        let readings = shelf.readings(book).unwrap();
+        assert!(readings.is_sorted_by_key(|row| (row.reading.day, row.reading.shown)), "{readings:?}");
+        for row in &readings {
             let Content::Reading(said) = shelf.line(book, row.subject).unwrap().content else { panic!() };
-            assert_eq!((said.facts(), said.fuel), (row.reading, Some(row.fuel.clone())));
+            assert_eq!((said.facts(), said.fuel), (row.reading, row.fuel));
         }
-        fills.len()
+        readings.iter().filter(|row| row.fuel.is_some()).count()
     };
     assert_eq!(read(&shelf), 3);
     shelf.append(stamp(4), book, amended).unwrap();

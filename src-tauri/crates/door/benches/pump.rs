@@ -2,7 +2,8 @@
 //!
 //! - Saving a reading with fuel through the door, with `synchronous=FULL` and twenty years of fills in the book,
 //!   beside a bare one-row insert with the same settings.
-//! - All figures and the data of all plots of those twenty years: `fuel` and `costs`.
+//! - All figures and the data of all plots of those twenty years, `fuel` and `costs`: right after something was
+//!   written, when the car has to be read anew, and from then on.
 #![allow(clippy::unwrap_used, missing_docs)]
 
 #[path = "../../book/tests/support/bare.rs"]
@@ -135,10 +136,20 @@ fn main() {
     group.finish();
     criterion.final_summary();
 
-    let fuel = median((0..100).map(|_| timed(|| car.fuel())).collect());
-    let costs = median((0..100).map(|_| timed(|| car.costs())).collect());
+    let (mut first, mut fuel, mut costs) = (Vec::new(), Vec::new(), Vec::new());
+    for _ in 0..60 {
+        car.save();
+        first.push(timed(|| {
+            car.fuel();
+            car.costs();
+        }));
+        fuel.push(timed(|| car.fuel()));
+        costs.push(timed(|| car.costs()));
+    }
+    let (first, fuel, costs) = (median(first), median(fuel), median(costs));
     println!(
-        "figures: {:.2} ms for fuel ({fuel:.2}) and costs ({costs:.2}) of {FILLS} fills (wanted: under 5)",
+        "figures of {FILLS} fills (wanted: under 5): {first:.2} ms after a fill was saved, then {:.2} ms, for fuel \
+         {fuel:.2} and for costs {costs:.2}",
         fuel + costs
     );
 

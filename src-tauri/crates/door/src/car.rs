@@ -1,6 +1,8 @@
 //! One vehicle as the rules see it: loaded once, and asked by every screen.
 
 use std::collections::BTreeMap;
+use std::fmt;
+use std::sync::Arc;
 
 use book::content::{
     BoughtContent, Content, ContentKind, PartContent, PartNoteContent, VehicleContent, VisitContent,
@@ -53,13 +55,50 @@ pub(crate) struct Visit {
     pub amended: bool,
 }
 
+/// The cars that have been loaded, for as long as nothing is written.
+#[derive(Default)]
+pub(crate) struct Cars {
+    /// [`book::Shelf::changes`] when they were.
+    changes: u64,
+    of_book: BTreeMap<BookId, Arc<Car>>,
+}
+
+impl Cars {
+    fn get(&self, book: BookId, changes: u64) -> Option<Arc<Car>> {
+        self.of_book.get(&book).filter(|_| self.changes == changes).cloned()
+    }
+
+    fn keep(&mut self, car: &Arc<Car>, changes: u64) {
+        if self.changes != changes {
+            *self = Cars { changes, of_book: BTreeMap::new() };
+        }
+        self.of_book.insert(car.book, Arc::clone(car));
+    }
+}
+
+impl fmt::Debug for Cars {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.debug_set().entries(self.of_book.keys()).finish()
+    }
+}
+
 impl Door {
-    /// Loads the vehicle of this book.
-    pub(crate) fn car(&self, book: &str) -> Result<Car, Refusal> {
+    /// The vehicle of this book.
+    pub(crate) fn car(&self, book: &str) -> Result<Arc<Car>, Refusal> {
         self.car_of(book.parse()?)
     }
 
-    pub(crate) fn car_of(&self, book: BookId) -> Result<Car, Refusal> {
+    pub(crate) fn car_of(&self, book: BookId) -> Result<Arc<Car>, Refusal> {
+        let changes = self.shelf.changes();
+        if let Some(car) = self.cars.borrow().get(book, changes) {
+            return Ok(car);
+        }
+        let car = Arc::new(self.load(book)?);
+        self.cars.borrow_mut().keep(&car, changes);
+        Ok(car)
+    }
+
+    fn load(&self, book: BookId) -> Result<Car, Refusal> {
         let content = self.shelf.vehicle(book)?;
         let vehicle = content.facts();
         let readings = self.shelf.readings(book)?;
@@ -260,3 +299,7 @@ fn found_at<'a>(visit: &'a Visit, track: &'a Track) -> impl Iterator<Item = Foun
         value: found.value,
     })
 }
+
+#[cfg(test)]
+#[path = "car_tests.rs"]
+mod tests;

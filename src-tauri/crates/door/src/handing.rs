@@ -236,7 +236,7 @@ impl Door {
         let missing = self.missing_papers(book)?;
         let last = self.shelf.handovers(book)?.into_iter().rfind(|row| row.struck.is_none());
         Ok(ReceivedView {
-            vehicle: screens::vehicle_line(&self.car_of(book)?),
+            vehicle: screens::vehicle_line(&*self.car_of(book)?),
             entries: file.parcel.entries().len(),
             new: merged.new,
             known,

@@ -30,10 +30,12 @@ mod typed;
 mod types;
 mod write;
 
+use std::cell::RefCell;
 use std::path::{Path, PathBuf};
 use std::time::SystemTime;
 
 use book::Shelf;
+use car::Cars;
 use paper::PhotoStore;
 use rules::upkeep::Catalogue;
 
@@ -64,6 +66,7 @@ pub struct Door {
     folder: PathBuf,
     catalogue: &'static Catalogue,
     clock: Clock,
+    cars: RefCell<Cars>,
 }
 
 impl Door {
@@ -74,7 +77,8 @@ impl Door {
         let shelf = Shelf::open(folder, || secret)?;
         let photos = PhotoStore::open(&photo_folder(folder), SystemTime::now())?;
         let folder = folder.to_owned();
-        Ok(Door { shelf, photos, folder, catalogue: Catalogue::shipped()?, clock })
+        let cars = RefCell::default();
+        Ok(Door { shelf, photos, folder, catalogue: Catalogue::shipped()?, clock, cars })
     }
 
     /// The day that counts as today.

@@ -91,8 +91,7 @@ impl HalfMonths {
 
 impl fmt::Display for Day {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let (year, month, day) = self.ymd();
-        write!(f, "{year:04}-{month:02}-{day:02}")
+        self.date().fmt(f)
     }
 }
 

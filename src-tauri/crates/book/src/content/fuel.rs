@@ -15,7 +15,7 @@ use units::cbor::{Cbor, CborError, CborValue, MapReader, MapWriter};
 use units::{Amount, Energy, Money, UnitPrice, Volume, VolumeUnit};
 
 /// Fuel or electricity taken.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Fuel {
     /// How much of what.
     pub filled: Filled,

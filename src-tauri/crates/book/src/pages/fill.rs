@@ -56,9 +56,11 @@ impl FuelColumns {
     }
 }
 
-/// The fuel of a row whose columns begin at `first`.
-pub(super) fn fuel(row: &Row<'_>, first: usize) -> Result<Fuel, BookError> {
-    let fill = Fill::from_number(row.get(first)?).ok_or(CborError::Type)?;
+/// The fuel of a row whose columns begin at `first`, where there is any.
+pub(super) fn fuel(row: &Row<'_>, first: usize) -> Result<Option<Fuel>, BookError> {
+    let level: Option<u8> = row.get(first)?;
+    let Some(level) = level else { return Ok(None) };
+    let fill = Fill::from_number(level).ok_or(CborError::Type)?;
     let amount: i64 = row.get(first + 1)?;
     let unit: Option<u8> = row.get(first + 2)?;
     let kind: Option<u8> = row.get(first + 3)?;
@@ -75,12 +77,12 @@ pub(super) fn fuel(row: &Row<'_>, first: usize) -> Result<Fuel, BookError> {
     let priced =
         |value| Ok::<_, BookError>(UnitPrice::from_ten_thousandths(value, currency(row, first + 5)?));
     let paid = |minor| Ok::<_, BookError>(Money { minor, currency: currency(row, first + 7)? });
-    Ok(Fuel {
+    Ok(Some(Fuel {
         filled: Filled::new(kind, amount, unit).ok_or(CborError::Type)?,
         price: price.map(priced).transpose()?,
         total: total.map(paid).transpose()?,
         fill,
-    })
+    }))
 }
 
 fn currency(row: &Row<'_>, column: usize) -> Result<Currency, BookError> {

@@ -22,7 +22,7 @@ pub use handovers::HandoverRow;
 pub(crate) use handovers::writer_of;
 pub(crate) use lines::line;
 pub use lines::{LineFilter, LineRow, NewerRow, VersionRow};
-pub use rows::{DoneRow, FillRow, MeasuredRow, PaperRow, ReadingRow};
+pub use rows::{DoneRow, MeasuredRow, PaperRow, ReadingRow};
 
 /// The version of the pages. Raise it whenever their tables or their meaning change: the next start throws
 /// them away and works them out anew, and there is no other migration.

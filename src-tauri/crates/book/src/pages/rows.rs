@@ -21,6 +21,8 @@ pub struct ReadingRow {
     pub subject: SubjectId,
     /// The reading.
     pub reading: Reading,
+    /// The fuel taken at it.
+    pub fuel: Option<Fuel>,
 }
 
 /// An item that was done.
@@ -34,17 +36,6 @@ pub struct DoneRow {
     pub day: Day,
     /// What the instrument showed.
     pub shown: Option<Distance>,
-}
-
-/// A reading with fuel that counts.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct FillRow {
-    /// Its line.
-    pub subject: SubjectId,
-    /// The reading.
-    pub reading: Reading,
-    /// The fuel taken at it.
-    pub fuel: Fuel,
 }
 
 /// A measured value that counts.
@@ -86,7 +77,8 @@ impl Shelf {
         while let Some(row) = rows.next()? {
             readings.push(reading(row)?);
         }
-        readings.sort_unstable_by_key(|row| order(&row.reading, row.subject));
+        // They lie nearly in this order, which the sort of the database would not make use of.
+        readings.sort_unstable_by_key(|row| (row.reading.day, row.reading.shown, row.subject));
         Ok(readings)
     }
 
@@ -101,18 +93,6 @@ impl Shelf {
             done.push(done_row(row)?);
         }
         Ok(done)
-    }
-
-    /// Every reading with fuel that counts, oldest first.
-    pub fn fills(&self, book: BookId) -> Result<Vec<FillRow>, BookError> {
-        let mut statement = self.connection().prepare_cached(include_str!("fills.sql"))?;
-        let mut rows = statement.query(params![book.0])?;
-        let mut fills = Vec::new();
-        while let Some(row) = rows.next()? {
-            fills.push(fill(row)?);
-        }
-        fills.sort_unstable_by_key(|row| order(&row.reading, row.subject));
-        Ok(fills)
     }
 
     /// Every measured value that counts, oldest first.
@@ -165,23 +145,13 @@ impl Shelf {
     }
 }
 
-/// The order of readings. They lie nearly in it, which the sort of the database would not make use of.
-fn order(reading: &Reading, subject: SubjectId) -> (Day, Distance, SubjectId) {
-    (reading.day, reading.shown, subject)
-}
-
 fn reading(row: &Row<'_>) -> Result<ReadingRow, BookError> {
     let reading = Reading {
         day: day(row.get(1)?)?,
         shown: Distance::from_millimetres(row.get(2)?),
         status: status_from(row.get(3)?).ok_or(CborError::Type)?,
     };
-    Ok(ReadingRow { subject: SubjectId(row.get(0)?), reading })
-}
-
-fn fill(row: &Row<'_>) -> Result<FillRow, BookError> {
-    let ReadingRow { subject, reading } = reading(row)?;
-    Ok(FillRow { subject, reading, fuel: fuel(row, 4)? })
+    Ok(ReadingRow { subject: SubjectId(row.get(0)?), reading, fuel: fuel(row, 4)? })
 }
 
 fn measured_row(row: &Row<'_>) -> Result<MeasuredRow, BookError> {

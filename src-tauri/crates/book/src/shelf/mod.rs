@@ -13,6 +13,7 @@ mod verify;
 use std::fs::File;
 use std::path::Path;
 
+use rusqlite::config::DbConfig;
 use rusqlite::{Connection, OptionalExtension, Transaction, TransactionBehavior, params};
 use units::{BookId, Hash};
 
@@ -68,6 +69,11 @@ impl Shelf {
     /// The key pair of this device.
     pub fn writer(&self) -> &Writer {
         &self.writer
+    }
+
+    /// How many rows have been written since the shelf was opened: as long as it stays the same, so does every answer.
+    pub fn changes(&self) -> u64 {
+        self.connection.total_changes()
     }
 
     /// The ids of all books, in ascending order.
@@ -155,6 +161,8 @@ fn pragmas(connection: &Connection) -> Result<(), BookError> {
     connection.pragma_update(None, "foreign_keys", true)?;
     // Android has no folder for temporary files.
     connection.pragma_update(None, "temp_store", "MEMORY")?;
+    // A plan must not hang on the value that is bound: SQLite would prepare every statement anew with every use.
+    connection.set_db_config(DbConfig::SQLITE_DBCONFIG_ENABLE_QPSG, true)?;
     connection.set_prepared_statement_cache_capacity(64);
     Ok(())
 }

@@ -21,6 +21,7 @@ fn told(today: Day) -> Vec<TodayView> {
         folder: photos.path().to_owned(),
         catalogue: Catalogue::shipped().unwrap(),
         clock: Clock::Fixed(today),
+        cars: std::cell::RefCell::default(),
     };
     let mut cars = household(today);
     for step in cars.iter_mut().flat_map(|car| &mut car.steps) {

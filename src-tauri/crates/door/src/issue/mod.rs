@@ -67,7 +67,7 @@ impl Door {
 
     /// The card as PDF/A, ready to print.
     pub fn card_pdf(&self, book: &str, options: &CardOptions) -> Result<Vec<u8>, Refusal> {
-        let issue = self.issue(&self.car(book)?, options)?;
+        let issue = self.issue(&*self.car(book)?, options)?;
         Ok(card::pdf(&issue.model, &issue.options)?)
     }
 

@@ -29,7 +29,7 @@ impl Door {
         let asked = unit.map(asked_unit).transpose()?;
         let car = self.car(book)?;
         let today = self.clock.today();
-        let fills = self.fills(&car)?;
+        let fills = Fills::of_car(&car);
         let (series, warnings) = fills.spans(&car);
         let screen = Screen { car: &car, fills: &fills, catalogue: self.catalogue, today };
         let warnings = warnings.iter().map(|warning| screen.warning(warning));

@@ -25,7 +25,7 @@ impl Door {
     pub(crate) fn costs_view(&self, book: &str) -> Result<CostsView, Refusal> {
         let car = self.car(book)?;
         let today = self.clock.today();
-        let fills = self.fills(&car)?;
+        let fills = Fills::of_car(&car);
         let visits = visits(&car, self.catalogue);
         let unpriced_visits = visits.iter().filter(|(_, unpriced)| *unpriced).count();
         let visits = visits.into_iter().flat_map(|(costs, _)| costs);

@@ -1,16 +1,16 @@
-//! The fills of a car, read once for the Pump and for the plots.
+//! The fills of a car, for the Pump and for the plots.
 
 use std::collections::BTreeMap;
 
-use book::FillRow;
+use book::ReadingRow;
 use book::content::Fuel;
-use rules::fuel::{self, FuelKind, Level, PumpUnit, Series, Warning};
-use rules::running::Travelled;
-use units::{Amount, Consumption, ConsumptionUnit, Day, Distance, VolumeUnit};
+use rules::fuel::{self, FuelKind, PumpUnit, Series, Warning};
+use rules::running::{Reading, Travelled};
+use units::{Amount, Consumption, ConsumptionUnit, Day, Distance, SubjectId, VolumeUnit};
 
 use crate::car::Car;
 use crate::forms::amount_number;
-use crate::{AmountTakenView, Door, Refusal, UseView};
+use crate::{AmountTakenView, UseView};
 
 /// Everything that was filled in, oldest first.
 pub(super) struct Fills {
@@ -18,13 +18,21 @@ pub(super) struct Fills {
     own: FuelKind,
 }
 
-impl Door {
-    pub(super) fn fills(&self, car: &Car) -> Result<Fills, Refusal> {
-        Ok(Fills { rows: self.shelf.fills(car.book)?, own: car.own_fuel() })
-    }
+/// A reading with fuel.
+pub(super) struct FillRow {
+    pub subject: SubjectId,
+    pub reading: Reading,
+    pub fuel: Fuel,
 }
 
 impl Fills {
+    pub fn of_car(car: &Car) -> Fills {
+        let fill = |row: &ReadingRow| {
+            row.fuel.map(|fuel| FillRow { subject: row.subject, reading: row.reading, fuel })
+        };
+        Fills { rows: car.readings.iter().filter_map(fill).collect(), own: car.own_fuel() }
+    }
+
     /// The fuel of one kind, newest first.
     pub fn of(&self, kind: FuelKind) -> impl Iterator<Item = &Fuel> {
         let of_kind = move |fuel: &&Fuel| fuel.filled.kind(self.own) == kind;
@@ -43,7 +51,7 @@ impl Fills {
                 taken: row.fuel.filled.taken(self.own)?,
                 // Between a reading that cannot be right and another one there is no distance: what was filled in
                 // belongs to the next full tank.
-                level: if at.is_some() { row.fuel.fill.level() } else { Level::Part },
+                level: if at.is_some() { row.fuel.fill.level() } else { row.fuel.fill.level().in_part() },
                 cost: row.fuel.total,
             })
         };

@@ -1,7 +1,5 @@
 //! Today, Counter and Bay, and what stands on the shelf.
 
-use book::ReadingRow;
-use book::content::{Content, Fuel, ReadingContent};
 use rules::running::Point;
 use rules::upkeep::{Catalogue, DueLine, Item, ItemRef, State};
 use rules::vehicle::EngineKind;
@@ -9,6 +7,7 @@ use units::{BookId, Money, WriterKey};
 
 use super::consumption::standing_alarm;
 use super::due::{due_view, last_parts, measured_view, state_key, workshop};
+use super::fills::{FillRow, Fills};
 use super::guides::GuideKeys;
 use super::show::{engine_key, item_view, money_view, paper_view, reading_of};
 use super::stock::Stock;
@@ -27,7 +26,7 @@ impl Door {
         let books = self.shelf.books()?;
         let mut vehicles: Vec<_> = books
             .into_iter()
-            .map(|book| Ok(vehicle_line(&self.car_of(book)?)))
+            .map(|book| Ok(vehicle_line(&*self.car_of(book)?)))
             .collect::<Result<_, Refusal>>()?;
         vehicles.sort_by(|a, b| (&a.name, &a.book).cmp(&(&b.name, &b.book)));
         let catalogue = self.catalogue.items().iter();
@@ -45,7 +44,7 @@ impl Door {
         let car = self.car(book)?;
         let today = self.clock.today();
         let ahead = Ahead::new(&car, self.catalogue, today);
-        let (series, _) = self.fills(&car)?.spans(&car);
+        let (series, _) = Fills::of_car(&car).spans(&car);
         Ok(TodayView {
             vehicle: vehicle_line(&car),
             today: today.to_string(),
@@ -68,26 +67,21 @@ impl Door {
             get: ahead.get(),
             stock: Stock::new(&car).view(self.catalogue),
             tray: self.tray(car.book)?,
-            lines: self.tie_lines(&car)?,
+            lines: self.tie_lines(&car),
             reads: PaperReader::new(None).is_installed(),
         })
     }
 
     /// The lines to which a paper may be tied, newest first.
-    fn tie_lines(&self, car: &Car) -> Result<Vec<TieLine>, Refusal> {
+    fn tie_lines(&self, car: &Car) -> Vec<TieLine> {
         let visits = car.visits.iter().rev().take(LAST_LINES).map(|visit| visit_line(visit, self.catalogue));
         let bought = car.bought.iter().rev().take(LAST_LINES).map(bought_line);
-        let mut lines: Vec<_> = visits.chain(bought).collect();
-        for row in car.readings.iter().rev().take(LAST_LINES) {
-            if let Content::Reading(ReadingContent { fuel: Some(fuel), .. }) =
-                self.shelf.line(car.book, row.subject)?.content
-            {
-                lines.push(fill_line(row, &fuel));
-            }
-        }
+        let fills = Fills::of_car(car);
+        let filled = fills.rows.iter().rev().take(LAST_LINES).map(fill_line);
+        let mut lines: Vec<_> = visits.chain(bought).chain(filled).collect();
         lines.sort_by(|one, other| other.day.cmp(&one.day));
         lines.truncate(LAST_LINES);
-        Ok(lines)
+        lines
     }
 
     fn tray(&self, book: BookId) -> Result<Vec<PaperView>, Refusal> {
@@ -187,14 +181,14 @@ fn bought_line(purchase: &Purchase) -> TieLine {
     }
 }
 
-fn fill_line(row: &ReadingRow, fuel: &Fuel) -> TieLine {
+fn fill_line(row: &FillRow) -> TieLine {
     TieLine {
         subject: row.subject.to_string(),
         kind: "fill".to_owned(),
         day: row.reading.day.to_string(),
         items: Vec::new(),
         place: String::new(),
-        cost: fuel.total.map(money_view),
+        cost: row.fuel.total.map(money_view),
     }
 }
 

@@ -25,14 +25,14 @@ impl Door {
         let car = self.car(book)?;
         let today = self.clock.today();
         let (leading, digits) = car.leading(today);
-        let fills = self.fills(&car)?;
+        let fills = Fills::of_car(&car);
         let (series, _) = fills.spans(&car);
         Ok(PumpView {
             vehicle: vehicle_line(&car),
             today: today.to_string(),
             leading,
             digits,
-            last: last_readings(&fills, &car),
+            last: last_readings(&car),
             fuels: offers(&fills, &car),
             used: last_used(&series, &fills, &car),
             undo: self.written_last(&car)?.map(|subject| subject.to_string()),
@@ -49,19 +49,16 @@ impl Door {
     }
 }
 
-fn last_readings(fills: &Fills, car: &Car) -> Vec<ReadingLine> {
+fn last_readings(car: &Car) -> Vec<ReadingLine> {
     // Within a day the one written last comes first, so that what was just put in can be taken back there.
     let mut newest: Vec<_> = car.readings.iter().collect();
     newest.sort_by_key(|row| std::cmp::Reverse((row.reading.day, row.subject)));
-    let line = |row: &ReadingRow| {
-        let fill = fills.rows.iter().rev().find(|fill| fill.subject == row.subject);
-        ReadingLine {
-            subject: row.subject.to_string(),
-            day: row.reading.day.to_string(),
-            reading: reading_of(row.reading.shown, car.unit()),
-            status: status_key(row.reading.status).to_owned(),
-            fuel: fill.map(|fill| fuel_view(&fill.fuel, car.own_fuel())),
-        }
+    let line = |row: &ReadingRow| ReadingLine {
+        subject: row.subject.to_string(),
+        day: row.reading.day.to_string(),
+        reading: reading_of(row.reading.shown, car.unit()),
+        status: status_key(row.reading.status).to_owned(),
+        fuel: row.fuel.as_ref().map(|fuel| fuel_view(fuel, car.own_fuel())),
     };
     newest.into_iter().take(LAST_READINGS).map(line).collect()
 }

@@ -40,6 +40,26 @@ pub enum Level {
     Part,
     /// Full, but a fill before this one was not written down.
     MissedBefore,
+    /// In part, and a fill before this one was not written down.
+    PartMissedBefore,
+}
+
+impl Level {
+    /// Whether it was filled full.
+    pub fn is_full(self) -> bool {
+        matches!(self, Level::Full | Level::MissedBefore)
+    }
+
+    /// Whether a fill before this one was not written down.
+    pub fn is_missed_before(self) -> bool {
+        matches!(self, Level::MissedBefore | Level::PartMissedBefore)
+    }
+
+    /// The same where nothing may be counted up to this fill: as if it had been filled in part.
+    #[must_use]
+    pub fn in_part(self) -> Level {
+        if self.is_missed_before() { Level::PartMissedBefore } else { Level::Part }
+    }
 }
 
 /// One fill.

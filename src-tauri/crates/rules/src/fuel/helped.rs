@@ -165,7 +165,7 @@ impl Comparison {
 fn compare(spans: &[Span], second: &[bool], seasonal: usize) -> Option<Comparison> {
     let indicator =
         |side: bool| second.iter().map(|&is| f64::from(u8::from(is == side))).collect::<Vec<f64>>();
-    let seasons: Vec<[f64; 4]> = spans.iter().map(|span| season(middle(span))).collect();
+    let seasons: Vec<[f64; 2]> = spans.iter().map(|span| season(middle(span))).collect();
     let mut columns = vec![indicator(false), indicator(true)];
     columns.extend((0..seasonal).map(|column| seasons.iter().map(|season| season[column]).collect()));
     let values: Vec<f64> = spans.iter().map(|span| span.used.per_100_km().ln()).collect();

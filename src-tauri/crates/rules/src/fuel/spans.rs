@@ -6,7 +6,7 @@
 
 use units::{Amount, Consumption, ConsumptionUnit, Day, Distance};
 
-use super::{Fill, FuelKind, Level};
+use super::{Fill, FuelKind};
 use crate::running::Travelled;
 
 /// From one full tank to the next.
@@ -103,7 +103,7 @@ const ENOUGH_FILLS: usize = 5;
 ///
 /// - What goes in between two full tanks belongs to the second one. What goes in before the first full tank counts
 ///   for nothing, and neither does what has gone in since the last.
-/// - [`Level::MissedBefore`] voids the span that ends there and begins a new one.
+/// - A fill that was not written down voids the span in which it is missing; the next full tank begins a new one.
 /// - A span by which the car used less than any car or more than any is set apart with the reason. Where it runs on
 ///   two things, nothing is too little of either.
 pub fn spans(fills: &[Fill]) -> (Vec<Series>, Vec<Warning>) {
@@ -127,17 +127,19 @@ fn series(kind: FuelKind, fills: &[Fill], with_another: bool) -> Series {
     let mut series = Series { kind, spans: Vec::new(), unused: Vec::new() };
     let mut full: Option<&Fill> = None;
     let mut since: Option<(Amount, u32)> = None;
+    let mut missed = false;
     for fill in fills {
         let amount = fill.taken.amount();
         let (amount, fills) =
             since.map_or((amount, 1), |(sum, fills)| (sum.plus(amount).unwrap_or(amount), fills + 1));
         since = Some((amount, fills));
-        if fill.level == Level::Part {
+        missed |= fill.level.is_missed_before();
+        if !fill.level.is_full() {
             continue;
         }
         if let Some(first) = full {
             let distance = fill.travelled.since(first.travelled);
-            match judge(fill, amount, distance, with_another) {
+            match judge(missed, amount, distance, with_another) {
                 Ok(used) => series.spans.push(Span {
                     kind,
                     from: first.day,
@@ -151,14 +153,14 @@ fn series(kind: FuelKind, fills: &[Fill], with_another: bool) -> Series {
                 }
             }
         }
-        (full, since) = (Some(fill), None);
+        (full, since, missed) = (Some(fill), None, false);
     }
     series
 }
 
 /// What was used up to this full tank, or why that cannot be said.
-fn judge(fill: &Fill, amount: Amount, distance: Distance, with_another: bool) -> Result<Consumption, Apart> {
-    if fill.level == Level::MissedBefore {
+fn judge(missed: bool, amount: Amount, distance: Distance, with_another: bool) -> Result<Consumption, Apart> {
+    if missed {
         return Err(Apart::Missed);
     }
     let used = Consumption::new(amount, distance).ok_or(Apart::NoDistance)?;

@@ -4,7 +4,7 @@
 use proptest::prelude::*;
 use units::{DistanceUnit, Energy, Money, Volume, VolumeUnit};
 
-use super::super::{Taken, by_year, figures};
+use super::super::{Level, Taken, by_year, figures};
 use super::*;
 use crate::testing::{day, km};
 use ConsumptionUnit::{
@@ -73,6 +73,20 @@ fn a_missed_fill_voids_its_span_and_begins_another() {
     assert_eq!(litres(series.spans[0].used), "7.00");
     assert_eq!(series.unused.len(), 1);
     assert_eq!((series.unused[0].why, series.unused[0].distance), (Apart::Missed, km(2_000)));
+}
+
+#[test]
+fn a_fill_missed_before_a_part_fill_voids_the_span_of_both() {
+    let series = only(&[
+        fill("2024-01-01", 10_000, "40", Level::Full),
+        fill("2024-01-15", 11_200, "20", Level::MissedBefore.in_part()),
+        fill("2024-02-01", 12_000, "30", Level::Full),
+        fill("2024-02-08", 12_500, "35", Level::Full),
+    ]);
+    assert_eq!(series.spans.len(), 1);
+    assert_eq!(litres(series.spans[0].used), "7.00");
+    let apart: Vec<_> = series.unused.iter().map(|unused| (unused.why, unused.distance)).collect();
+    assert_eq!(apart, [(Apart::Missed, km(2_000))]);
 }
 
 #[test]
@@ -236,7 +250,7 @@ proptest! {
     /// However a tank is filled in parts, the sum over the full tanks is the same, and no fill counts twice.
     #[test]
     fn every_litre_between_full_tanks_counts_once(
-        fills in prop::collection::vec((1_i64..900, 1_i64..80_000, 0_u8..3), 2..40),
+        fills in prop::collection::vec((1_i64..900, 1_i64..80_000, 0_usize..4), 2..40),
     ) {
         let mut at = 10_000;
         let fills: Vec<Fill> = (0_i32..).zip(&fills).map(|(week, &(way, millilitres, level))| {
@@ -245,11 +259,11 @@ proptest! {
                 day: day("2020-01-01").plus_days(week * 7),
                 travelled: Travelled(km(at)),
                 taken: Taken::Petrol(Volume::from_picolitres(millilitres * 1_000_000_000)),
-                level: [Level::Full, Level::Part, Level::MissedBefore][usize::from(level)],
+                level: [Level::Full, Level::Part, Level::MissedBefore, Level::PartMissedBefore][level],
                 cost: None,
             }
         }).collect();
-        let full: Vec<usize> = (0..fills.len()).filter(|&at| fills[at].level != Level::Part).collect();
+        let full: Vec<usize> = (0..fills.len()).filter(|&at| fills[at].level.is_full()).collect();
         let (series, _) = spans(&fills);
         let counted: i64 = series[0].spans.iter().map(|span| span.used.amount().base()).sum::<i64>()
             + series[0].unused.iter().map(|unused| unused.amount.base()).sum::<i64>();

@@ -96,7 +96,7 @@ pub(crate) fn shifts(values: &[Observation], tuning: Tuning) -> Shifts {
     let Some(first) = first_watched(values, tuning) else {
         return Shifts { shifts: Vec::new(), learnt: false };
     };
-    let seasons = values.iter().map(|value| season(value.day)).collect();
+    let seasons = values.iter().map(|value| season_of_two_peaks(value.day)).collect();
     let mut watch = Watch { values, seasons, tuning, shifts: Vec::new(), usual: None };
     let mut sums = Cusum::default();
     for at in first..values.len() {
@@ -253,9 +253,14 @@ fn tamed(fit: Fit, values: &[f64], weights: &[f64], columns: usize) -> (Fit, f64
     (fit, spread)
 }
 
+/// Cosine and sine of the time of the year.
+pub(crate) fn season(day: Day) -> [f64; 2] {
+    let (sine, cosine) = (TAU * f64::from(day.epoch()) / 365.2425).sin_cos();
+    [cosine, sine]
+}
+
 /// Cosine and sine of the time of the year, once and twice around.
-pub(crate) fn season(day: Day) -> [f64; 4] {
-    let turn = TAU * f64::from(day.epoch()) / 365.2425;
-    let ((sine, cosine), (sine_of_two, cosine_of_two)) = (turn.sin_cos(), (2.0 * turn).sin_cos());
-    [cosine, sine, cosine_of_two, sine_of_two]
+fn season_of_two_peaks(day: Day) -> [f64; 4] {
+    let [cosine, sine] = season(day);
+    [cosine, sine, cosine * cosine - sine * sine, 2.0 * sine * cosine]
 }
