@@ -4,6 +4,8 @@
 viewer-title = Car history card
 viewer-title-of = { $name }: history card
 viewer-noscript = This page reads the card in your browser, so it needs JavaScript.
+# Its name stands before the choice of a language.
+viewer-language = Language
 
 # No card yet
 viewer-about-heading = A car's history, on a card
