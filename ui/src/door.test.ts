@@ -8,7 +8,7 @@ const refusal: Refusal = { code: 'reading-lower', values: { than: '96 300 km' },
 beforeEach(() => vi.resetModules());
 afterEach(() => vi.unstubAllGlobals());
 
-const OPTIONS: CardOptions = { size: 'id1', paper: 'letter', vin: 'last-six', hide_names: true, prices: false };
+const OPTIONS: CardOptions = { size: 'id1', paper: 'letter', vin: 'last-six', hide_names: true, prices: false, lang: 'fr' };
 
 describe('in a browser', () => {
   async function openDoor(reply: () => Promise<Response>) {
@@ -90,7 +90,7 @@ describe('in a browser', () => {
 
   it('the card is fetched from an address that says what it shows', async () => {
     const { cardAddress } = await openDoor(() => Promise.reject(new TypeError()));
-    const address = '/card.pdf?book=b&size=id1&paper=letter&vin=last-six&hide_names=true&prices=false';
+    const address = '/card.pdf?book=b&size=id1&paper=letter&vin=last-six&hide_names=true&prices=false&lang=fr';
     expect(cardAddress('b', OPTIONS)).toBe(address);
     expect(cardAddress('b', { ...OPTIONS, viewer: 'https://card.example/' })).toBe(`${address}&viewer=https%3A%2F%2Fcard.example%2F`);
   });

@@ -1,7 +1,7 @@
 // Every word that the ui says is there, in English, and the list of their names is fresh.
 
 import { readFileSync, readdirSync } from 'node:fs';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { ids } from '../scripts/words.mjs';
 import { list, say, sayKey } from './words';
 
@@ -47,6 +47,18 @@ it('says what stands in a file that is read late, before and after it was read',
   expect(sayKey('guide-oil-and-filter')).toBe('Engine oil and filter');
   expect(sayKey('symptom-rough-idle')).toBe('Rough idle');
   expect(sayKey('place-bay')).toBe('Bay');
+});
+
+it('speaks no language by halves: with the card’s words alone in German, a German device is spoken to in English', async () => {
+  vi.stubGlobal('navigator', { languages: ['de-DE', 'de', 'en-GB'] });
+  vi.resetModules();
+  try {
+    const words = await import('./words');
+    expect(words.language).toBe('en');
+    expect(words.sayKey('item-engine-oil')).toBe('Engine oil and filter');
+  } finally {
+    vi.unstubAllGlobals();
+  }
 });
 
 /** The words in the markup of a component that stand outside tags, braces, styles and scripts. */

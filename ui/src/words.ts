@@ -17,7 +17,8 @@ const files = import.meta.glob<string>('../../src-tauri/crates/words/lang/*/{cat
   eager: true,
 });
 
-const languages = new Set(Object.keys(files).map(folderOf));
+/** The languages that have every file that English has: the card speaks more, and nobody is spoken to in two at once. */
+const languages = wholeLanguages(Object.keys(files));
 
 /** The language on screen: the first that the reader wants and that there is. */
 export const language = wanted().map(primary).find((tag) => languages.has(tag)) ?? FALLBACK;
@@ -68,6 +69,12 @@ function bundle(tag: string): Bundle {
   const [late, now] = [true, false].map((is) => own.filter(([path]) => READ_LATE.test(path) === is).map(([, text]) => text));
   for (const text of now ?? []) words.addResource(new FluentResource(text));
   return { words, late: late ?? [] };
+}
+
+function wholeLanguages(paths: readonly string[]): ReadonlySet<string> {
+  const english = paths.filter((path) => folderOf(path) === FALLBACK);
+  const has = (tag: string) => english.every((path) => paths.includes(path.replace(`/${FALLBACK}/`, `/${tag}/`)));
+  return new Set(paths.map(folderOf).filter(has));
 }
 
 function wanted(): readonly string[] {

@@ -357,6 +357,8 @@ old: Reading,
  */
 new: Reading, };
 
+export type CardLang = "en" | "de" | "fr" | "es";
+
 export type CardNext = {
 /**
  * What will be due.
@@ -392,6 +394,10 @@ hide_names: boolean,
  * Tells what each visit cost.
  */
 prices: boolean,
+/**
+ * In which language it is printed. What is signed says nothing of it, so that the square is the same in each.
+ */
+lang: CardLang,
 /**
  * The address to use in place of the one in the settings.
  */

@@ -631,6 +631,7 @@ export interface Words {
   'cardpage-paper-own': never;
   'cardpage-paper-a4': never;
   'cardpage-paper-letter': never;
+  'cardpage-lang': never;
   'cardpage-vin': never;
   'cardpage-vin-whole': never;
   'cardpage-vin-last-six': never;

@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use clap::{Parser, Subcommand};
-use door::{AnswerForm, AnswerKey, CardOptions, CardPaper, CardSize, VinShown};
+use door::{AnswerForm, AnswerKey, CardLang, CardOptions, CardPaper, CardSize, VinShown};
 
 /// Keeps a car's service book in ink.
 #[derive(Debug, Parser)]
@@ -213,6 +213,9 @@ pub struct CardArgs {
     /// Tell what each visit cost
     #[arg(long)]
     pub prices: bool,
+    /// In which language it is printed
+    #[arg(long, value_enum, default_value = "en")]
+    pub lang: Lang,
     /// The page on which a scanned card opens
     #[arg(long, value_name = "HTTPS-ADDRESS")]
     pub viewer: Option<String>,
@@ -240,6 +243,19 @@ pub enum Paper {
     A4,
     /// US Letter
     Letter,
+}
+
+/// The languages of a card.
+#[derive(Debug, Clone, Copy, clap::ValueEnum)]
+pub enum Lang {
+    /// English
+    En,
+    /// German
+    De,
+    /// French
+    Fr,
+    /// Spanish
+    Es,
 }
 
 /// What a card may leave out.
@@ -276,6 +292,12 @@ impl CardArgs {
             },
             hide_names: hides(Hide::Names),
             prices: self.prices,
+            lang: match self.lang {
+                Lang::En => CardLang::En,
+                Lang::De => CardLang::De,
+                Lang::Fr => CardLang::Fr,
+                Lang::Es => CardLang::Es,
+            },
             viewer: self.viewer.clone(),
         }
     }

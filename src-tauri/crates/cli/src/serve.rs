@@ -17,7 +17,7 @@ use axum::http::{HeaderMap, StatusCode, Uri, header};
 use axum::middleware::{self, Next};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
-use door::{BriefPage, CardOptions, CardPaper, CardSize, Door, PaperReader, PhotoSize, Refusal, VinShown};
+use door::{BriefPage, CardLang, CardOptions, CardPaper, CardSize, Door, PaperReader, PhotoSize, Refusal, VinShown};
 use serde::Deserialize;
 use words::Words;
 
@@ -267,6 +267,8 @@ struct CardQuery {
     hide_names: bool,
     #[serde(default)]
     prices: bool,
+    #[serde(default)]
+    lang: CardLang,
     viewer: Option<String>,
 }
 
@@ -274,8 +276,8 @@ async fn card(
     State(server): State<Arc<Server>>,
     Query(query): Query<CardQuery>,
 ) -> Result<Response, Refused> {
-    let CardQuery { book, size, paper, vin, hide_names, prices, viewer } = query;
-    let options = CardOptions { size, paper, vin, hide_names, prices, viewer };
+    let CardQuery { book, size, paper, vin, hide_names, prices, lang, viewer } = query;
+    let options = CardOptions { size, paper, vin, hide_names, prices, lang, viewer };
     let pdf = server.with(move |door| door.card_pdf(&book, &options)).await?;
     let name = "attachment; filename=\"wellkept-card.pdf\"";
     Ok(([(header::CONTENT_TYPE, "application/pdf"), (header::CONTENT_DISPOSITION, name)], pdf)

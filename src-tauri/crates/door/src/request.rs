@@ -422,6 +422,8 @@ pub struct CardOptions {
     pub hide_names: bool,
     /// Tells what each visit cost.
     pub prices: bool,
+    /// In which language it is printed. What is signed says nothing of it, so that the square is the same in each.
+    pub lang: CardLang,
     /// The address to use in place of the one in the settings.
     #[ts(optional)]
     pub viewer: Option<String>,
@@ -453,6 +455,36 @@ pub enum CardPaper {
     A4,
     /// US Letter.
     Letter,
+}
+
+/// The languages in which a card can be printed, as IETF tags.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum CardLang {
+    /// English.
+    #[default]
+    En,
+    /// German.
+    De,
+    /// French.
+    Fr,
+    /// Spanish.
+    Es,
+}
+
+impl CardLang {
+    /// All of them.
+    pub const ALL: [CardLang; 4] = [CardLang::En, CardLang::De, CardLang::Fr, CardLang::Es];
+
+    /// Its IETF tag.
+    pub const fn tag(self) -> &'static str {
+        match self {
+            CardLang::En => "en",
+            CardLang::De => "de",
+            CardLang::Fr => "fr",
+            CardLang::Es => "es",
+        }
+    }
 }
 
 /// How much of an identification number is shown.

@@ -9,7 +9,7 @@ use rules::measured::Parameter;
 use rules::upkeep::{Catalogue, Finding, Measured};
 use rules::vehicle::{Conditions, EngineKind, Equipment, Fitting, Vehicle};
 use units::{ConsumptionUnit, DistanceUnit};
-use words::Words;
+use words::{Face, Words};
 
 /// The keys of everything that can be named by the words, as they stand there.
 fn keys() -> BTreeSet<String> {
@@ -25,8 +25,8 @@ fn keys() -> BTreeSet<String> {
 
 #[test]
 fn everything_that_the_catalogue_names_has_a_word() {
-    for lang in words::languages() {
-        let words = Words::load(lang);
+    for lang in words::languages_of(Face::Card) {
+        let words = Words::load_for(Face::Card, lang);
         for key in keys() {
             assert!(words.has(&key), "{lang} lacks {key}");
         }
@@ -36,8 +36,8 @@ fn everything_that_the_catalogue_names_has_a_word() {
 /// A phone shows about forty characters in a line.
 #[test]
 fn a_name_fits_on_the_line_of_a_phone() {
-    for lang in words::languages() {
-        let words = Words::load(lang);
+    for lang in words::languages_of(Face::Card) {
+        let words = Words::load_for(Face::Card, lang);
         for key in keys() {
             let said = words.say(&key, &[]);
             assert!(said.chars().count() <= 40, "{lang}: {key} is too long: {said}");

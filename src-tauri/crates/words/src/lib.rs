@@ -5,10 +5,11 @@
 //! terminal and on paper.
 //!
 //! This room knows no other room. It puts words to keys and decides nothing: it must never read a clock, a
-//! file or a setting, and it never fails. Where a language lacks a message, the English one is said; where
-//! English lacks it too, its key.
+//! file or a setting, and it never fails. A [`Face`] that a language is not whole for speaks English; where a
+//! language lacks a message all the same, the English one is said, and where English lacks it too, its key.
 
 mod arg;
+mod face;
 mod files;
 
 use fluent_bundle::concurrent::FluentBundle;
@@ -16,6 +17,7 @@ use fluent_bundle::{FluentArgs, FluentResource};
 use unic_langid::LanguageIdentifier;
 
 pub use arg::Arg;
+pub use face::Face;
 
 /// The language in which every message exists.
 pub const ENGLISH: &str = "en";
@@ -29,18 +31,29 @@ pub struct Words {
     bundles: Vec<Bundle>,
 }
 
-/// The languages that the program speaks, as IETF tags in ascending order.
+/// The languages that the whole program speaks, as IETF tags in ascending order.
 pub fn languages() -> impl Iterator<Item = &'static str> {
-    files::LANGUAGES.iter().map(|&(lang, _)| lang)
+    languages_of(Face::Program)
+}
+
+/// The languages that a face speaks, as IETF tags in ascending order.
+pub fn languages_of(face: Face) -> impl Iterator<Item = &'static str> {
+    files::LANGUAGES.iter().map(|&(lang, _)| lang).filter(move |lang| face.speaks(lang))
 }
 
 impl Words {
-    /// The words of the language that comes nearest to an IETF tag: of `de-AT` those of `de-AT`, else of `de`,
-    /// else English.
+    /// All words, in the language that comes nearest to an IETF tag: for `de-AT` in `de-AT`, else in `de`, else in
+    /// English. A language that lacks one of the files is not spoken.
     pub fn load(lang: &str) -> Words {
-        let lang = nearest(lang);
+        Words::load_for(Face::Program, lang)
+    }
+
+    /// The words of one face alone, in the language that comes nearest of those that it speaks.
+    pub fn load_for(face: Face, lang: &str) -> Words {
+        let lang = nearest(face, lang);
         let wanted = (lang != ENGLISH).then_some(lang);
-        Words { lang, bundles: wanted.into_iter().chain([ENGLISH]).map(bundle).collect() }
+        let bundles = wanted.into_iter().chain([ENGLISH]).map(|lang| bundle(face, lang));
+        Words { lang, bundles: bundles.collect() }
     }
 
     /// The language of these words.
@@ -70,22 +83,22 @@ impl std::fmt::Debug for Words {
     }
 }
 
-fn nearest(wanted: &str) -> &'static str {
+fn nearest(face: Face, wanted: &str) -> &'static str {
     let wanted = wanted.replace('_', "-");
     let primary = wanted.split('-').next().unwrap_or_default();
-    let known = |tag: &str| languages().find(|lang| lang.eq_ignore_ascii_case(tag));
+    let known = |tag: &str| languages_of(face).find(|lang| lang.eq_ignore_ascii_case(tag));
     known(&wanted).or_else(|| known(primary)).unwrap_or(ENGLISH)
 }
 
-/// All messages of one language. What a file has wrong is left out, and a test sees to it that none has.
-fn bundle(lang: &'static str) -> Bundle {
+/// What a face says in one language. What a file has wrong is left out, and a test sees to it that none has.
+fn bundle(face: Face, lang: &'static str) -> Bundle {
     let locale: LanguageIdentifier = lang.parse().unwrap_or_default();
     let mut bundle = FluentBundle::new_concurrent(vec![locale]);
     // The marks that keep texts of two directions apart would be printed as boxes by some terminals.
     bundle.set_use_isolating(false);
     // Its only error is that the name is taken, and nothing else has been added.
     let _ = bundle.add_builtins();
-    for (_, text) in files::of(lang) {
+    for (_, text) in face.files(lang) {
         let resource = FluentResource::try_new((*text).to_owned()).unwrap_or_else(|(resource, _)| resource);
         bundle.add_resource_overriding(resource);
     }

@@ -8,23 +8,36 @@ use fluent_syntax::parser;
 
 use super::*;
 
-/// The keys of a language, each with the names of the places in its message.
-fn messages(lang: &str) -> BTreeMap<String, BTreeSet<String>> {
+/// The languages whose folder stands there, whole or not.
+fn folders() -> impl Iterator<Item = &'static str> {
+    files::LANGUAGES.iter().map(|&(lang, _)| lang)
+}
+
+/// The messages of a file by their keys; a term begins with a dash.
+fn messages(lang: &str, file: &str) -> BTreeMap<String, Pattern<&'static str>> {
+    let &(_, text) = files::of(lang).iter().find(|(name, _)| *name == file).unwrap();
+    let resource = parser::parse(text).unwrap_or_else(|(_, faults)| panic!("{lang}/{file}: {faults:?}"));
     let mut messages = BTreeMap::new();
-    for (file, text) in files::of(lang) {
-        let resource = parser::parse(*text).unwrap_or_else(|(_, faults)| panic!("{lang}/{file}: {faults:?}"));
-        for entry in resource.body {
-            let (id, value) = match entry {
-                Entry::Message(message) => (message.id.name.to_owned(), message.value),
-                Entry::Term(term) => (format!("-{}", term.id.name), Some(term.value)),
-                _ => continue,
-            };
-            let pattern = value.unwrap_or_else(|| panic!("{lang}/{file}: {id} has no value of its own"));
-            let known = messages.insert(id.clone(), places(&pattern));
-            assert!(known.is_none(), "{lang}/{file}: {id} stands there twice");
-        }
+    for entry in resource.body {
+        let (id, value) = match entry {
+            Entry::Message(message) => (message.id.name.to_owned(), message.value),
+            Entry::Term(term) => (format!("-{}", term.id.name), Some(term.value)),
+            _ => continue,
+        };
+        let pattern = value.unwrap_or_else(|| panic!("{lang}/{file}: {id} has no value of its own"));
+        assert!(messages.insert(id.clone(), pattern).is_none(), "{lang}/{file}: {id} stands there twice");
     }
     messages
+}
+
+/// The keys of a file, each with the names of the places in its message.
+fn keys(lang: &str, file: &str) -> BTreeMap<String, BTreeSet<String>> {
+    messages(lang, file).into_iter().map(|(id, pattern)| (id, places(&pattern))).collect()
+}
+
+/// The keys of every file of a language.
+fn all_keys(lang: &str) -> BTreeMap<String, BTreeSet<String>> {
+    files::of(lang).iter().flat_map(|(file, _)| keys(lang, file)).collect()
 }
 
 fn places(pattern: &Pattern<&str>) -> BTreeSet<String> {
@@ -53,22 +66,82 @@ fn in_inline(inline: &InlineExpression<&str>) -> BTreeSet<String> {
 }
 
 #[test]
-fn every_language_has_the_keys_and_places_of_english() {
-    let english = messages(ENGLISH);
-    assert!(english.len() > 100);
-    for lang in languages() {
-        assert_eq!(messages(lang), english, "{lang}");
+fn every_file_has_the_keys_and_places_of_the_english_one() {
+    assert!(all_keys(ENGLISH).len() > 100);
+    for lang in folders() {
+        for (file, _) in files::of(lang) {
+            assert!(files::of(ENGLISH).iter().any(|(name, _)| name == file), "{lang}/{file} is not in English");
+            assert_eq!(keys(lang, file), keys(ENGLISH, file), "{lang}/{file}");
+        }
     }
 }
 
 #[test]
+fn no_key_stands_in_two_files() {
+    for lang in folders() {
+        let apart: usize = files::of(lang).iter().map(|(file, _)| keys(lang, file).len()).sum();
+        assert_eq!(apart, all_keys(lang).len(), "{lang}");
+    }
+}
+
+#[test]
+fn the_card_and_its_page_speak_four_languages() {
+    for face in [Face::Card, Face::Page] {
+        assert!(face.files(ENGLISH).count() == 2, "{face:?} says its own file and the catalogue");
+        assert_eq!(languages_of(face).collect::<Vec<_>>(), ["de", "en", "es", "fr"], "{face:?}");
+    }
+}
+
+#[test]
+fn a_face_speaks_no_language_by_halves() {
+    for lang in folders() {
+        let whole = files::of(lang).len() == files::of(ENGLISH).len();
+        let spoken = if whole { lang } else { ENGLISH };
+        for tag in [lang.to_owned(), format!("{lang}_XX.UTF-8"), format!("{}-XX", lang.to_uppercase())] {
+            assert_eq!(Words::load(&tag).lang(), spoken, "{tag}");
+            assert_eq!(Words::load_for(Face::Card, &tag).lang(), lang, "{tag}");
+        }
+    }
+}
+
+/// What is the same word or sign in English too, in at least one language.
+const THE_SAME: [&str; 14] = [
+    "card-day",
+    "card-engine-diesel",
+    "card-engine-gas",
+    "card-asked-filters",
+    "card-vin-tail",
+    "finding-corroded",
+    "item-battery",
+    "viewer-car-vin",
+    "viewer-distance-km",
+    "viewer-distance-mi",
+    "viewer-engine-diesel",
+    "viewer-engine-gas",
+    "viewer-item-unknown",
+    "viewer-title",
+];
+
+#[test]
+fn nothing_is_left_in_english() {
+    let mut same = BTreeSet::new();
+    for lang in folders().filter(|lang| *lang != ENGLISH) {
+        for (file, _) in files::of(lang) {
+            let english = messages(ENGLISH, file);
+            let untouched = messages(lang, file).into_iter().filter(|(id, said)| english[id] == *said);
+            same.extend(untouched.map(|(id, _)| id));
+        }
+    }
+    assert_eq!(same, THE_SAME.map(str::to_owned).into());
+}
+
+#[test]
 fn every_message_can_be_said_with_its_places_filled() {
-    for lang in languages() {
-        let words = Words::load(lang);
-        for (id, places) in messages(lang).iter().filter(|(id, _)| !id.starts_with('-')) {
-            let bundle = &words.bundles[0];
+    for lang in folders() {
+        let bundle = bundle(Face::Program, lang);
+        for (id, places) in all_keys(lang).iter().filter(|(id, _)| !id.starts_with('-')) {
             let pattern = bundle.get_message(id).unwrap().value().unwrap();
-            for sample in [Arg::from("x"), Arg::from(1_u32), Arg::from(22_u32)] {
+            for sample in [Arg::from("x"), Arg::from(0_u32), Arg::from(1_u32), Arg::from(22_u32)] {
                 let args: FluentArgs<'_> = places.iter().map(|place| (place.as_str(), &sample)).collect();
                 let mut faults = Vec::new();
                 let said = bundle.format_pattern(pattern, Some(&args), &mut faults);
@@ -79,10 +152,30 @@ fn every_message_can_be_said_with_its_places_filled() {
     }
 }
 
+/// Unicode CLDR, plural rules, from memory: French has one form for 0 and 1, German and Spanish for 1 alone.
+#[test]
+fn each_language_counts_in_its_own_way() {
+    let said = |lang: &str, id: &str, args: &[(&str, u32)]| {
+        let args: Vec<_> = args.iter().map(|(name, count)| (*name, Arg::from(*count))).collect();
+        Words::load_for(Face::Card, lang).say(id, &args)
+    };
+    let note =
+        |lang: &str, shown, left_out| said(lang, "card-visits-note", &[("shown", shown), ("left-out", left_out)]);
+    assert_eq!(note("de", 1, 0), "1 Eintrag, der auch im QR-Code steht.");
+    assert_eq!(note("de", 0, 0), "Keine Einträge.");
+    assert_eq!(note("de", 120, 20), "120 Einträge; im QR-Code fehlen die 20 ältesten.");
+    assert_eq!(note("fr", 0, 0), "Aucune intervention.");
+    assert_eq!(note("es", 120, 1), "120 intervenciones; en el código QR falta la más antigua.");
+    assert_eq!(said("fr", "card-more", &[("count", 1)]), "et une autre opération au carnet");
+    let receipts = |count| said("fr", "card-receipts", &[("count", count), ("of", 7)]);
+    assert_eq!(receipts(0), "Aucune des 7 interventions n’a de justificatif au carnet.");
+    assert_eq!(receipts(1), "Une seule des 7 interventions a un justificatif au carnet.");
+}
+
 #[test]
 fn every_refusal_is_one_sentence() {
     let words = Words::load(ENGLISH);
-    for (id, places) in messages(ENGLISH).iter().filter(|(id, _)| id.starts_with("refusal-")) {
+    for (id, places) in all_keys(ENGLISH).iter().filter(|(id, _)| id.starts_with("refusal-")) {
         let args: Vec<_> = places.iter().map(|place| (place.as_str(), Arg::from("X"))).collect();
         let said = words.say(id, &args);
         assert!(said.ends_with('.') && said.matches(". ").count() == 0, "{id}: {said}");

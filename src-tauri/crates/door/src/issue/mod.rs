@@ -9,7 +9,7 @@ mod record;
 mod sheet;
 
 use card::{Fitted, PlainFitted, SheetModel, SheetOptions, SheetPaper, SheetSize, Turn, ViewerAddress};
-use words::Words;
+use words::{Face, Words};
 
 use crate::car::{Car, Visit};
 use crate::{CardOptions, CardPaper, CardSize, CardView, Door, Refusal};
@@ -73,7 +73,7 @@ impl Door {
 
     fn issue(&self, car: &Car, options: &CardOptions) -> Result<Issue, Refusal> {
         let today = self.clock.today();
-        let words = Words::load(words::ENGLISH);
+        let words = Words::load_for(Face::Card, options.lang.tag());
         let viewer = match &options.viewer {
             Some(address) => Some(address.parse::<ViewerAddress>()?),
             None => self.viewer_address()?,

@@ -933,6 +933,7 @@ cardpage-paper = Paper in the printer
 cardpage-paper-own = As large as the card
 cardpage-paper-a4 = A4
 cardpage-paper-letter = US Letter
+cardpage-lang = Language of the card
 cardpage-vin = Identification number (VIN)
 cardpage-vin-whole = Whole
 cardpage-vin-last-six = Last six characters, not in the square

@@ -214,7 +214,7 @@ item-road-tax-for = Cuándo vence, lo dicen las normas del lugar.
 # Kinds of part and fluid, as an owner would tell them apart.
 
 kind-standard-oil = Aceite estándar
-kind-long-life-oil = Aceite de larga vida, si el manual deja
+kind-long-life-oil = Aceite de larga vida (según el manual)
 kind-copper = Bujías de cobre
 kind-platinum = Bujías de platino
 kind-iridium = Bujías de iridio
