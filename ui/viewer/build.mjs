@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 
 import { build } from 'vite';
 
-import { readMessages, wordsPlugin } from './words.mjs';
+import { readMessages, tags, wordsPlugin } from './words.mjs';
 
 const HERE = fileURLToPath(new URL('.', import.meta.url));
 
@@ -21,7 +21,8 @@ const { script, style } = await bundle();
 const page = fill(readFileSync(`${HERE}src/page.html`, 'utf8'), {
   policy: policy(script, style),
   title: english['title'],
-  noscript: english['noscript'],
+  // Without a script nothing can choose between them.
+  noscript: tags().map((tag) => `<p lang="${tag}">${readMessages(tag)['noscript']}`).join('\n'),
   licence: licence('@noble/ed25519'),
   script,
   style,

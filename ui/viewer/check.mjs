@@ -53,6 +53,7 @@ try {
   await check('cards of a size and depth that no car has', heavyCards);
   await check('the policy', policy);
   await check('looks and accessibility', looks);
+  await check('every language', everyLanguage);
   await check('print', print);
 } finally {
   await browser.close();
@@ -84,6 +85,16 @@ async function open(page, address) {
   await page.waitForFunction(() => document.querySelector('[aria-busy]') === null);
   // What lies below the fold is laid out when it is scrolled to, but it is there to be read.
   return page.textContent('main');
+}
+
+/** Opens the page and chooses a language, whose name the choice then bears. */
+async function openIn(page, address, tag) {
+  await open(page, address);
+  const heading = await page.locator('h1').first().elementHandle();
+  await page.selectOption('select', tag);
+  // The heading of the language before is gone; the same language chosen again changes nothing.
+  if (tag !== 'en') await page.waitForFunction((heading) => !heading.isConnected, heading);
+  await page.waitForFunction((tag) => document.documentElement.lang === tag && document.querySelector('[aria-busy]') === null, tag);
 }
 
 async function vectorFromFile(page) {
@@ -198,6 +209,8 @@ async function camera(page) {
 async function keyboard(page) {
   await open(page, FILE);
   await page.keyboard.press('Tab');
+  assert.equal(await page.evaluate(() => document.activeElement.localName), 'select');
+  await page.keyboard.press('Tab');
   await page.keyboard.insertText(vector.digits);
   await page.keyboard.press('Tab');
   assert.notEqual(await page.evaluate(() => getComputedStyle(document.activeElement).outlineStyle), 'none');
@@ -267,6 +280,35 @@ async function looks(page) {
   await page.evaluate(() => (document.documentElement.style.fontSize = '200%'));
   assert.ok(await fits(page), 'fits 360 px with text at 200 %');
   await picture(page, 'card-360-text-200');
+}
+
+/** Chosen on the page; that a browser's own language is found is for its unit test and for the buyer's test. */
+async function everyLanguage(page) {
+  const said = {
+    de: [/Unverändert, seit die Karte am .*2026/, /Motoröl und Filter/, /98\.420 km/],
+    es: [/Sin cambios desde que se firmó/, /Aceite de motor y filtro/, /98\.420 km/],
+    fr: [/Inchangé depuis sa signature/, /Vidange et filtre à huile/, /98\u202f420 km/],
+    en: [/Unchanged since it was signed/, /Engine oil and filter/, /98,420 km/],
+  };
+  await page.setViewportSize({ width: 360, height: 740 });
+  await open(page, `${FILE}#${vector.digits}`);
+  const named = await page.locator('select option').allTextContents();
+  assert.deepEqual(named, ['Deutsch', 'English', 'español', 'français']);
+  for (const [tag, patterns] of Object.entries(said)) {
+    for (const address of [`${FILE}#${vector.digits}`, FILE, `${FILE}#${CARD.slice(1)}`]) {
+      await openIn(page, address, tag);
+      assert.ok(await fits(page), `${tag} fits 360 px`);
+      await accessible(page, `${tag}, ${address.length}`);
+    }
+    await openIn(page, `${FILE}#${vector.digits}`, tag);
+    const text = await page.textContent('main');
+    for (const pattern of patterns) assert.match(text, pattern, tag);
+    assert.equal(await page.evaluate(() => document.activeElement.localName), 'select', 'the choice keeps the focus');
+    for (const colorScheme of ['light', 'dark']) {
+      await page.emulateMedia({ colorScheme });
+      await picture(page, `card-360-${tag}-${colorScheme}-full`);
+    }
+  }
 }
 
 async function accessible(page, where) {

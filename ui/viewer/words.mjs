@@ -31,10 +31,14 @@ export function wordsPlugin() {
 function wordsModule() {
   const { item: items } = parseToml(readFileSync(CATALOGUE, 'utf8'));
   const ids = Object.keys(readMessages('en')).filter((id) => !OUTSIDE.includes(id));
-  const tags = readdirSync(LANGUAGES).filter((tag) => existsSync(`${LANGUAGES}/${tag}/viewer.ftl`)).sort();
-  const languages = Object.fromEntries(tags.map((tag) => [tag, readLanguage(tag, ids, items)]));
+  const languages = Object.fromEntries(tags().map((tag) => [tag, readLanguage(tag, ids, items)]));
   const names = packed([...ids, ...items.map(({ number }) => number)].join(' '));
   return `export const names = ${JSON.stringify(names)};\nexport const languages = ${JSON.stringify(languages)};`;
+}
+
+/** The languages of the page, in ascending order. */
+export function tags() {
+  return readdirSync(LANGUAGES).filter((tag) => existsSync(`${LANGUAGES}/${tag}/viewer.ftl`)).sort();
 }
 
 /** A language as the page unpacks it: its sentences in the order of `ids`, then the names of the items in theirs. */

@@ -3,17 +3,31 @@
 import './page.css';
 
 import { afterPaint } from './dom';
+import { languageChoice } from './language';
 import { type Card, digitsIn, readCard } from './read';
 import { Refusal } from './refusal';
 import { showCard, showInvitation, showRefusal } from './view';
 import { Words } from './words';
 
 const page = document.getElementById('page') as HTMLElement;
-const words = Words.for(navigator.languages);
+const top = document.getElementById('top') as HTMLElement;
+let words: Words;
 
-document.documentElement.lang = words.tag;
+speak(Words.for(navigator.languages));
 addEventListener('hashchange', () => void show(true));
 void show(false);
+
+/** From now on the page says everything in these words. */
+function speak(chosen: Words): void {
+  words = chosen;
+  document.documentElement.lang = words.tag;
+  top.replaceChildren(languageChoice(words, (tag) => {
+    // The reader's own region writes days and numbers, where he has one for this language.
+    speak(Words.for([...navigator.languages.filter((locale) => locale.split('-')[0] === tag), tag]));
+    void show(false);
+    top.querySelector('select')?.focus();
+  }));
+}
 
 /** Shows what the address holds. Who came by a link in the page is led to the new content's heading. */
 async function show(lead: boolean): Promise<void> {

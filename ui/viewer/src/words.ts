@@ -20,6 +20,9 @@ export type Language = ReadonlyMap<string, Pattern>;
 /** What a language has: messages by their names, items by their numbers. */
 export const NAMES = unpacked(names).split(' ');
 
+/** The languages of the page. */
+export const TAGS = Object.keys(languages);
+
 export const DAY_MS = 86_400_000;
 
 /** The words of one language, in the manner of one region. */
@@ -42,7 +45,7 @@ export class Words {
   /** The first of the reader's languages that the page has, or English. */
   static for(preferred: readonly string[]): Words {
     const known = preferred.map((locale) => [locale.split('-')[0] as string, locale] as const);
-    const [tag, locale] = known.find(([tag]) => Object.keys(languages).includes(tag)) ?? ['en', 'en'];
+    const [tag, locale] = known.find(([tag]) => TAGS.includes(tag)) ?? ['en', 'en'];
     const patterns = JSON.parse(unpacked(languages[tag] as string)) as readonly Pattern[];
     return new Words(tag, new Map(patterns.map((pattern, at) => [NAMES[at] as string, pattern])), locale);
   }
