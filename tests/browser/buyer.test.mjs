@@ -31,8 +31,8 @@ after(async () => {
   shelf.remove();
 });
 
-async function open(code) {
-  const page = await chromium.newPage({ viewport: { width: 360, height: 740 } });
+async function open(code, locale = 'en-GB') {
+  const page = await chromium.newPage({ viewport: { width: 360, height: 740 }, locale });
   const asked = [];
   page.on('request', (request) => asked.push(request.url()));
   // What to ask depends on the day, and the program was told which it is.
@@ -61,6 +61,35 @@ test('the page asks what the program asks, and lists the visits that it lists', 
   assert.ok(questions.some((said) => said.includes(`${receipts.count} of ${receipts.of}`)), questions.join('\n'));
   assert.equal(await page.locator('.visits ol > li').count(), read.visits.length);
   assert.equal(read.verdicts[0], 'unchanged');
+});
+
+test('a German phone is spoken to in German alone, of a card that was printed in French, until its owner chooses', async () => {
+  const pdf = join(shelf.path, 'french.pdf');
+  const common = ['--shelf', shelf.path, '--today', '2026-06-01', '--vehicle', car.name];
+  wellkept(...common, 'card', '--lang', 'fr', '--viewer', 'https://card.example/', '--out', pdf);
+  assert.match(execFileSync('pdftotext', [pdf, '-'], { encoding: 'utf8' }), /HISTORIQUE DU VÉHICULE/);
+  execFileSync('pdftoppm', ['-r', '200', '-l', '1', '-png', '-singlefile', pdf, join(shelf.path, 'french')]);
+  const text = execFileSync('zbarimg', ['--quiet', '--raw', join(shelf.path, 'french.png')], { encoding: 'utf8' });
+  assert.equal(text.trim().split('#')[1], digits, 'what is signed knows no language');
+
+  const { page, asked } = await open(digits, 'de-DE');
+  await page.waitForFunction(() => document.querySelector('[aria-busy]') === null);
+  assert.equal(await page.getAttribute('html', 'lang'), 'de');
+  assert.equal(await page.locator('select').inputValue(), 'de');
+  const said = await page.locator('main').innerText();
+  assert.match(said, /Unverändert, seit die Karte am 1\. Juni 2026 mit dem Schlüssel/);
+  assert.match(said, /Das beweist nicht, dass die Arbeiten ausgeführt wurden/);
+  assert.match(said, /Motoröl und Filter/);
+  assert.doesNotMatch(said, /\b(the|was|visits?|book|of)\b/);
+  assert.equal(await page.locator('.ask li').count(), read.questions.length);
+  assert.match(await page.title(), /Fahrzeughistorie$/);
+
+  await page.locator('select').selectOption('es');
+  await page.getByText('Firma comprobada').waitFor();
+  assert.equal(await page.getAttribute('html', 'lang'), 'es');
+  await page.emulateMedia({ media: 'print' });
+  assert.equal(await page.locator('select').isVisible(), false, 'a choice is of no use on paper');
+  assert.deepEqual(asked.filter((url) => !url.startsWith('file:') && !url.startsWith('data:')), []);
 });
 
 test('another card of the same car is held against this one, and so is one of another car', async () => {
