@@ -17,7 +17,9 @@ use axum::http::{HeaderMap, StatusCode, Uri, header};
 use axum::middleware::{self, Next};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
-use door::{BriefPage, CardLang, CardOptions, CardPaper, CardSize, Door, PaperReader, PhotoSize, Refusal, VinShown};
+use door::{
+    BriefPage, CardLang, CardOptions, CardPaper, CardSize, Door, PaperReader, PhotoSize, Refusal, VinShown,
+};
 use serde::Deserialize;
 use words::Words;
 

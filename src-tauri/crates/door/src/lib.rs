@@ -46,7 +46,9 @@ pub use papers::{Intake, PhotoSize, prepare_paper, straighten_photo};
 pub use reading::{PaperReader, ToRead};
 pub use refusals::REFUSALS;
 pub use refuse::refuse_request;
-pub use request::{BriefPage, BriefPart, CardLang, CardOptions, CardPaper, CardSize, LineFilter, Request, VinShown};
+pub use request::{
+    BriefPage, BriefPart, CardLang, CardOptions, CardPaper, CardSize, LineFilter, Request, VinShown,
+};
 pub use response::*;
 pub use save::{refuse_file, save};
 pub use screens::{codes_of_text as read_codes, vin_view as read_vin};

@@ -1,9 +1,7 @@
 //! A card in each of its languages: the same claims under the same signature, in other words.
 #![allow(clippy::unwrap_used)]
 
-use door::{
-    CardLang, CardOptions, Clock, Day, Door, ItemForm, Request, Response, VehicleForm, VisitForm,
-};
+use door::{CardLang, CardOptions, Clock, Day, Door, ItemForm, Request, Response, VehicleForm, VisitForm};
 use words::Face;
 
 const ADDRESS: &str = "https://card.example/";

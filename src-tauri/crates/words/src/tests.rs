@@ -70,7 +70,10 @@ fn every_file_has_the_keys_and_places_of_the_english_one() {
     assert!(all_keys(ENGLISH).len() > 100);
     for lang in folders() {
         for (file, _) in files::of(lang) {
-            assert!(files::of(ENGLISH).iter().any(|(name, _)| name == file), "{lang}/{file} is not in English");
+            assert!(
+                files::of(ENGLISH).iter().any(|(name, _)| name == file),
+                "{lang}/{file} is not in English"
+            );
             assert_eq!(keys(lang, file), keys(ENGLISH, file), "{lang}/{file}");
         }
     }
@@ -159,8 +162,9 @@ fn each_language_counts_in_its_own_way() {
         let args: Vec<_> = args.iter().map(|(name, count)| (*name, Arg::from(*count))).collect();
         Words::load_for(Face::Card, lang).say(id, &args)
     };
-    let note =
-        |lang: &str, shown, left_out| said(lang, "card-visits-note", &[("shown", shown), ("left-out", left_out)]);
+    let note = |lang: &str, shown, left_out| {
+        said(lang, "card-visits-note", &[("shown", shown), ("left-out", left_out)])
+    };
     assert_eq!(note("de", 1, 0), "1 Eintrag, der auch im QR-Code steht.");
     assert_eq!(note("de", 0, 0), "Keine Einträge.");
     assert_eq!(note("de", 120, 20), "120 Einträge; im QR-Code fehlen die 20 ältesten.");
