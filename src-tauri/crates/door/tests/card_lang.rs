@@ -1,7 +1,9 @@
 //! A card in each of its languages: the same claims under the same signature, in other words.
 #![allow(clippy::unwrap_used)]
 
-use door::{CardLang, CardOptions, Clock, Day, Door, ItemForm, Request, Response, VehicleForm, VisitForm};
+use door::{
+    CardLang, CardOptions, CardSize, Clock, Day, Door, ItemForm, Request, Response, VehicleForm, VisitForm,
+};
 use words::Face;
 
 const ADDRESS: &str = "https://card.example/";
@@ -79,5 +81,22 @@ fn plain_text_follows_the_language_and_leaves_the_owners_words_alone() {
         let text = shelf.square(lang, None);
         assert!(text.starts_with(title), "{text}");
         assert!(text.contains(&format!("{item}, tow bar wiring")), "{text}");
+    }
+}
+
+/// Words of any length leave the two small cards their two sides.
+#[test]
+fn a_small_card_has_two_sides_in_every_language() {
+    let mut shelf = Shelf::new();
+    let book = shelf.book.clone();
+    for (lang, size) in
+        CardLang::ALL.into_iter().flat_map(|lang| [(lang, CardSize::Id1), (lang, CardSize::A6)])
+    {
+        for viewer in [None, Some(ADDRESS.to_owned())] {
+            let options = CardOptions { lang, size, viewer, ..CardOptions::default() };
+            let asked = shelf.door.ask(Request::Card { book: book.clone(), options });
+            let Response::Card(card) = asked.unwrap() else { panic!() };
+            assert_eq!(card.pages.len(), 2, "{lang:?} {size:?}");
+        }
     }
 }

@@ -112,10 +112,10 @@ card-handling = Beide Seiten in voller Größe (100 %) drucken, an der { $turn 
    *[no] {""}
 }.
 
-# When something is due. $day: the day; $reading: the reading with its unit
-card-next-day = bis { $day }
-card-next-reading = bis { $reading }
-card-next-both = bis { $day } oder { $reading }
+# When something is due, in a narrow column under card-next. $day: the day; $reading: the reading with its unit
+card-next-day = { $day }
+card-next-reading = { $reading }
+card-next-both = { $day } oder { $reading }
 
 # ---- Beside the square
 

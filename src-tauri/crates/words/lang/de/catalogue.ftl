@@ -49,7 +49,7 @@ item-battery-test-for = Eine schwache Batterie wird so gefunden, bevor es der er
 item-tyre-check = Reifen auf Profil und Schäden prüfen
 item-tyre-check-for = Profil, Schäden und Alter entscheiden, wie der Wagen bremst und auf der Straße liegt.
 
-item-brake-check = Bremsbeläge und -scheiben prüfen
+item-brake-check = Bremsbeläge und Bremsscheiben prüfen
 item-brake-check-for = Beläge und Scheiben verschleißen im Verborgenen; ein Blick zur rechten Zeit rettet die Scheiben und den Bremsweg.
 
 item-gearbox-oil = Schaltgetriebeöl
@@ -160,13 +160,13 @@ item-brake-pads-front-for = Vorn wird am meisten gebremst; abgenutzte Beläge fr
 item-brake-discs-front = Bremsscheiben vorn
 item-brake-discs-front-for = Eine Scheibe unter der eingeprägten Dicke überhitzt und kann brechen; neue Beläge gehören dazu.
 
-item-brake-pads-rear = Bremsbeläge oder -backen hinten
+item-brake-pads-rear = Bremsbeläge oder Backen hinten
 item-brake-pads-rear-for = Sie verschleißen langsamer, rosten aber fest, wo die Bremse wenig gebraucht wird.
 
-item-brake-discs-rear = Bremsscheiben oder -trommeln hinten
+item-brake-discs-rear = Bremsscheiben oder Trommeln hinten
 item-brake-discs-rear-for = Rost und Riefen nehmen Bremskraft; neue Beläge oder Backen gehören dazu.
 
-item-brake-lines = Bremsleitungen und -schläuche prüfen
+item-brake-lines = Bremsleitungen und Schläuche prüfen
 item-brake-lines-for = Eine verrostete Leitung oder ein gequollener Schlauch platzt, wenn das Pedal am härtesten getreten wird.
 
 item-parking-brake = Feststellbremse prüfen

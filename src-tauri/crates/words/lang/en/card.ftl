@@ -106,7 +106,7 @@ card-handling = Print both sides at full size (100 %), turned about the { $turn 
    *[no] {""}
 }.
 
-# When something is due. $day: the day; $reading: the reading with its unit
+# When something is due, in a narrow column under card-next. $day: the day; $reading: the reading with its unit
 card-next-day = by { $day }
 card-next-reading = by { $reading }
 card-next-both = by { $day } or { $reading }

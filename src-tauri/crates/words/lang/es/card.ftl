@@ -113,10 +113,10 @@ card-handling = Imprimir ambas caras a tamaño real (100 %), volteadas por el l
    *[no] {""}
 }.
 
-# When something is due. $day: the day; $reading: the reading with its unit
-card-next-day = el { $day }
-card-next-reading = a los { $reading }
-card-next-both = el { $day } o a los { $reading }
+# When something is due, in a narrow column under card-next. $day: the day; $reading: the reading with its unit
+card-next-day = { $day }
+card-next-reading = { $reading }
+card-next-both = { $day } o { $reading }
 
 # ---- Beside the square
 

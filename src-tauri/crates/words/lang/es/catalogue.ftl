@@ -115,7 +115,7 @@ item-petrol-additive-for = Disuelve depósitos en inyectores y válvulas; es sol
 item-diesel-additive = Aditivo limpiador para diésel
 item-diesel-additive-for = Mantiene limpias las puntas de los inyectores; es solo para gasóleo y nunca debe ir a la gasolina.
 
-item-coolant-test = Comprobación de nivel y anticongelante
+item-coolant-test = Comprobación del refrigerante
 item-coolant-test-for = Un nivel que baja es una fuga, y el refrigerante flojo se hiela y oxida el motor.
 
 item-timing-belt-look = Revisión de la correa de distribución

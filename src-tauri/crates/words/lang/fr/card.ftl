@@ -113,10 +113,10 @@ card-handling = Imprimer les deux faces en taille réelle (100 %), retournées 
    *[no] {""}
 }.
 
-# When something is due. $day: the day; $reading: the reading with its unit
-card-next-day = le { $day }
-card-next-reading = à { $reading }
-card-next-both = le { $day } ou à { $reading }
+# When something is due, in a narrow column under card-next. $day: the day; $reading: the reading with its unit
+card-next-day = { $day }
+card-next-reading = { $reading }
+card-next-both = { $day } ou { $reading }
 
 # ---- Beside the square
 

@@ -115,7 +115,7 @@ item-petrol-additive-for = Il dissout les dépôts des injecteurs et des soupape
 item-diesel-additive = Additif nettoyant diesel
 item-diesel-additive-for = Il garde propre le nez des injecteurs ; il est pour le gazole seul et ne doit jamais aller dans de l’essence.
 
-item-coolant-test = Contrôle du niveau et de l’antigel
+item-coolant-test = Contrôle du liquide de refroidissement
 item-coolant-test-for = Un niveau qui baisse est une fuite, et un liquide trop dilué gèle et rouille le moteur.
 
 item-timing-belt-look = Contrôle visuel de la distribution
