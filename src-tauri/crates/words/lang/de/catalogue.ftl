@@ -55,7 +55,7 @@ item-brake-check-for = Beläge und Scheiben verschleißen im Verborgenen; ein Bl
 item-gearbox-oil = Schaltgetriebeöl
 item-gearbox-oil-for = Es altert und sammelt den Abrieb der Zahnräder; welches Öl und wie viel, sagt nur das Handbuch.
 
-item-wipers = Scheibenwischer
+item-wipers = Wischerblätter
 item-wipers-for = Verhärtete Blätter schmieren gerade dann, wenn man am wenigsten sieht.
 
 item-lamps = Beleuchtung prüfen

@@ -89,7 +89,7 @@ viewer-private-card = Diese Seite hat nichts verschickt: Die Historie kam mit de
 # What to ask: no accusation, and each sentence names what it is about
 # $count: how many; $of: of how many; $day and $reading, $then and $shown: two places; $items: what is done
 viewer-ask-heading = Wonach Sie fragen sollten
-viewer-ask-note = Aus dieser Karte errechnet, nach den Grenzwerten der Praxis. Eine Frage ist kein festgestellter Mangel.
+viewer-ask-note = Aus dieser Karte errechnet, nach in der Branche üblichen Grenzwerten. Eine Frage ist kein festgestellter Mangel.
 viewer-ask-no-visits = Die Karte enthält keinen Eintrag: Was wurde an dem Fahrzeug gemacht, und wo steht es geschrieben?
 viewer-ask-lower = { $count ->
     [one] Ein Zählerstand fällt

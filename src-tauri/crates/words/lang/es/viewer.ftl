@@ -89,7 +89,7 @@ viewer-private-card = Esta página no ha enviado nada: el historial vino con la 
 # What to ask: no accusation, and each sentence names what it is about
 # $count: how many; $of: of how many; $day and $reading, $then and $shown: two places; $items: what is done
 viewer-ask-heading = Qué preguntar
-viewer-ask-note = Calculado a partir de esta tarjeta, según los límites del oficio. Una pregunta no es un defecto comprobado.
+viewer-ask-note = Calculado a partir de esta tarjeta, según los límites usuales del oficio. Una pregunta no es un defecto comprobado.
 viewer-ask-no-visits = La tarjeta no contiene ninguna intervención: ¿qué se le hizo al vehículo y dónde está escrito?
 viewer-ask-lower = { $count ->
     [one] Una lectura baja
@@ -134,7 +134,7 @@ viewer-compare-nothing = Las tarjetas del { $older } y del { $newer } no tienen 
 viewer-compare-differs = La tarjeta del { $newer } no contiene la del { $older } sin cambios. Pregunte por cada uno de estos puntos:
 viewer-compare-same-key = La misma clave firmó ambas.
 viewer-compare-other-key = Las firmaron claves distintas, como tras un cambio de dueño o de dispositivo.
-viewer-compare-car-unknown = No ambas muestran un número de bastidor, así que no es seguro que sean del mismo vehículo.
+viewer-compare-car-unknown = Al menos una no muestra número de bastidor, así que no es seguro que sean del mismo vehículo.
 viewer-compare-other-car = Los números de bastidor son distintos.
 viewer-compare-first-use = Los días del primer uso son distintos.
 viewer-compare-latest = La última lectura es más baja, o de un día anterior.

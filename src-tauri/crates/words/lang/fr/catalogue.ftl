@@ -64,7 +64,7 @@ item-lamps-for = Depuis son siège, personne ne remarque un feu stop éteint.
 item-air-mass-sensor = Contrôle du débitmètre d’air
 item-air-mass-sensor-for = Encrassé, il mesure mal l’air, et le moteur tourne trop riche, trop pauvre ou sans puissance.
 
-item-crankcase-valve = Contrôle du reniflard (clapet)
+item-crankcase-valve = Contrôle du clapet de reniflard
 item-crankcase-valve-for = Un clapet bloqué fait monter une pression qui pousse l’huile à travers les joints.
 
 item-power-steering-fluid = Contrôle du liquide de direction

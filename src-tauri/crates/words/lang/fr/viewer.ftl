@@ -28,7 +28,7 @@ viewer-refused-claims = La signature est bonne, mais ce qui a été signé n’e
 # The proof
 viewer-proof-heading = Signature vérifiée
 viewer-proof = Inchangé depuis sa signature le { $day } avec la clé { $key }.
-viewer-proof-limits = Cela ne prouve pas que les travaux ont été faits. Les justificatifs du carnet du propriétaire le prouvent, dans leur mesure : demandez à les voir, et vérifiez que le carnet montre la même clé.
+viewer-proof-limits = Cela ne prouve pas que les travaux ont été faits. Les justificatifs du carnet du propriétaire le font, pour ce qu’ils couvrent : demandez à les voir, et vérifiez que le carnet montre la même clé.
 
 # The car
 viewer-car-description = Modèle
@@ -89,7 +89,7 @@ viewer-private-card = Cette page n’a rien envoyé : l’historique est venu a
 # What to ask: no accusation, and each sentence names what it is about
 # $count: how many; $of: of how many; $day and $reading, $then and $shown: two places; $items: what is done
 viewer-ask-heading = Ce que vous pouvez demander
-viewer-ask-note = Calculé à partir de cette carte, selon les limites du métier. Une question n’est pas un défaut constaté.
+viewer-ask-note = Calculé à partir de cette carte, selon les limites d’usage du métier. Une question n’est pas un défaut constaté.
 viewer-ask-no-visits = La carte ne contient aucune intervention : qu’a-t-on fait sur le véhicule, et où est-ce noté ?
 viewer-ask-lower = { $count ->
     [one] Un relevé baisse
