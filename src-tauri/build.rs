@@ -9,6 +9,7 @@ fn main() {
         "straighten",
         "save_card",
         "save_brief",
+        "save_report",
         "hand_over",
         "bring_book",
         "receive_book",

@@ -12,7 +12,8 @@ use std::sync::atomic::{AtomicU64, Ordering};
 use std::sync::{Mutex, PoisonError};
 
 use door::{
-    BriefPage, CardOptions, Clock, Door, HandoverForm, PaperReader, PhotoSize, Refusal, Request, Response,
+    BriefPage, CardOptions, Clock, Door, HandoverForm, PaperReader, PhotoSize, Refusal, ReportOptions, Request,
+    Response,
 };
 use tauri::http::{Response as Answer, StatusCode, header};
 use tauri::ipc::{InvokeBody, Request as Call};
@@ -115,6 +116,19 @@ fn save_card(
 fn save_brief(app: AppHandle, opened: State<'_, Opened>, page: BriefPage) -> Result<String, Refusal> {
     let pdf = opened.with(|door| door.brief_pdf(page))?;
     door::save(&documents(&app)?.join("wellkept-brief.pdf"), &pdf)
+}
+
+/// Writes the full report as PDF into the documents, and answers the path.
+#[tauri::command(async)]
+fn save_report(
+    app: AppHandle,
+    opened: State<'_, Opened>,
+    book: &str,
+    options: ReportOptions,
+) -> Result<String, Refusal> {
+    // Setting it takes long and needs no door.
+    let gathered = opened.with(|door| door.report(book, &options))?;
+    door::save(&documents(&app)?.join("wellkept-report.pdf"), &gathered.pdf()?)
 }
 
 /// Packs a book for the next owner into the documents, and hands it over.
@@ -236,6 +250,7 @@ pub fn run() {
             straighten,
             save_card,
             save_brief,
+            save_report,
             hand_over,
             bring_book,
             receive_book

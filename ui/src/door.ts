@@ -2,7 +2,7 @@
 // served this page. Which of the two is known once, when the ui starts.
 
 import { convertFileSrc, invoke, isTauri } from '@tauri-apps/api/core';
-import type { BriefPage, CardOptions, HandoverForm, Refusal, Request, Response } from './door/types';
+import type { BriefPage, CardOptions, HandoverForm, Refusal, ReportOptions, Request, Response } from './door/types';
 
 type Ask = Request['ask'];
 
@@ -125,6 +125,12 @@ export function saveCard(book: string, options: CardOptions): Promise<string> {
 export async function saveBrief(page: BriefPage): Promise<string | Blob> {
   if (inWindow) return fromWindow<string>(invoke('save_brief', { page }));
   return (await accepted(fetch('/brief.pdf', inJson(page)))).blob();
+}
+
+/** Sets the full report. In the window the path at which the PDF stands, in a browser the PDF. Throws `Refused`. */
+export async function saveReport(book: string, options: ReportOptions): Promise<string | Blob> {
+  if (inWindow) return fromWindow<string>(invoke('save_report', { book, options }));
+  return (await accepted(fetch(`/report.pdf?${new URLSearchParams({ book })}`, inJson(options)))).blob();
 }
 
 /** What is said when a book is handed over: the form, the passphrase that locks the file, and the name it may bear. */

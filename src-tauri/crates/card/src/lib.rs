@@ -3,7 +3,7 @@
 //! [`Claims`] are what a car's history says of itself. [`sign`] puts them into a message that anyone can check
 //! with standard parts, [`fit()`] leaves out the oldest visits until that message fits a printed [`Square`],
 //! [`pdf`] and [`svg`] set the sheet around it, and [`scan`] with [`read`] take a photographed or printed card
-//! back to its claims. [`questions()`] says what those give cause to ask.
+//! back to its claims. [`questions()`] says what those give cause to ask, and [`report_pdf`] sets the whole history.
 //!
 //! This room knows quantities and the trade's rules. It must never read a clock, a setting or a file, never
 //! make a key, never ask the network, and never put a word on paper that was not handed in: every text of a
@@ -31,8 +31,10 @@ pub use questions::{
 };
 pub use scan::scan;
 pub use sheets::{
-    Brief, BriefPart, CarLines, Extent, Mark, NextLine, Plot, PlotPoint, PlotTick, ReadingLine, RecordLines,
-    SheetLayout, SheetModel, SheetOptions, SheetPaper, SheetSize, SheetSquare, SheetWords, Turn, VisitLine,
-    WorkGroup, WorkLine, WriterLine, brief_pdf, pdf, svg,
+    Bar, Bars, Brief, BriefPart, CarLines, Extent, Mark, NextLine, Plot, PlotPoint, PlotTick,
+    REPORT_PHOTO_SIDE, REPORT_PHOTOS_MAX, ReadingLine, RecordLines, Report, ReportPart, ReportPhoto,
+    ReportVisit, ReportWords, ReportYear, SheetLayout, SheetModel, SheetOptions, SheetPaper, SheetSize,
+    SheetSquare, SheetWords, Thumbnail, Turn, VisitLine, WorkGroup, WorkLine, WriterLine, brief_pdf, pdf,
+    report_pdf, svg,
 };
 pub use square::{Level, MODULE_MIN_UM, QUIET_ZONE, Square, SquareLimit};

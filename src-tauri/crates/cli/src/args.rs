@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use clap::{Parser, Subcommand};
-use door::{AnswerForm, AnswerKey, CardLang, CardOptions, CardPaper, CardSize, VinShown};
+use door::{AnswerForm, AnswerKey, CardLang, CardOptions, CardPaper, CardSize, ReportOptions, VinShown};
 
 /// Keeps a car's service book in ink.
 #[derive(Debug, Parser)]
@@ -111,6 +111,14 @@ pub enum Command {
         out: PathBuf,
         #[command(flatten)]
         looks: CardArgs,
+    },
+    /// Print the full report: every visit with its parts and receipts, for whoever wants to know all
+    Report {
+        /// The PDF to write
+        #[arg(long, value_name = "FILE.pdf")]
+        out: PathBuf,
+        #[command(flatten)]
+        tells: ReportArgs,
     },
     /// Read a card: its PDF, a photo of it, or the text of its square
     CardRead {
@@ -221,6 +229,45 @@ pub struct CardArgs {
     pub viewer: Option<String>,
 }
 
+/// What a full report tells.
+#[derive(Debug, clap::Args)]
+pub struct ReportArgs {
+    /// What to leave out, separated by commas; photos of receipts go with it, which would show it
+    #[arg(long, value_enum, value_delimiter = ',', value_name = "WHAT")]
+    pub hide: Vec<Hide>,
+    /// Tell what each visit and part cost, and what each year came to
+    #[arg(long)]
+    pub prices: bool,
+    /// Leave the photos of receipts out
+    #[arg(long)]
+    pub without_receipts: bool,
+    /// The page on which a scanned card opens
+    #[arg(long, value_name = "HTTPS-ADDRESS")]
+    pub viewer: Option<String>,
+}
+
+impl ReportArgs {
+    /// The same for the door.
+    pub fn options(&self) -> ReportOptions {
+        ReportOptions {
+            vin: vin_shown(&self.hide),
+            hide_names: self.hide.contains(&Hide::Names),
+            prices: self.prices,
+            without_receipts: self.without_receipts,
+            viewer: self.viewer.clone(),
+        }
+    }
+}
+
+/// Of two that concern the identification number, the one that hides more holds.
+fn vin_shown(hide: &[Hide]) -> VinShown {
+    match (hide.contains(&Hide::Vin), hide.contains(&Hide::VinHead)) {
+        (true, _) => VinShown::Hidden,
+        (false, true) => VinShown::LastSix,
+        (false, false) => VinShown::Whole,
+    }
+}
+
 /// The sizes of a card.
 #[derive(Debug, Clone, Copy, clap::ValueEnum)]
 pub enum Size {
@@ -270,9 +317,8 @@ pub enum Hide {
 }
 
 impl CardArgs {
-    /// The same for the door. Of two that concern the identification number, the one that hides more holds.
+    /// The same for the door.
     pub fn options(&self) -> CardOptions {
-        let hides = |what| self.hide.contains(&what);
         CardOptions {
             size: match self.size {
                 Size::Id1 => CardSize::Id1,
@@ -285,12 +331,8 @@ impl CardArgs {
                 Paper::A4 => CardPaper::A4,
                 Paper::Letter => CardPaper::Letter,
             },
-            vin: match (hides(Hide::Vin), hides(Hide::VinHead)) {
-                (true, _) => VinShown::Hidden,
-                (false, true) => VinShown::LastSix,
-                (false, false) => VinShown::Whole,
-            },
-            hide_names: hides(Hide::Names),
+            vin: vin_shown(&self.hide),
+            hide_names: self.hide.contains(&Hide::Names),
             prices: self.prices,
             lang: match self.lang {
                 Lang::En => CardLang::En,

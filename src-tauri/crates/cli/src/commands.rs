@@ -8,7 +8,7 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use door::{
-    CardOptions, Clock, Door, FoundForm, ItemForm, PaperReader, PartForm, Refusal, Request, Response,
+    CardOptions, Clock, Door, FoundForm, ItemForm, PaperReader, PartForm, Refusal, ReportOptions, Request, Response,
     ShelfView, ToRead, VisitForm, WrittenView,
 };
 use words::{Arg, Words};
@@ -46,6 +46,7 @@ impl Terminal<'_> {
             Command::Parts { item } => self.parts(item.as_deref()),
             Command::Buy => self.buy(),
             Command::Card { out, looks } => self.card(out, &looks.options()),
+            Command::Report { out, tells } => self.report(out, &tells.options()),
             Command::CardRead { card } => self.card_read(card),
             Command::Handover(handover) => self.handover(handover),
             Command::Receive { file, passphrase_file } => self.receive(file, passphrase_file.as_deref()),
@@ -252,6 +253,14 @@ impl Terminal<'_> {
         let pdf = self.door.card_pdf(&book, options)?;
         let path = door::save(out, &pdf)?;
         self.answer(&path, |terminal| terminal.say("cli-card-written", &[("path", (&path).into())]));
+        Ok(())
+    }
+
+    fn report(&mut self, out: &Path, options: &ReportOptions) -> Result<(), Refusal> {
+        let book = self.book()?;
+        let pdf = self.door.report(&book, options)?.pdf()?;
+        let path = door::save(out, &pdf)?;
+        self.answer(&path, |terminal| terminal.say("cli-report-written", &[("path", (&path).into())]));
         Ok(())
     }
 

@@ -18,7 +18,8 @@ use axum::middleware::{self, Next};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use door::{
-    BriefPage, CardLang, CardOptions, CardPaper, CardSize, Door, PaperReader, PhotoSize, Refusal, VinShown,
+    BriefPage, CardLang, CardOptions, CardPaper, CardSize, Door, PaperReader, PhotoSize, Refusal, ReportOptions,
+    VinShown,
 };
 use serde::Deserialize;
 use words::Words;
@@ -117,6 +118,7 @@ fn router(server: Arc<Server>) -> Router {
         .route("/photo/{hash}/{size}", get(photo))
         .route("/card.pdf", get(card))
         .route("/brief.pdf", post(brief))
+        .route("/report.pdf", post(report))
         .route("/handover", post(books::hand_over))
         .route("/handover/{ticket}/{name}", get(books::fetch))
         .route("/receive", post(books::bring).layer(DefaultBodyLimit::disable()))
@@ -292,6 +294,17 @@ async fn brief(
     axum::Json(page): axum::Json<BriefPage>,
 ) -> Result<Response, Refused> {
     let pdf = server.with(move |door| door.brief_pdf(page)).await?;
+    Ok(([(header::CONTENT_TYPE, "application/pdf")], pdf).into_response())
+}
+
+/// A report takes long to set, so that it is only gathered while the door is held.
+async fn report(
+    State(server): State<Arc<Server>>,
+    Query(Book { book }): Query<Book>,
+    axum::Json(options): axum::Json<ReportOptions>,
+) -> Result<Response, Refused> {
+    let gathered = server.with(move |door| door.report(&book, &options)).await?;
+    let pdf = aside(move || gathered.pdf()).await?;
     Ok(([(header::CONTENT_TYPE, "application/pdf")], pdf).into_response())
 }
 

@@ -41,13 +41,13 @@ use rules::upkeep::Catalogue;
 
 pub use clock::Clock;
 pub use handing::{BookFile, Packed, Packing, open_book_file};
-pub use issue::scan_card;
+pub use issue::{GatheredReport, scan_card};
 pub use papers::{Intake, PhotoSize, prepare_paper, straighten_photo};
 pub use reading::{PaperReader, ToRead};
 pub use refusals::REFUSALS;
 pub use refuse::refuse_request;
 pub use request::{
-    BriefPage, BriefPart, CardLang, CardOptions, CardPaper, CardSize, LineFilter, Request, VinShown,
+    BriefPage, BriefPart, CardLang, CardOptions, CardPaper, CardSize, LineFilter, ReportOptions, Request, VinShown,
 };
 pub use response::*;
 pub use save::{refuse_file, save};

@@ -121,6 +121,7 @@ pub const REFUSALS: &[(&str, &[&str])] = &[
     ("request", &["reason"]),
     ("address", &["text"]),
     ("card-no-reading", &[]),
+    ("report-no-reading", &[]),
     ("card-does-not-fit", &[]),
     ("card-setting", &["reason"]),
     ("card-file-too-large", &["most"]),

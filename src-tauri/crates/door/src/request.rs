@@ -429,6 +429,24 @@ pub struct CardOptions {
     pub viewer: Option<String>,
 }
 
+/// What a full report tells.
+#[derive(Debug, Clone, Default, Serialize, Deserialize, TS)]
+#[serde(default, deny_unknown_fields)]
+pub struct ReportOptions {
+    /// How much of the identification number is shown.
+    pub vin: VinShown,
+    /// Leaves the workshops' names out.
+    pub hide_names: bool,
+    /// Tells what each visit and each part cost, and what each year came to.
+    pub prices: bool,
+    /// Leaves the photos of receipts out. They go in any case where the number or names are left out, which they
+    /// would show.
+    pub without_receipts: bool,
+    /// The address to use in place of the one in the settings.
+    #[ts(optional)]
+    pub viewer: Option<String>,
+}
+
 /// The size of a card.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "kebab-case")]

@@ -2,7 +2,7 @@
 
 use ts_rs::{Config, Dependency, TS};
 
-use crate::{BriefPage, HandoverForm, Refusal, Request, Response};
+use crate::{BriefPage, HandoverForm, Refusal, ReportOptions, Request, Response};
 
 const HEAD: &str = "\
 // Written by `cargo xtask types` from the door's Rust types; not to be edited.
@@ -20,6 +20,7 @@ pub fn typescript() -> String {
     // They cross beside a file and not in a request.
     visitor.add::<HandoverForm>();
     visitor.add::<BriefPage>();
+    visitor.add::<ReportOptions>();
     let mut text = String::from(HEAD);
     for declaration in declarations.values() {
         text.push_str("\nexport ");

@@ -1,6 +1,6 @@
 // What the choices of the card are, and with which of them it begins.
 
-import type { CardLang, CardOptions, CardPaper, CardSize, VinShown } from '../../door/types';
+import type { CardLang, CardOptions, CardPaper, CardSize, ReportOptions, VinShown } from '../../door/types';
 
 export const SIZES: readonly CardSize[] = ['id1', 'a6', 'a5', 'a4'];
 export const PAPERS: readonly CardPaper[] = ['own', 'a4', 'letter'];
@@ -30,4 +30,15 @@ export function nameOf(lang: CardLang): string {
 /** Whether a card of this size has the visits one by one, and with them the names of workshops and what was paid. */
 export function listsVisits(size: CardSize): boolean {
   return size === 'a5' || size === 'a4';
+}
+
+/** Whether the photos of receipts may be printed: they would show the number or the names that are left out. */
+export function mayShowReceipts(options: CardOptions): boolean {
+  return options.vin === 'whole' && !options.hide_names;
+}
+
+/** The full report that leaves out what the card leaves out. */
+export function reportOptions(card: CardOptions, own: { receipts: boolean; prices: boolean }): ReportOptions {
+  const { vin, hide_names } = card;
+  return { vin, hide_names, prices: own.prices, without_receipts: !own.receipts };
 }

@@ -4,7 +4,7 @@ use std::sync::LazyLock;
 
 use serde::Serialize;
 use typst::diag::SourceDiagnostic;
-use typst::foundations::{Dict, IntoValue, Value};
+use typst::foundations::{Content, Dict, IntoValue, Value};
 use typst_as_lib::{TypstAsLibError, TypstEngine};
 use typst_layout::PagedDocument;
 
@@ -21,9 +21,10 @@ const A6: &str = include_str!("../../sheets/a6.typ");
 const A5: &str = include_str!("../../sheets/a5.typ");
 const A4: &str = include_str!("../../sheets/a4.typ");
 const BRIEF: &str = include_str!("../../sheets/brief.typ");
+const REPORT: &str = include_str!("../../sheets/report.typ");
 
 /// The templates by the names under which they know each other.
-const TEMPLATES: [(&str, &str); 8] = [
+const TEMPLATES: [(&str, &str); 9] = [
     ("look.typ", LOOK),
     ("parts.typ", PARTS),
     ("plot.typ", PLOT),
@@ -32,6 +33,7 @@ const TEMPLATES: [(&str, &str); 8] = [
     ("a5.typ", A5),
     ("a4.typ", A4),
     ("brief.typ", BRIEF),
+    ("report.typ", REPORT),
 ];
 
 /// Parsed fonts and templates serve every sheet; what Typst remembers is dropped after a few more sheets.
@@ -72,7 +74,10 @@ pub fn refused(faults: &[SourceDiagnostic]) -> CardError {
 pub fn printable(model: &impl Serialize, lang: &str) -> Result<String, CardError> {
     let mut json = serde_json::to_value(model).map_err(|fault| unwritten(&fault))?;
     text::make_printable(&mut json, lang);
-    json["lang"] = text::primary_language(lang).into();
+    let lang = text::primary_language(lang);
+    // A report has its language where its card has it.
+    let place = if json.get("card").is_some() { &mut json["card"] } else { &mut json };
+    place["lang"] = lang.into();
     Ok(json.to_string())
 }
 
@@ -82,12 +87,16 @@ fn unwritten(fault: &serde_json::Error) -> CardError {
 
 /// The model and the layout as JSON, and the square as a shape.
 fn inputs(model: &SheetModel, options: &SheetOptions) -> Result<Dict, CardError> {
-    let square = model.square.square();
-    let module = options.size.module_um(square.side() + 2 * crate::QUIET_ZONE);
     let mut inputs = Dict::new();
     inputs.insert("model".into(), printable(model, &model.lang)?.into_value());
     let layout = serde_json::to_string(&options.layout()).map_err(|fault| unwritten(&fault))?;
     inputs.insert("layout".into(), layout.into_value());
-    inputs.insert("square".into(), Value::Content(symbol::draw(square, module)));
+    inputs.insert("square".into(), Value::Content(square(model, options.size)));
     Ok(inputs)
+}
+
+/// The square as a shape, as large as a card of this size has it.
+pub fn square(model: &SheetModel, size: SheetSize) -> Content {
+    let square = model.square.square();
+    symbol::draw(square, size.module_um(square.side() + 2 * crate::QUIET_ZONE))
 }

@@ -8,6 +8,7 @@ mod engine;
 mod model;
 mod options;
 mod record;
+mod report;
 mod size;
 mod symbol;
 mod text;
@@ -23,6 +24,10 @@ pub use brief::{Brief, BriefPart, brief_pdf};
 pub use model::{CarLines, Mark, NextLine, ReadingLine, SheetModel, SheetSquare, SheetWords, VisitLine};
 pub use options::SheetOptions;
 pub use record::{Plot, PlotPoint, PlotTick, RecordLines, WorkGroup, WorkLine, WriterLine};
+pub use report::{
+    Bar, Bars, REPORT_PHOTO_SIDE, REPORT_PHOTOS_MAX, Report, ReportPart, ReportPhoto, ReportVisit, ReportWords,
+    ReportYear, Thumbnail, report_pdf,
+};
 pub use size::{Extent, SheetLayout, SheetPaper, SheetSize, Turn};
 
 /// The card as PDF/A-2b with its fonts embedded: a pure function of model and options.

@@ -34,7 +34,16 @@ impl SheetOptions {
 
 /// PDF/A-2b (ISO 19005-2), made at so many seconds since 1970-01-01 UTC.
 pub(super) fn pdf_options(ident: &str, made_at: i64) -> Result<PdfOptions, CardError> {
-    let standards = PdfStandards::new(&[PdfStandard::A_2b])
+    options(&[PdfStandard::A_2b], ident, made_at)
+}
+
+/// PDF/A-2b that is PDF/UA-1 (ISO 14289-1) as well, which any reader aloud can follow.
+pub(super) fn tagged_options(ident: &str, made_at: i64) -> Result<PdfOptions, CardError> {
+    options(&[PdfStandard::A_2b, PdfStandard::Ua_1], ident, made_at)
+}
+
+fn options(standards: &[PdfStandard], ident: &str, made_at: i64) -> Result<PdfOptions, CardError> {
+    let standards = PdfStandards::new(standards)
         .map_err(|fault| CardError::Setting(fault.message().to_string()))?;
     Ok(PdfOptions {
         ident: Smart::Custom(ident.to_owned()),

@@ -6,18 +6,25 @@ mod compare;
 mod plot;
 mod reading;
 mod record;
+mod report;
 mod sheet;
 
-use card::{Fitted, PlainFitted, SheetModel, SheetOptions, SheetPaper, SheetSize, Turn, ViewerAddress};
+use card::{Claims, Fitted, PlainFitted, SheetModel, SheetOptions, SheetPaper, SheetSize, Turn, ViewerAddress};
+use rules::upkeep::DueLine;
 use words::{Face, Words};
 
 use crate::car::{Car, Visit};
 use crate::{CardOptions, CardPaper, CardSize, CardView, Door, Refusal};
 
+pub use report::GatheredReport;
+
 const VIEWER_SETTING: &str = "viewer-address";
 
 /// A card ready to be set.
 struct Issue {
+    /// With all visits of the book.
+    claims: Claims,
+    due: Vec<DueLine>,
     model: SheetModel,
     options: SheetOptions,
     text: String,
@@ -122,6 +129,8 @@ impl Door {
             text,
             left_out,
             viewer,
+            claims,
+            due,
         })
     }
 }

@@ -48,12 +48,12 @@ fn ways(most: i64, step: i64) -> Vec<PlotTick> {
 }
 
 /// How many marks above 0 it takes to reach this far.
-fn marks(farthest: i64, step: i64) -> i64 {
+pub(super) fn marks(farthest: i64, step: i64) -> i64 {
     (farthest + step - 1) / step
 }
 
 /// The smallest of 1, 2 and 5 times a power of ten that needs no more marks than a small plot takes.
-fn step(farthest: i64) -> i64 {
+pub(super) fn step(farthest: i64) -> i64 {
     let mut power = 1_i64;
     loop {
         let fitting =

@@ -125,18 +125,10 @@ impl Sheet<'_> {
         VisitLine {
             day: claim.day.to_string(),
             reading: reading(i64::from(claim.reading), None),
-            who: self.who(visit),
+            who: who(visit, self.options.hide_names, self.words),
             cost: cost.map(|cost| cost.to_string()),
             items: claim.items.iter().map(|item| item_name(item, self.catalogue, self.words)).collect(),
             marks: marks(flags(visit)),
-        }
-    }
-
-    fn who(&self, visit: &Visit) -> String {
-        match &visit.content.by {
-            By::Owner => self.say("card-by-owner"),
-            By::Workshop(name) if self.options.hide_names || name.is_empty() => self.say("card-by-workshop"),
-            By::Workshop(name) => name.clone(),
         }
     }
 
@@ -204,6 +196,15 @@ impl Sheet<'_> {
     }
 }
 
+/// By whom a visit was done, the name of a workshop only where it is to be told.
+pub(super) fn who(visit: &Visit, hide_names: bool, words: &Words) -> String {
+    match &visit.content.by {
+        By::Owner => words.say("card-by-owner", &[]),
+        By::Workshop(name) if hide_names || name.is_empty() => words.say("card-by-workshop", &[]),
+        By::Workshop(name) => name.clone(),
+    }
+}
+
 /// A reading with thin spaces between its groups of three digits, and its unit behind it where it is named.
 pub(super) fn reading(count: i64, unit: Option<DistanceUnit>) -> String {
     let digits = count.unsigned_abs().to_string();
@@ -225,7 +226,7 @@ pub(super) fn item_name(item: &Item, catalogue: &Catalogue, words: &Words) -> St
     }
 }
 
-fn marks(flags: Flags) -> Vec<Mark> {
+pub(super) fn marks(flags: Flags) -> Vec<Mark> {
     let marks = [
         (Flags::RECEIPT, Mark::Receipt),
         (Flags::PHOTO, Mark::Photo),

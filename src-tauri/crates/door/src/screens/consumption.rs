@@ -46,6 +46,34 @@ impl Door {
     }
 }
 
+/// What a car used of one kind, year by year.
+pub(crate) struct UsedByYear {
+    /// The key of the kind.
+    pub kind: &'static str,
+    /// The key of the unit.
+    pub unit: &'static str,
+    /// The mean of each year, oldest first.
+    pub years: Vec<YearUseView>,
+}
+
+impl Door {
+    /// What a car used of each kind, in the unit that is usual for it.
+    pub(crate) fn used_by_year(&self, car: &Car) -> Result<Vec<UsedByYear>, Refusal> {
+        let fills = self.fills(car)?;
+        let (series, _) = fills.spans(car);
+        let of = |series: &Series| {
+            let unit = fills.consumption_unit(series.kind, car, None);
+            UsedByYear { kind: series.kind.key(), unit: unit.key(), years: years(&series.spans, unit) }
+        };
+        Ok(series.iter().map(of).collect())
+    }
+}
+
+fn years(spans: &[Span], unit: ConsumptionUnit) -> Vec<YearUseView> {
+    let years = by_year(spans).into_iter();
+    years.filter_map(|(year, used)| Some(YearUseView { year, used: use_view(used, unit)? })).collect()
+}
+
 fn asked_unit(key: &str) -> Result<ConsumptionUnit, Refusal> {
     let unit = ConsumptionUnit::from_key(key);
     unit.ok_or_else(|| Refusal::new("consumption-unit").with("text", key).at("unit"))
@@ -66,8 +94,6 @@ impl Screen<'_> {
         let watched = watch(spans);
         let units =
             ConsumptionUnit::ALL.into_iter().filter(|other| other.is_electric() == unit.is_electric());
-        let years = by_year(spans).into_iter();
-        let years = years.filter_map(|(year, used)| Some(YearUseView { year, used: use_view(used, unit)? }));
         KindUseView {
             kind: kind.key().to_owned(),
             unit: unit.key().to_owned(),
@@ -76,7 +102,7 @@ impl Screen<'_> {
             spans: spans.iter().filter_map(|span| self.span(span, unit)).collect(),
             unused: unused.iter().map(|unused| self.unused(*kind, unused)).collect(),
             figures: figures_view(spans, unit),
-            years: years.collect(),
+            years: years(spans, unit),
             helped: helped_views(self.car, *kind, spans, &watched.alarms, self.catalogue),
             watch: self.watch(&watched),
         }

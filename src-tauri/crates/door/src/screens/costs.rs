@@ -28,10 +28,7 @@ impl Door {
         let fills = Fills::of_car(&car);
         let visits = visits(&car, self.catalogue);
         let unpriced_visits = visits.iter().filter(|(_, unpriced)| *unpriced).count();
-        let visits = visits.into_iter().flat_map(|(costs, _)| costs);
-        let bought = car.bought.iter().flat_map(bought);
-        let mut costs: Vec<Cost> = filled(&fills).chain(visits).chain(bought).collect();
-        costs.sort_by_key(|cost| cost.day);
+        let costs = all(&fills, visits, &car);
         let month = |bill: &Bill| bill_view(bill, 7);
         let year = |bill: &Bill| bill_view(bill, 4);
         Ok(CostsView {
@@ -46,6 +43,23 @@ impl Door {
             unpriced_visits,
         })
     }
+}
+
+impl Door {
+    /// A bill for each calendar year and currency, oldest first.
+    pub(crate) fn bills_by_year(&self, car: &Car) -> Result<Vec<BillView>, Refusal> {
+        let costs = all(&self.fills(car)?, visits(car, self.catalogue), car);
+        Ok(by_year(&costs, self.clock.today()).iter().map(|bill| bill_view(bill, 4)).collect())
+    }
+}
+
+/// Everything that has a price, in order of day.
+fn all(fills: &Fills, visits: Vec<(Vec<Cost>, bool)>, car: &Car) -> Vec<Cost> {
+    let visits = visits.into_iter().flat_map(|(costs, _)| costs);
+    let bought = car.bought.iter().flat_map(bought);
+    let mut costs: Vec<Cost> = filled(fills).chain(visits).chain(bought).collect();
+    costs.sort_by_key(|cost| cost.day);
+    costs
 }
 
 fn filled(fills: &Fills) -> impl Iterator<Item = Cost> {

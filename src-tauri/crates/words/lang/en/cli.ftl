@@ -10,6 +10,7 @@ cli-reading-written = Written: { $reading } on { $day }.
 cli-visit-written = Written: a visit on { $day }.
 cli-paper-written = Filed: it waits in the tray.
 cli-card-written = The card is in { $path }.
+cli-report-written = The report is in { $path }.
 cli-keep-hint = Give --keep to write it all the same.
 cli-which-vehicle = The shelf holds several vehicles; name one of them with --vehicle: { $names }.
 cli-no-such-vehicle = There is no vehicle named ‘{ $name }’ on this shelf; it holds: { $names }.

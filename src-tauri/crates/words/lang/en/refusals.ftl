@@ -174,6 +174,7 @@ refusal-request = The request is not understood ({ $reason }); update the progra
 
 refusal-address = ‘{ $text }’ is no address for cards; write one such as https://card.example/ of at most 120 plain characters, without ‘#’.
 refusal-card-no-reading = The card needs a reading; write one first.
+refusal-report-no-reading = The report needs a reading; write one first.
 refusal-card-does-not-fit = The card does not fit a readable square even without visits; choose a larger size, or shorten the car’s name, the items’ names or the address.
 refusal-card-setting = The card could not be set ({ $reason }); this is a fault of the program, and the book is unharmed.
 refusal-card-file-too-large = The file is larger than { $most } MiB; a photo or a PDF of the card needs far less.

@@ -955,6 +955,18 @@ cardpage-text = The text in the square
 cardpage-signed = Signed with the key { $fingerprint }
 cardpage-page = The card, page { $number } of { $of }
 
+# The full report, beside the card.
+reportpage-heading = Full report
+reportpage-about = Every visit with its parts and receipts, what it comes to, and what a buyer may ask, as a PDF of A4 pages that can be read aloud. What the card leaves out is left out here too.
+reportpage-receipts = Show small photos of the receipts
+reportpage-receipts-not = They would show the number or the names that are left out, so they are left out too.
+reportpage-prices = Tell what each visit, part and year cost
+reportpage-save = Save the full report as PDF
+reportpage-busy = The report is being set. With hundreds of visits this takes a while.
+reportpage-file = full-report.pdf
+# $path: a file
+reportpage-saved = The report was written to { $path }.
+
 # ---- Handing the book over
 
 handover-title = Hand over

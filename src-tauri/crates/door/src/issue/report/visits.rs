@@ -1,0 +1,190 @@
+//! The visits of a report, line by line, with the small photos of their receipts.
+
+use std::collections::BTreeMap;
+
+use book::PaperRow;
+use book::content::{FoundContent, PartContent};
+use card::{REPORT_PHOTOS_MAX, ReportPart, ReportPhoto, ReportVisit, Thumbnail};
+use units::{Hash, SubjectId};
+use words::{Arg, Words};
+
+use super::super::claims::{flags, item};
+use super::super::sheet::{item_name, marks, reading, who};
+use crate::car::{Car, Visit};
+use crate::screens::{found_view, measure_key};
+use crate::{Door, PhotoSize, Refusal, ReportOptions};
+
+/// Why a line is struck out, in the owner's words; may be empty.
+pub(super) struct Struck(pub String);
+
+/// What the visits are told from, and the photos that they have taken so far.
+pub(super) struct Visits<'a> {
+    door: &'a Door,
+    car: &'a Car,
+    words: &'a Words,
+    options: &'a ReportOptions,
+    papers: BTreeMap<SubjectId, PaperRow>,
+    photos: Vec<Thumbnail>,
+    /// Where each photo stands among them, since two papers may have the same one.
+    places: BTreeMap<Hash, usize>,
+    struck: usize,
+    papers_seen: usize,
+    too_many: bool,
+}
+
+impl<'a> Visits<'a> {
+    pub fn new(
+        door: &'a Door,
+        car: &'a Car,
+        words: &'a Words,
+        options: &'a ReportOptions,
+    ) -> Result<Visits<'a>, Refusal> {
+        let papers = door.shelf.papers(car.book)?.into_iter().map(|paper| (paper.subject, paper)).collect();
+        let (photos, places) = (Vec::new(), BTreeMap::new());
+        Ok(Visits {
+            door,
+            car,
+            words,
+            options,
+            papers,
+            photos,
+            places,
+            struck: 0,
+            papers_seen: 0,
+            too_many: false,
+        })
+    }
+
+    /// What there is to say of all of them, and their photos.
+    pub fn finish(self) -> (Vec<String>, Vec<Thumbnail>) {
+        let words = self.words;
+        let struck = || words.say("report-struck-count", &[("count", self.struck.into())]);
+        let why = if self.options.is_private() { "private" } else { "no" };
+        let without = || words.say("report-without-photos", &[("why", why.into())]);
+        let most = || words.say("report-photos-most", &[("most", REPORT_PHOTOS_MAX.into())]);
+        let notes = [
+            (self.struck > 0).then(struck),
+            (self.papers_seen > 0 && !self.shows_photos()).then(without),
+            self.too_many.then(most),
+        ];
+        (notes.into_iter().flatten().collect(), self.photos)
+    }
+
+    /// Photos of receipts bear names and numbers, so that they go where those are left out.
+    fn shows_photos(&self) -> bool {
+        !self.options.without_receipts && !self.options.is_private()
+    }
+
+    pub fn line(&mut self, visit: &Visit, struck: Option<Struck>) -> ReportVisit {
+        let content = &visit.content;
+        let cost = content.cost.filter(|_| self.options.prices);
+        let shown = content.shown.map(|shown| shown.floor(self.car.unit()));
+        let items = content.items.iter().map(|done| item_name(&item(done), self.door.catalogue, self.words));
+        let items = items.collect();
+        let (photos, missing) = self.photos_of(visit);
+        self.struck += usize::from(struck.is_some());
+        ReportVisit {
+            day: content.day.to_string(),
+            reading: shown.map(|count| reading(count, Some(self.car.unit()))).unwrap_or_default(),
+            who: who(visit, self.options.hide_names, self.words),
+            cost: cost.map(|cost| cost.to_string()),
+            items,
+            marks: marks(flags(visit)),
+            struck: struck.map(|struck| self.struck(&struck)),
+            parts: content.parts.iter().map(|part| self.part(part)).collect(),
+            lines: self.lines(visit, missing),
+            photos,
+        }
+    }
+
+    fn struck(&self, Struck(why): &Struck) -> String {
+        if why.is_empty() {
+            self.words.say("report-struck", &[])
+        } else {
+            self.words.say("report-struck-why", &[("why", why.into())])
+        }
+    }
+
+    fn part(&self, part: &PartContent) -> ReportPart {
+        let served = || part.item.as_ref().map(|done| item_name(&item(done), self.door.catalogue, self.words));
+        let name = if part.name.is_empty() { served().unwrap_or_default() } else { part.name.clone() };
+        let amount = [("amount", Arg::from(part.quantity.number()))];
+        ReportPart {
+            name: self.with_kind(name, part.kind.as_deref()),
+            number: format!("{} {}", part.maker, part.number).trim().to_owned(),
+            amount: self.words.say(&format!("report-amount-{}", measure_key(part.quantity.measure)), &amount),
+            price: part.price.filter(|_| self.options.prices).map(|price| price.to_string()).unwrap_or_default(),
+        }
+    }
+
+    fn with_kind(&self, name: String, kind: Option<&str>) -> String {
+        let Some(kind) = kind else { return name };
+        let kind = self.words.say(&format!("kind-{kind}"), &[]);
+        let args = [("name", Arg::from(&name)), ("kind", Arg::from(&kind))];
+        if name.is_empty() { kind } else { self.words.say("report-part-kind", &args) }
+    }
+
+    /// What was found, the note as it was typed, and what is missing.
+    fn lines(&self, visit: &Visit, missing: usize) -> Vec<String> {
+        let found: Vec<_> = visit.content.found.iter().map(|found| self.found(found)).collect();
+        let found = || self.words.say("report-found", &[("found", found.join("; ").into())]);
+        let missed = || self.words.say("report-photo-missing", &[("count", missing.into())]);
+        let first = (!visit.content.found.is_empty()).then(found);
+        let note = visit.content.note.lines().filter(|line| !line.trim().is_empty()).map(str::to_owned);
+        first.into_iter().chain(note).chain((missing > 0).then(missed)).collect()
+    }
+
+    fn found(&self, found: &FoundContent) -> String {
+        let view = found_view(found, self.door.catalogue);
+        let args = [
+            ("item", item_name(&item(&found.item), self.door.catalogue, self.words).into()),
+            ("finding", self.words.say(&format!("finding-{}", view.finding), &[]).into()),
+            ("value", view.value.as_ref().map(|told| format!("{} {}", told.value, told.unit)).unwrap_or_default().into()),
+        ];
+        let id = if view.value.is_some() { "report-found-measured" } else { "report-found-item" };
+        self.words.say(id, &args)
+    }
+
+    /// The photos of a visit, and how many are not there any more.
+    fn photos_of(&mut self, visit: &Visit) -> (Vec<ReportPhoto>, usize) {
+        let papers = &visit.content.papers;
+        self.papers_seen += papers.len();
+        if !self.shows_photos() {
+            return (Vec::new(), 0);
+        }
+        let (mut photos, mut missing) = (Vec::new(), 0);
+        for (at, paper) in papers.iter().enumerate() {
+            if self.photos.len() >= REPORT_PHOTOS_MAX {
+                self.too_many = true;
+                break;
+            }
+            match self.photo(*paper) {
+                Some(place) => photos.push(ReportPhoto { at: place, says: self.says(visit, at + 1) }),
+                None => missing += 1,
+            }
+        }
+        (photos, missing)
+    }
+
+    fn says(&self, visit: &Visit, number: usize) -> String {
+        let of = visit.content.papers.len();
+        let day = visit.content.day.to_string();
+        self.words.say(
+            "report-photo-says",
+            &[("number", number.into()), ("of", of.into()), ("day", day.into())],
+        )
+    }
+
+    /// The place of a paper's photo; none where it was thrown away, is lost or cannot be read.
+    fn photo(&mut self, paper: SubjectId) -> Option<usize> {
+        let hash = self.papers.get(&paper)?.photo;
+        if let Some(place) = self.places.get(&hash) {
+            return Some(*place);
+        }
+        let jpeg = self.door.photo(&hash.to_string(), PhotoSize::Thumb).ok()?;
+        self.photos.push(Thumbnail::read(jpeg).ok()?);
+        let place = self.photos.len() - 1;
+        self.places.insert(hash, place);
+        Some(place)
+    }
+}
