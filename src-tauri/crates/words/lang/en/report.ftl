@@ -13,7 +13,7 @@ report-ask = What to ask
 # Under the head of the book. $signed: yes where the square is signed, no where it holds plain text
 report-head-note = { $signed ->
     [yes] What the square holds is signed; the pages of this report are not. The book can prove what they say: the square carries this head too, and the book is held against it.
-   *[no] Nothing on this report is signed. The book can prove what it says, whose entries are.
+   *[no] Nothing on this report is signed. The entries of the book are, and can prove what it says.
 }
 
 # ---- What the history comes to
