@@ -12,8 +12,8 @@ use std::sync::atomic::{AtomicU64, Ordering};
 use std::sync::{Mutex, PoisonError};
 
 use door::{
-    BriefPage, CardOptions, Clock, Door, HandoverForm, PaperReader, PhotoSize, Refusal, ReportOptions, Request,
-    Response,
+    BriefPage, CardOptions, Clock, Door, HandoverForm, PaperReader, PhotoSize, Refusal, ReportOptions,
+    Request, Response,
 };
 use tauri::http::{Response as Answer, StatusCode, header};
 use tauri::ipc::{InvokeBody, Request as Call};

@@ -8,8 +8,8 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use door::{
-    CardOptions, Clock, Door, FoundForm, ItemForm, PaperReader, PartForm, Refusal, ReportOptions, Request, Response,
-    ShelfView, ToRead, VisitForm, WrittenView,
+    CardOptions, Clock, Door, FoundForm, ItemForm, PaperReader, PartForm, Refusal, ReportOptions, Request,
+    Response, ShelfView, ToRead, VisitForm, WrittenView,
 };
 use words::{Arg, Words};
 

@@ -43,8 +43,8 @@ pub(super) fn tagged_options(ident: &str, made_at: i64) -> Result<PdfOptions, Ca
 }
 
 fn options(standards: &[PdfStandard], ident: &str, made_at: i64) -> Result<PdfOptions, CardError> {
-    let standards = PdfStandards::new(standards)
-        .map_err(|fault| CardError::Setting(fault.message().to_string()))?;
+    let standards =
+        PdfStandards::new(standards).map_err(|fault| CardError::Setting(fault.message().to_string()))?;
     Ok(PdfOptions {
         ident: Smart::Custom(ident.to_owned()),
         timestamp: utc(made_at).map(Timestamp::new_utc),

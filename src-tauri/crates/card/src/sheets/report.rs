@@ -14,7 +14,7 @@ use crate::CardError;
 
 /// A report has at most so many photos. While it is set each takes up to 0.4 MB unpacked, and in the file as many
 /// bytes as it came with.
-pub const REPORT_PHOTOS_MAX: usize = 1_000;
+pub const REPORT_PHOTOS_MAX: usize = 600;
 /// The longest side of a photo on a report, in pixels.
 pub const REPORT_PHOTO_SIDE: u32 = 400;
 

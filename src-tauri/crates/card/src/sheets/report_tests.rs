@@ -4,7 +4,9 @@
 use hayro::hayro_syntax::Pdf;
 
 use super::*;
-use crate::{CarLines, RecordLines, SheetPaper, SheetSize, SheetSquare, SheetWords, Square, SquareLimit, WorkGroup};
+use crate::{
+    CarLines, RecordLines, SheetPaper, SheetSize, SheetSquare, SheetWords, Square, SquareLimit, WorkGroup,
+};
 
 /// A white JPEG.
 fn jpeg(width: u32, height: u32) -> Vec<u8> {
@@ -15,7 +17,10 @@ fn jpeg(width: u32, height: u32) -> Vec<u8> {
 }
 
 fn visit(name: &str, photos: usize) -> ReportVisit {
-    let part = ReportPart { name: name.into(), number: name.into(), amount: "2 ×".into(), price: "9.90 EUR".into() };
+    let part =
+        ReportPart {
+            name: name.into(), number: name.into(), amount: "2 ×".into(), price: "9.90 EUR".into()
+        };
     ReportVisit {
         day: "2026-10-30".into(),
         reading: "98 000 km".into(),
@@ -64,12 +69,23 @@ fn report(name: &str, visits: Vec<ReportVisit>) -> Report {
         left_out: name.into(),
         questions: vec![name.into()],
         photos: vec![Thumbnail::read(jpeg(320, 226)).unwrap()],
-        words: ReportWords { title: title.into(), contents: "Contents".into(), summary: "Sum".into(), ask: "Ask".into(), ..ReportWords::default() },
+        words: ReportWords {
+            title: title.into(),
+            contents: "Contents".into(),
+            summary: "Sum".into(),
+            ask: "Ask".into(),
+            ..ReportWords::default()
+        },
     }
 }
 
 fn options() -> SheetOptions {
-    SheetOptions { size: SheetSize::A4, paper: SheetPaper::Own, made_at: 1_793_275_200, ident: "heron".into() }
+    SheetOptions {
+        size: SheetSize::A4,
+        paper: SheetPaper::Own,
+        made_at: 1_793_275_200,
+        ident: "heron".into(),
+    }
 }
 
 fn pdf(report: &Report) -> Vec<u8> {
@@ -85,9 +101,11 @@ fn pages(report: &Report) -> usize {
 fn a_report_declares_itself_as_pdf_a_2b_and_pdf_ua_1() {
     let bytes = pdf(&report("Heron", vec![visit("Heron", 1)]));
     let text = String::from_utf8_lossy(&bytes);
-    for mark in
-        ["<pdfaid:part>2</pdfaid:part>", "<pdfaid:conformance>B</pdfaid:conformance>", "<pdfuaid:part>1</pdfuaid:part>"]
-    {
+    for mark in [
+        "<pdfaid:part>2</pdfaid:part>",
+        "<pdfaid:conformance>B</pdfaid:conformance>",
+        "<pdfuaid:part>1</pdfuaid:part>",
+    ] {
         assert!(text.contains(mark), "{mark}");
     }
 }
@@ -101,7 +119,8 @@ fn the_same_report_of_the_same_day_is_the_same_file() {
 #[test]
 fn a_report_comes_out_whatever_its_texts_are() {
     let rough = "a\u{202e}b\u{2066}\u{0}\u{7}\u{ad}c\nd\te \u{1F697} 車 Ж \u{fffd} \u{e000} ą";
-    let texts = ["", "#panic()", "*b* _i_ $x$ @r <l> [x] // c", rough, &"W".repeat(300), &"0123456789".repeat(60)];
+    let texts =
+        ["", "#panic()", "*b* _i_ $x$ @r <l> [x] // c", rough, &"W".repeat(300), &"0123456789".repeat(60)];
     for text in texts {
         assert!(pages(&report(text, vec![visit(text, 2), visit(text, 0)])) >= 3, "{text}");
         assert!(pages(&report(text, Vec::new())) >= 3, "{text}");
@@ -110,6 +129,7 @@ fn a_report_comes_out_whatever_its_texts_are() {
 
 #[test]
 fn a_visit_longer_than_a_page_goes_on_over_several() {
+    assert!(pages(&report("Heron", vec![ReportVisit { items: Vec::new(), ..visit("Heron", 0) }])) >= 3);
     let mut long = visit("Heron", 60);
     long.lines = vec!["What was noted of this invented car, at length.".repeat(8); 90];
     long.parts = vec![long.parts[0].clone(); 80];

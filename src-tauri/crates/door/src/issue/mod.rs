@@ -9,7 +9,9 @@ mod record;
 mod report;
 mod sheet;
 
-use card::{Claims, Fitted, PlainFitted, SheetModel, SheetOptions, SheetPaper, SheetSize, Turn, ViewerAddress};
+use card::{
+    Claims, Fitted, PlainFitted, SheetModel, SheetOptions, SheetPaper, SheetSize, Turn, ViewerAddress,
+};
 use rules::upkeep::DueLine;
 use words::{Face, Words};
 

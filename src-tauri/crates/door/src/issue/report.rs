@@ -53,8 +53,10 @@ impl Door {
         sheet.record.groups = record.groups(WORK_LINES);
         let (mut lines, older) = self.visit_lines(&car)?;
         let mut visits = Visits::new(self, &car, &words, options)?;
-        let shown: Vec<(i32, ReportVisit)> =
-            lines.drain(..).map(|(visit, struck)| (visit.content.day.ymd().0, visits.line(&visit, struck))).collect();
+        let shown: Vec<(i32, ReportVisit)> = lines
+            .drain(..)
+            .map(|(visit, struck)| (visit.content.day.ymd().0, visits.line(&visit, struck)))
+            .collect();
         let (notes, photos) = visits.finish();
         let report = Report {
             head: claims.head.map(grouped).unwrap_or_default(),

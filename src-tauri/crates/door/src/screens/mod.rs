@@ -26,6 +26,4 @@ mod visits;
 pub use codes::codes_of_text;
 pub(crate) use places::{fingerprint, vehicle_line};
 pub use sheet::vin_view;
-pub(crate) use show::{
-    bare_item, engine_from, engine_key, found_view, measure_key, money_view, unit_key,
-};
+pub(crate) use show::{bare_item, engine_from, engine_key, found_view, measure_key, money_view, unit_key};

@@ -13,7 +13,12 @@ const HUNDREDTHS: u32 = 2;
 
 impl Door {
     /// The bars that the book has something for; costs only where they are to be told.
-    pub(super) fn bars(&self, car: &Car, options: &ReportOptions, words: &Words) -> Result<Vec<Bars>, Refusal> {
+    pub(super) fn bars(
+        &self,
+        car: &Car,
+        options: &ReportOptions,
+        words: &Words,
+    ) -> Result<Vec<Bars>, Refusal> {
         let mut bars = Vec::new();
         for used in self.used_by_year(car)? {
             let kind = words.say(&format!("fuel-kind-{}", used.kind), &[]);
@@ -113,7 +118,8 @@ mod tests {
 
     #[test]
     fn a_scale_names_whole_units_and_as_many_decimals_as_it_takes() {
-        let said = [(150_000, 2), (50, 2), (5, 2), (2_000, 0), (1_500, 3)].map(|(at, decimals)| scaled(at, decimals));
+        let said = [(150_000, 2), (50, 2), (5, 2), (2_000, 0), (1_500, 3)]
+            .map(|(at, decimals)| scaled(at, decimals));
         assert_eq!(said, ["1\u{202f}500", "0.5", "0.05", "2\u{202f}000", "1.5"]);
     }
 

@@ -106,14 +106,19 @@ impl<'a> Visits<'a> {
     }
 
     fn part(&self, part: &PartContent) -> ReportPart {
-        let served = || part.item.as_ref().map(|done| item_name(&item(done), self.door.catalogue, self.words));
+        let served =
+            || part.item.as_ref().map(|done| item_name(&item(done), self.door.catalogue, self.words));
         let name = if part.name.is_empty() { served().unwrap_or_default() } else { part.name.clone() };
         let amount = [("amount", Arg::from(part.quantity.number()))];
         ReportPart {
             name: self.with_kind(name, part.kind.as_deref()),
             number: format!("{} {}", part.maker, part.number).trim().to_owned(),
             amount: self.words.say(&format!("report-amount-{}", measure_key(part.quantity.measure)), &amount),
-            price: part.price.filter(|_| self.options.prices).map(|price| price.to_string()).unwrap_or_default(),
+            price: part
+                .price
+                .filter(|_| self.options.prices)
+                .map(|price| price.to_string())
+                .unwrap_or_default(),
         }
     }
 
@@ -139,7 +144,14 @@ impl<'a> Visits<'a> {
         let args = [
             ("item", item_name(&item(&found.item), self.door.catalogue, self.words).into()),
             ("finding", self.words.say(&format!("finding-{}", view.finding), &[]).into()),
-            ("value", view.value.as_ref().map(|told| format!("{} {}", told.value, told.unit)).unwrap_or_default().into()),
+            (
+                "value",
+                view.value
+                    .as_ref()
+                    .map(|told| format!("{} {}", told.value, told.unit))
+                    .unwrap_or_default()
+                    .into(),
+            ),
         ];
         let id = if view.value.is_some() { "report-found-measured" } else { "report-found-item" };
         self.words.say(id, &args)
@@ -169,10 +181,8 @@ impl<'a> Visits<'a> {
     fn says(&self, visit: &Visit, number: usize) -> String {
         let of = visit.content.papers.len();
         let day = visit.content.day.to_string();
-        self.words.say(
-            "report-photo-says",
-            &[("number", number.into()), ("of", of.into()), ("day", day.into())],
-        )
+        self.words
+            .say("report-photo-says", &[("number", number.into()), ("of", of.into()), ("day", day.into())])
     }
 
     /// The place of a paper's photo; none where it was thrown away, is lost or cannot be read.
