@@ -1,6 +1,7 @@
 // The main job, clicked through at phone size against the real core: a car goes in, a reading, a photographed
 // receipt and a visit go in, what is due comes out, and the card stands ready.
 import assert from 'node:assert/strict';
+import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
 import { browser, folder, holds, listen, serve } from './support.mjs';
@@ -119,6 +120,16 @@ test('the card is shown and saved in the size that is chosen', async () => {
   });
   const saved = new URL(await page.getByText('Save as PDF').getAttribute('href'), server.address).searchParams;
   assert.deepEqual(['size', 'paper', 'vin'].map((name) => saved.get(name)), ['id1', 'own', 'hidden']);
+});
+
+test('the full report comes as a file, without what the card leaves out', async () => {
+  assert.ok(await page.getByLabel('Show small photos of the receipts').isDisabled());
+  const kept = page.waitForEvent('download');
+  await button('Save the full report as PDF').click();
+  const file = join(shelf.path, 'report.pdf');
+  await (await kept).saveAs(file);
+  const printed = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' });
+  for (const part of ['Full report', 'Thistle', 'Contents', 'Photos of receipts are left out']) assert.ok(printed.includes(part), printed);
 });
 
 test('nothing complained', () => assert.deepEqual(complaints, []));

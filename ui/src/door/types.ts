@@ -3135,6 +3135,29 @@ values: { [key in string]: string },
  */
 can_keep: boolean, };
 
+export type ReportOptions = {
+/**
+ * How much of the identification number is shown.
+ */
+vin: VinShown,
+/**
+ * Leaves the workshops' names out.
+ */
+hide_names: boolean,
+/**
+ * Tells what each visit and each part cost, and what each year came to.
+ */
+prices: boolean,
+/**
+ * Leaves the photos of receipts out. They go in any case where the number or names are left out, which they
+ * would show.
+ */
+without_receipts: boolean,
+/**
+ * The address to use in place of the one in the settings.
+ */
+viewer?: string, };
+
 export type Request = { "ask": "shelf" } | { "ask": "today",
 /**
  * The vehicle's book.

@@ -651,6 +651,15 @@ export interface Words {
   'cardpage-text': never;
   'cardpage-signed': 'fingerprint';
   'cardpage-page': 'number' | 'of';
+  'reportpage-heading': never;
+  'reportpage-about': never;
+  'reportpage-receipts': never;
+  'reportpage-receipts-not': never;
+  'reportpage-prices': never;
+  'reportpage-save': never;
+  'reportpage-busy': never;
+  'reportpage-file': never;
+  'reportpage-saved': 'path';
   'handover-title': never;
   'handover-for': never;
   'handover-holds': never;

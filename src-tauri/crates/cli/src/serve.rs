@@ -18,8 +18,8 @@ use axum::middleware::{self, Next};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use door::{
-    BriefPage, CardLang, CardOptions, CardPaper, CardSize, Door, PaperReader, PhotoSize, Refusal, ReportOptions,
-    VinShown,
+    BriefPage, CardLang, CardOptions, CardPaper, CardSize, Door, PaperReader, PhotoSize, Refusal,
+    ReportOptions, VinShown,
 };
 use serde::Deserialize;
 use words::Words;

@@ -47,7 +47,8 @@ pub use reading::{PaperReader, ToRead};
 pub use refusals::REFUSALS;
 pub use refuse::refuse_request;
 pub use request::{
-    BriefPage, BriefPart, CardLang, CardOptions, CardPaper, CardSize, LineFilter, ReportOptions, Request, VinShown,
+    BriefPage, BriefPart, CardLang, CardOptions, CardPaper, CardSize, LineFilter, ReportOptions, Request,
+    VinShown,
 };
 pub use response::*;
 pub use save::{refuse_file, save};

@@ -377,6 +377,11 @@ fn cards() {
     let read = |text: &str| Request::ReadCard { text: text.to_owned() };
     let options = door::CardOptions::default();
     shelf.refused("card-no-reading", Request::Card { book: shelf.book.clone(), options });
+    let refusal = shelf.door.report(&shelf.book, &door::ReportOptions::default()).unwrap_err();
+    assert_eq!(
+        (refusal.code.as_str(), said(&refusal).ends_with("write one first.")),
+        ("report-no-reading", true)
+    );
     let address = Some("http://card.example/".to_owned());
     shelf.refused("address", Request::SetViewerAddress { address });
     shelf.refused("card-digits", read("https://card.example/#12x"));

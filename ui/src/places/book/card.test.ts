@@ -1,7 +1,7 @@
-// The languages of a card: which one it begins with, and under which names they stand.
+// The choices of a card: the language it begins with, and what the full report leaves out with it.
 
-import { expect, it } from 'vitest';
-import { firstOf, LANGS, nameOf } from './card';
+import { describe, expect, it } from 'vitest';
+import { BEGIN, firstOf, LANGS, mayShowReceipts, nameOf, reportOptions } from './card';
 
 it.each([
   [['de-AT', 'en'], 'de'],
@@ -15,4 +15,24 @@ it.each([
 // Unicode CLDR, names of languages.
 it('each language stands under its own name', () => {
   expect(LANGS.map(nameOf)).toEqual(['English', 'Deutsch', 'français', 'español']);
+});
+
+describe('the full report', () => {
+  it('shows no receipt where the card leaves the number or the names out, in whole or in part', () => {
+    expect(mayShowReceipts(BEGIN)).toBe(true);
+    expect(mayShowReceipts({ ...BEGIN, vin: 'last-six' })).toBe(false);
+    expect(mayShowReceipts({ ...BEGIN, vin: 'hidden' })).toBe(false);
+    expect(mayShowReceipts({ ...BEGIN, hide_names: true })).toBe(false);
+  });
+
+  it('leaves out what the card does, and has prices and receipts of its own', () => {
+    const card = { ...BEGIN, vin: 'last-six', hide_names: true, prices: true } as const;
+    expect(reportOptions(card, { receipts: true, prices: false })).toEqual({
+      vin: 'last-six',
+      hide_names: true,
+      prices: false,
+      without_receipts: false,
+    });
+    expect(reportOptions(BEGIN, { receipts: false, prices: true })).toMatchObject({ without_receipts: true, prices: true });
+  });
 });

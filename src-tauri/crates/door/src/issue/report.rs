@@ -62,7 +62,7 @@ impl Door {
             head: claims.head.map(grouped).unwrap_or_default(),
             notes: [vec![sheet.visits_note.clone()], notes].concat(),
             plot_says: plot_says(claims, sheet.record.plot.as_ref().map_or("", |plot| &plot.note), &words),
-            bars: self.bars(&car, options, &words)?,
+            bars: self.bars(&car, options, &words),
             years: by_year(shown),
             left_out: left_out(older, &words),
             questions: self.questions(claims, &words),

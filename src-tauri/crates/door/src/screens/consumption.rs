@@ -56,17 +56,15 @@ pub(crate) struct UsedByYear {
     pub years: Vec<YearUseView>,
 }
 
-impl Door {
-    /// What a car used of each kind, in the unit that is usual for it.
-    pub(crate) fn used_by_year(&self, car: &Car) -> Result<Vec<UsedByYear>, Refusal> {
-        let fills = self.fills(car)?;
-        let (series, _) = fills.spans(car);
-        let of = |series: &Series| {
-            let unit = fills.consumption_unit(series.kind, car, None);
-            UsedByYear { kind: series.kind.key(), unit: unit.key(), years: years(&series.spans, unit) }
-        };
-        Ok(series.iter().map(of).collect())
-    }
+/// What a car used of each kind, in the unit that is usual for it.
+pub(crate) fn used_by_year(car: &Car) -> Vec<UsedByYear> {
+    let fills = Fills::of_car(car);
+    let (series, _) = fills.spans(car);
+    let of = |series: &Series| {
+        let unit = fills.consumption_unit(series.kind, car, None);
+        UsedByYear { kind: series.kind.key(), unit: unit.key(), years: years(&series.spans, unit) }
+    };
+    series.iter().map(of).collect()
 }
 
 fn years(spans: &[Span], unit: ConsumptionUnit) -> Vec<YearUseView> {

@@ -47,9 +47,9 @@ impl Door {
 
 impl Door {
     /// A bill for each calendar year and currency, oldest first.
-    pub(crate) fn bills_by_year(&self, car: &Car) -> Result<Vec<BillView>, Refusal> {
-        let costs = all(&self.fills(car)?, visits(car, self.catalogue), car);
-        Ok(by_year(&costs, self.clock.today()).iter().map(|bill| bill_view(bill, 4)).collect())
+    pub(crate) fn bills_by_year(&self, car: &Car) -> Vec<BillView> {
+        let costs = all(&Fills::of_car(car), visits(car, self.catalogue), car);
+        by_year(&costs, self.clock.today()).iter().map(|bill| bill_view(bill, 4)).collect()
     }
 }
 

@@ -6,21 +6,17 @@ use words::{Arg, Words};
 use super::super::plot::{marks, step};
 use super::super::sheet::reading;
 use crate::car::Car;
-use crate::{BillView, Door, Refusal, ReportOptions};
+use crate::screens::used_by_year;
+use crate::{BillView, Door, ReportOptions};
 
 /// Consumption crosses the door in hundredths of its unit.
 const HUNDREDTHS: u32 = 2;
 
 impl Door {
     /// The bars that the book has something for; costs only where they are to be told.
-    pub(super) fn bars(
-        &self,
-        car: &Car,
-        options: &ReportOptions,
-        words: &Words,
-    ) -> Result<Vec<Bars>, Refusal> {
+    pub(super) fn bars(&self, car: &Car, options: &ReportOptions, words: &Words) -> Vec<Bars> {
         let mut bars = Vec::new();
-        for used in self.used_by_year(car)? {
+        for used in used_by_year(car) {
             let kind = words.say(&format!("fuel-kind-{}", used.kind), &[]);
             let unit = words.say(&format!("use-{}", used.unit), &[]);
             let years = used.years.iter().map(|year| Bar {
@@ -33,14 +29,14 @@ impl Door {
             bars.extend(drawn(title, years.collect(), HUNDREDTHS, String::new(), words));
         }
         if options.prices {
-            bars.extend(self.costs(car, words)?);
+            bars.extend(self.costs(car, words));
         }
-        Ok(bars)
+        bars
     }
 
     /// A drawing for each currency, since none is added to another.
-    fn costs(&self, car: &Car, words: &Words) -> Result<Vec<Bars>, Refusal> {
-        let bills = self.bills_by_year(car)?;
+    fn costs(&self, car: &Car, words: &Words) -> Vec<Bars> {
+        let bills = self.bills_by_year(car);
         let mut currencies: Vec<&str> = bills.iter().map(|bill| bill.currency.as_str()).collect();
         currencies.sort_unstable();
         currencies.dedup();
@@ -50,7 +46,7 @@ impl Door {
             let title = words.say("report-costs", &[("currency", currency.into())]);
             drawn(title, of.map(bar).collect(), decimals, words.say("report-costs-note", &[]), words)
         };
-        Ok(currencies.into_iter().filter_map(of).collect())
+        currencies.into_iter().filter_map(of).collect()
     }
 }
 
