@@ -108,21 +108,15 @@ fn a_face_speaks_no_language_by_halves() {
 }
 
 /// What is the same word or sign in English too, in at least one language.
-const THE_SAME: [&str; 14] = [
-    "card-day",
+const THE_SAME: [&str; 8] = [
     "card-engine-diesel",
     "card-engine-gas",
-    "card-asked-filters",
     "card-vin-tail",
-    "finding-corroded",
-    "item-battery",
     "viewer-car-vin",
     "viewer-distance-km",
     "viewer-distance-mi",
     "viewer-engine-diesel",
     "viewer-engine-gas",
-    "viewer-item-unknown",
-    "viewer-title",
 ];
 
 #[test]
@@ -149,7 +143,8 @@ fn every_message_can_be_said_with_its_places_filled() {
                 let mut faults = Vec::new();
                 let said = bundle.format_pattern(pattern, Some(&args), &mut faults);
                 assert!(faults.is_empty(), "{lang}: {id}: {faults:?}");
-                assert!(!said.trim().is_empty(), "{lang}: {id} says nothing");
+                // Of none there may be nothing to say.
+                assert!(sample == Arg::from(0_u32) || !said.trim().is_empty(), "{lang}: {id} says nothing");
             }
         }
     }
