@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 
 import { ENGINES } from './claims';
 import { harmless, isolated } from './dom';
-import { type Language, NAMES, Words } from './words';
+import { type Language, NAMES, TAGS, Words } from './words';
 
 const english = Words.for(['en-GB']);
 
@@ -41,6 +41,21 @@ describe('the words', () => {
     expect(Words.for(['tlh', 'en-US']).day(0)).toBe('January 1, 1970');
     expect(Words.for([]).tag).toBe('en');
     expect(() => Words.for(['constructor', '__proto__']).say('title')).not.toThrow();
+  });
+
+  // Unicode CLDR, dates and numbers of Austria, France and Spain.
+  it('are whole in four languages, each in the manner of the reader\'s region', () => {
+    expect(TAGS).toEqual(['de', 'en', 'es', 'fr']);
+    const shown = ['de-AT', 'fr-FR', 'es-ES'].map((locale) => {
+      const words = Words.for([locale, 'en']);
+      return [words.item(1), words.day(0), words.distance(131_796, 'km')];
+    });
+    expect(shown).toEqual([
+      ['Motoröl und Filter', '1. Jänner 1970', '131\u00a0796 km'],
+      ['Vidange et filtre à huile', '1 janvier 1970', '131\u202f796 km'],
+      ['Aceite de motor y filtro', '1 de enero de 1970', '131.796 km'],
+    ]);
+    for (const tag of TAGS) for (const name of NAMES) expect(Words.for([tag]).say(name, { count: 2 })).not.toBe('');
   });
 
   it('fill in texts, numbers and choices', () => {
