@@ -12,7 +12,7 @@ use super::options::tagged_options;
 use super::{Mark, PlotTick, SheetModel, SheetOptions, engine};
 use crate::CardError;
 
-/// A report has at most so many photos. While it is set each takes up to 0.4 MB unpacked, and in the file as many
+/// A report has at most so many photos. While it is set each takes up to 0.5 MB unpacked, and in the file as many
 /// bytes as it came with.
 pub const REPORT_PHOTOS_MAX: usize = 600;
 /// The longest side of a photo on a report, in pixels.

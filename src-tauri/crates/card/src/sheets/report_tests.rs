@@ -31,8 +31,14 @@ fn visit(name: &str, photos: usize) -> ReportVisit {
         struck: Some(name.into()),
         parts: vec![part],
         lines: vec![name.into()],
-        photos: vec![ReportPhoto { at: 0, says: name.into() }; photos],
+        photos: vec![ReportPhoto { at: 0, says: format!("Photo {name}") }; photos],
     }
+}
+
+/// Labels are never empty, and PDF/UA forbids a heading that is.
+fn sheet_words() -> SheetWords {
+    let [history, record, next] = ["Visits", "Work done", "Coming next"].map(str::to_owned);
+    SheetWords { history, record, next, ..SheetWords::default() }
 }
 
 fn report(name: &str, visits: Vec<ReportVisit>) -> Report {
@@ -52,11 +58,11 @@ fn report(name: &str, visits: Vec<ReportVisit>) -> Report {
             issued: "2026-11-05".into(),
             handling: String::new(),
             square: SheetSquare::Plain { square, scan: "Scan.".into(), unsigned: name.into() },
-            words: SheetWords { history: "Visits".into(), ..SheetWords::default() },
+            words: sheet_words(),
         },
         head: "0123 4567".into(),
         notes: vec![name.into()],
-        plot_says: name.into(),
+        plot_says: String::new(),
         bars: vec![Bars {
             title: title.into(),
             says: title.into(),
@@ -122,14 +128,14 @@ fn a_report_comes_out_whatever_its_texts_are() {
     let texts =
         ["", "#panic()", "*b* _i_ $x$ @r <l> [x] // c", rough, &"W".repeat(300), &"0123456789".repeat(60)];
     for text in texts {
-        assert!(pages(&report(text, vec![visit(text, 2), visit(text, 0)])) >= 3, "{text}");
-        assert!(pages(&report(text, Vec::new())) >= 3, "{text}");
+        assert!(pages(&report(text, vec![visit(text, 2), visit(text, 0)])) >= 2, "{text}");
+        assert!(pages(&report(text, Vec::new())) >= 2, "{text}");
     }
 }
 
 #[test]
 fn a_visit_longer_than_a_page_goes_on_over_several() {
-    assert!(pages(&report("Heron", vec![ReportVisit { items: Vec::new(), ..visit("Heron", 0) }])) >= 3);
+    assert!(pages(&report("Heron", vec![ReportVisit { items: Vec::new(), ..visit("Heron", 0) }])) >= 2);
     let mut long = visit("Heron", 60);
     long.lines = vec!["What was noted of this invented car, at length.".repeat(8); 90];
     long.parts = vec![long.parts[0].clone(); 80];
@@ -139,7 +145,7 @@ fn a_visit_longer_than_a_page_goes_on_over_several() {
 #[test]
 fn a_photo_that_cannot_be_unpacked_or_is_too_large_is_none() {
     let whole = jpeg(320, 240);
-    let cut = whole[..whole.len() / 3].to_vec();
+    let cut = whole[..100].to_vec();
     let wide = jpeg(REPORT_PHOTO_SIDE + 1, 4);
     for bytes in [Vec::new(), b"no photo".to_vec(), cut, wide] {
         assert!(matches!(Thumbnail::read(bytes), Err(CardError::NoPicture)));

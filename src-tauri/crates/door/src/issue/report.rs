@@ -4,7 +4,6 @@ mod bars;
 mod visits;
 
 use book::LineFilter;
-use book::content::Content as LineContent;
 use card::{
     Claims, HeadPrefix, Report, ReportVisit, ReportWords, ReportYear, SheetOptions, SheetSquare, timeline,
 };
@@ -13,9 +12,9 @@ use words::{Arg, Words};
 
 use super::record::Record;
 use super::sheet::{item_name, reading};
-use crate::car::{Car, Visit};
+use crate::car::Car;
 use crate::{CardOptions, CardSize, Door, Refusal, ReportOptions, VinShown};
-use visits::{Struck, Visits};
+use visits::{Line, Visits};
 
 /// Each group of work shows so many lines; the rest is counted, and stands with its visit.
 const WORK_LINES: usize = 12;
@@ -51,12 +50,9 @@ impl Door {
         let (claims, catalogue) = (&issue.claims, self.catalogue);
         let record = Record { claims, items: &items, due: &issue.due, catalogue, words: &words };
         sheet.record.groups = record.groups(WORK_LINES);
-        let (mut lines, older) = self.visit_lines(&car)?;
+        let (lines, older) = self.visit_lines(&car)?;
         let mut visits = Visits::new(self, &car, &words, options)?;
-        let shown: Vec<(i32, ReportVisit)> = lines
-            .drain(..)
-            .map(|(visit, struck)| (visit.content.day.ymd().0, visits.line(&visit, struck)))
-            .collect();
+        let shown: Vec<_> = lines.iter().map(|line| (line.year(), visits.line(line))).collect();
         let (notes, photos) = visits.finish();
         let report = Report {
             head: claims.head.map(grouped).unwrap_or_default(),
@@ -74,15 +70,9 @@ impl Door {
     }
 
     /// The newest visits of a book, those that are struck out among them, and how many older ones there are.
-    fn visit_lines(&self, car: &Car) -> Result<(Vec<(Visit, Option<Struck>)>, usize), Refusal> {
+    fn visit_lines(&self, car: &Car) -> Result<(Vec<Line>, usize), Refusal> {
         let lines = self.shelf.lines(car.book, &LineFilter::default())?;
-        let mut visits = lines.into_iter().filter_map(|line| match line.content {
-            LineContent::Visit(content) => {
-                let (subject, written, amended) = (line.subject, line.written, line.amended > 0);
-                Some((Visit { subject, content, written, amended }, line.struck.map(Struck)))
-            }
-            _ => None,
-        });
+        let mut visits = lines.into_iter().filter_map(Line::of);
         let newest = visits.by_ref().take(VISITS_MAX).collect();
         Ok((newest, visits.count()))
     }

@@ -2,8 +2,8 @@
 
 use std::collections::BTreeMap;
 
-use book::PaperRow;
-use book::content::{FoundContent, PartContent};
+use book::content::{Content, FoundContent, PartContent};
+use book::{LineRow, PaperRow};
 use card::{REPORT_PHOTOS_MAX, ReportPart, ReportPhoto, ReportVisit, Thumbnail};
 use units::{Hash, SubjectId};
 use words::{Arg, Words};
@@ -14,8 +14,25 @@ use crate::car::{Car, Visit};
 use crate::screens::{found_view, measure_key};
 use crate::{Door, PhotoSize, Refusal, ReportOptions};
 
-/// Why a line is struck out, in the owner's words; may be empty.
-pub(super) struct Struck(pub String);
+/// A visit as it stands in the book.
+pub(super) struct Line {
+    visit: Visit,
+    /// Why it is struck out, in the owner's words, which may be empty; nothing where it counts.
+    struck: Option<String>,
+}
+
+impl Line {
+    /// A line that is a visit.
+    pub fn of(row: LineRow) -> Option<Line> {
+        let Content::Visit(content) = row.content else { return None };
+        let (subject, written, amended) = (row.subject, row.written, row.amended > 0);
+        Some(Line { visit: Visit { subject, content, written, amended }, struck: row.struck })
+    }
+
+    pub fn year(&self) -> i32 {
+        self.visit.content.day.ymd().0
+    }
+}
 
 /// What the visits are told from, and the photos that they have taken so far.
 pub(super) struct Visits<'a> {
@@ -75,7 +92,7 @@ impl<'a> Visits<'a> {
         !self.options.without_receipts && !self.options.is_private()
     }
 
-    pub fn line(&mut self, visit: &Visit, struck: Option<Struck>) -> ReportVisit {
+    pub fn line(&mut self, Line { visit, struck }: &Line) -> ReportVisit {
         let content = &visit.content;
         let cost = content.cost.filter(|_| self.options.prices);
         let shown = content.shown.map(|shown| shown.floor(self.car.unit()));
@@ -90,14 +107,14 @@ impl<'a> Visits<'a> {
             cost: cost.map(|cost| cost.to_string()),
             items,
             marks: marks(flags(visit)),
-            struck: struck.map(|struck| self.struck(&struck)),
+            struck: struck.as_ref().map(|why| self.struck(why)),
             parts: content.parts.iter().map(|part| self.part(part)).collect(),
             lines: self.lines(visit, missing),
             photos,
         }
     }
 
-    fn struck(&self, Struck(why): &Struck) -> String {
+    fn struck(&self, why: &str) -> String {
         if why.is_empty() {
             self.words.say("report-struck", &[])
         } else {
