@@ -655,6 +655,7 @@ export interface Words {
   'reportpage-about': never;
   'reportpage-receipts': never;
   'reportpage-receipts-not': never;
+  'reportpage-notes': never;
   'reportpage-prices': never;
   'reportpage-save': never;
   'reportpage-busy': never;

@@ -960,6 +960,7 @@ reportpage-heading = Full report
 reportpage-about = Every visit with its parts and receipts, what it comes to, and what a buyer may ask, as a PDF of A4 pages that can be read aloud. What the card leaves out is left out here too.
 reportpage-receipts = Show small photos of the receipts
 reportpage-receipts-not = They would show the number or the names that are left out, so they are left out too.
+reportpage-notes = Your notes and your own words for a job are printed as you wrote them: look whether one of them names a workshop.
 reportpage-prices = Tell what each visit, part and year cost
 reportpage-save = Save the full report as PDF
 reportpage-busy = The report is being set. With hundreds of visits this takes a while.
