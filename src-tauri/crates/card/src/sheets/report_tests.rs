@@ -38,7 +38,7 @@ fn visit(name: &str, photos: usize) -> ReportVisit {
 /// Labels are never empty, and PDF/UA forbids a heading that is.
 fn sheet_words() -> SheetWords {
     let [history, record, next] = ["Visits", "Work done", "Coming next"].map(str::to_owned);
-    SheetWords { history, record, next, ..SheetWords::default() }
+    SheetWords { next, history, record, ..SheetWords::default() }
 }
 
 fn report(name: &str, visits: Vec<ReportVisit>) -> Report {
