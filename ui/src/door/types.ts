@@ -1920,6 +1920,8 @@ raised: string,
  */
 size: string, };
 
+export type Keep = boolean | Array<string>;
+
 export type KindUseView = {
 /**
  * `petrol`, `diesel`, `gas` or `electric`.
@@ -3357,10 +3359,9 @@ book: string,
  */
 reading: ReadingForm,
 /**
- * The owner has been asked about an implausible reading, or about fuel whose numbers disagree, and wants it
- * kept.
+ * What the owner has been asked, about an implausible reading or fuel whose numbers disagree, and wants kept.
  */
-keep: boolean, } | { "ask": "replace-instrument",
+keep: Keep, } | { "ask": "replace-instrument",
 /**
  * The vehicle's book.
  */
@@ -3414,10 +3415,9 @@ reading: ReadingForm,
  */
 why: string,
 /**
- * The owner has been asked about an implausible reading, or about fuel whose numbers disagree, and wants it
- * kept.
+ * What the owner has been asked, about an implausible reading or fuel whose numbers disagree, and wants kept.
  */
-keep: boolean, } | { "ask": "amend-visit",
+keep: Keep, } | { "ask": "amend-visit",
 /**
  * The vehicle's book.
  */

@@ -20,7 +20,7 @@ impl Terminal<'_> {
         let fuel = if fuel.is_any() { Some(self.fuel_form(&book, fuel)?) } else { None };
         let reading =
             ReadingForm { day: on.to_owned(), reading: value.to_owned(), fuel, ..ReadingForm::default() };
-        let written = self.written(Request::TakeReading { book, reading, keep })?;
+        let written = self.written(Request::TakeReading { book, reading, keep: keep.into() })?;
         self.answer(&written, |terminal| {
             let day = if on.is_empty() { terminal.today() } else { on.to_owned() };
             terminal.say("cli-reading-written", &[("reading", value.into()), ("day", day.into())]);

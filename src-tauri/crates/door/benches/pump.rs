@@ -72,7 +72,7 @@ impl Car {
     fn take(&mut self, day: String, reading: i32, fuel: FuelForm) {
         let reading =
             ReadingForm { day, reading: reading.to_string(), fuel: Some(fuel), ..ReadingForm::default() };
-        self.door.ask(Request::TakeReading { book: self.book.clone(), reading, keep: false }).unwrap();
+        self.door.ask(Request::TakeReading { book: self.book.clone(), reading, keep: false.into() }).unwrap();
     }
 
     fn visit(&mut self, week: i32) {

@@ -16,7 +16,7 @@ fn a_car_is_loaded_once_and_anew_when_something_was_written() {
     assert!(Arc::ptr_eq(&before, &door.car(&book).unwrap()));
     let reading =
         ReadingForm { day: "2026-06-01".to_owned(), reading: "41000".to_owned(), ..ReadingForm::default() };
-    door.ask(Request::TakeReading { book: book.clone(), reading, keep: false }).unwrap();
+    door.ask(Request::TakeReading { book: book.clone(), reading, keep: false.into() }).unwrap();
     assert_eq!(before.readings.len(), 0);
     assert_eq!(door.car(&book).unwrap().readings.len(), 1);
 }

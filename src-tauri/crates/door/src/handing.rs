@@ -85,7 +85,8 @@ impl Door {
         let shown = typed.map(|text| forms::reading_text(text, car.unit(), "reading")).transpose()?;
         if let Some(shown) = shown {
             let reading = Reading { day, shown, status: OdometerStatus::Actual };
-            ask_about(&car, &car.track, reading, form.keep).map_err(|refusal| refusal.at("reading"))?;
+            ask_about(&car, &car.track, reading, &form.keep.into())
+                .map_err(|refusal| refusal.at("reading"))?;
         }
         let words = forms::note(&form.words, "words")?;
         let said = HandoverContent { day, shown, words, papers: !form.without_papers, ends: Vec::new() };

@@ -61,7 +61,7 @@ impl Door {
         let book = book.to_owned();
         let line = |of: usize| lines.get(of).cloned().unwrap_or_default();
         let request = match step.what.clone() {
-            What::Reading(reading) => Request::TakeReading { book, reading, keep: true },
+            What::Reading(reading) => Request::TakeReading { book, reading, keep: true.into() },
             What::Measured(measured) => Request::WriteMeasured { book, measured },
             What::Visit { form, receipt } => {
                 let papers = receipt.map(|receipt| self.photograph(&book, &receipt)).transpose()?;

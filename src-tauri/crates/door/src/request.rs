@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
 use crate::{
-    BoughtForm, HereForm, ItemForm, MeasuredForm, PartNoteForm, PlanForm, ReadingForm, TroubleForm,
+    BoughtForm, HereForm, ItemForm, Keep, MeasuredForm, PartNoteForm, PlanForm, ReadingForm, TroubleForm,
     VehicleForm, VisitForm,
 };
 
@@ -221,10 +221,9 @@ pub enum Request {
         book: String,
         /// What was read.
         reading: ReadingForm,
-        /// The owner has been asked about an implausible reading, or about fuel whose numbers disagree, and wants it
-        /// kept.
+        /// What the owner has been asked, about an implausible reading or fuel whose numbers disagree, and wants kept.
         #[serde(default)]
-        keep: bool,
+        keep: Keep,
     },
     /// Writes that the instrument was replaced.
     ReplaceInstrument {
@@ -265,10 +264,9 @@ pub enum Request {
         /// Why, in the owner's words; may be empty.
         #[serde(default)]
         why: String,
-        /// The owner has been asked about an implausible reading, or about fuel whose numbers disagree, and wants it
-        /// kept.
+        /// What the owner has been asked, about an implausible reading or fuel whose numbers disagree, and wants kept.
         #[serde(default)]
-        keep: bool,
+        keep: Keep,
     },
     /// Puts a corrected visit in place of an earlier one, which stays readable.
     AmendVisit {

@@ -13,7 +13,7 @@ use units::{BookId, Day, Distance, SubjectId};
 
 use crate::car::Car;
 use crate::{
-    BoughtForm, Door, MeasuredForm, PartNoteForm, PlanForm, ReadingForm, Refusal, Request, VehicleForm,
+    BoughtForm, Door, Keep, MeasuredForm, PartNoteForm, PlanForm, ReadingForm, Refusal, Request, VehicleForm,
     VisitForm, WrittenView, forms, refuse,
 };
 
@@ -27,13 +27,13 @@ impl Door {
         match request {
             Request::AddVehicle { vehicle } => self.add_vehicle(&vehicle),
             Request::ChangeVehicle { book, vehicle } => self.change_vehicle(book.parse()?, &vehicle),
-            Request::TakeReading { book, reading, keep } => self.take_reading(&book, &reading, keep),
+            Request::TakeReading { book, reading, keep } => self.take_reading(&book, &reading, &keep),
             Request::ReplaceInstrument { book, day, old, new } => {
                 self.replace_instrument(&book, &day, &old, &new)
             }
             Request::RecordVisit { book, visit, keep } => self.record_visit(&book, &visit, keep),
             Request::AmendReading { book, subject, reading, why, keep } => {
-                self.amend_reading(&book, subject.parse()?, &reading, &why, keep)
+                self.amend_reading(&book, subject.parse()?, &reading, &why, &keep)
             }
             Request::AmendVisit { book, subject, visit, why, keep } => {
                 self.amend_visit(&book, subject.parse()?, &visit, &why, keep)
@@ -94,7 +94,7 @@ impl Door {
         Ok(WrittenView { warnings, ..changed })
     }
 
-    fn take_reading(&mut self, book: &str, form: &ReadingForm, keep: bool) -> Result<WrittenView, Refusal> {
+    fn take_reading(&mut self, book: &str, form: &ReadingForm, keep: &Keep) -> Result<WrittenView, Refusal> {
         let car = self.car(book)?;
         let reading = self.read_reading(&car, &car.track, form, keep)?;
         self.write(car.book, Change::Begin(Content::Reading(reading)))
@@ -106,7 +106,7 @@ impl Door {
         subject: SubjectId,
         form: &ReadingForm,
         why: &str,
-        keep: bool,
+        keep: &Keep,
     ) -> Result<WrittenView, Refusal> {
         let car = self.car(book)?;
         let reading = self.read_reading(&car, &car.track_without(subject), form, keep)?;
@@ -119,7 +119,7 @@ impl Door {
         car: &Car,
         track: &Track,
         form: &ReadingForm,
-        keep: bool,
+        keep: &Keep,
     ) -> Result<ReadingContent, Refusal> {
         let reading = forms::reading(form, &car.vehicle, self.clock.today(), keep);
         let reading = reading.map_err(|refusal| refusal.within("reading"))?;
@@ -179,7 +179,7 @@ impl Door {
         self.paper_lines(car.book, &visit.papers).map_err(|refusal| refusal.at("visit.papers"))?;
         if let Some(shown) = visit.shown {
             let reading = Reading { day: visit.day, shown, status: OdometerStatus::Actual };
-            ask_about(car, track, reading, keep).map_err(|refusal| refusal.at("visit.reading"))?;
+            ask_about(car, track, reading, &keep.into()).map_err(|refusal| refusal.at("visit.reading"))?;
         }
         Ok(visit)
     }
@@ -299,13 +299,12 @@ fn written(written: Written) -> WrittenView {
     WrittenView { book: written.book.to_string(), subject: written.subject.to_string(), warnings: Vec::new() }
 }
 
-/// Asks once about a reading that can hardly be; `keep` says that the owner has been asked.
-pub(crate) fn ask_about(car: &Car, track: &Track, reading: Reading, keep: bool) -> Result<(), Refusal> {
+/// Asks once about a reading that can hardly be; `keep` says what the owner has been asked.
+pub(crate) fn ask_about(car: &Car, track: &Track, reading: Reading, keep: &Keep) -> Result<(), Refusal> {
     let shown = |distance: Distance| forms::shown(distance, car.unit());
-    let about = |code: &str| Refusal::new(code).with("reading", shown(reading.shown)).keepable();
+    let about = |code: &str| Refusal::new(code).with("reading", shown(reading.shown));
     let compared = |code: &str, than: Distance, on: Day| about(code).with("than", shown(than)).with("on", on);
     let question = match track.plausibility(reading) {
-        _ if keep => return Ok(()),
         Plausibility::Fine => return Ok(()),
         Plausibility::Lower { than, on } => compared("reading-lower", than, on),
         Plausibility::Higher { than, on } => compared("reading-higher", than, on),
@@ -313,5 +312,5 @@ pub(crate) fn ask_about(car: &Car, track: &Track, reading: Reading, keep: bool) 
             about("reading-too-fast").with("per-day", shown(per_day)).with("from", from).with("to", to)
         }
     };
-    Err(question)
+    keep.ask(question)
 }

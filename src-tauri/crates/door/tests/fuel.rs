@@ -48,7 +48,7 @@ impl Case {
             fuel: Some(fuel),
             ..ReadingForm::default()
         };
-        self.write(Request::TakeReading { book: self.book.clone(), reading, keep: true })
+        self.write(Request::TakeReading { book: self.book.clone(), reading, keep: true.into() })
     }
 
     /// Six fills: 36 L on 500 km, 10 and 32 L on 600 km, one after a fill that nobody wrote down, 35.5 L on 500 km.

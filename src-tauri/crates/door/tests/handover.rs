@@ -507,6 +507,6 @@ fn a_reading_can_not_be_taken_after_the_handover_but_on_it() {
     assert_eq!((last.day.as_str(), last.reading.count), ("2018-06-01", 71_200));
     // Even a reading that can hardly be is not asked about any more.
     let reading = ReadingForm { reading: "5".to_owned(), ..ReadingForm::default() };
-    let refused = first.written(Request::TakeReading { book, reading, keep: false }).unwrap_err();
+    let refused = first.written(Request::TakeReading { book, reading, keep: false.into() }).unwrap_err();
     assert_eq!((refused.code.as_str(), refused.can_keep), ("handed-over", false));
 }

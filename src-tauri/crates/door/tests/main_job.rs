@@ -57,7 +57,7 @@ fn reading(text: &str) -> ReadingForm {
 }
 
 fn take(door: &mut Door, book: &str, reading: ReadingForm, keep: bool) -> Result<Response, Refusal> {
-    door.ask(Request::TakeReading { book: book.to_owned(), reading, keep })
+    door.ask(Request::TakeReading { book: book.to_owned(), reading, keep: keep.into() })
 }
 
 #[test]

@@ -57,7 +57,7 @@ impl Case {
 
     fn read(&mut self, reading: &str) {
         let reading = ReadingForm { reading: reading.to_owned(), ..ReadingForm::default() };
-        self.door.ask(Request::TakeReading { book: self.book.clone(), reading, keep: false }).unwrap();
+        self.door.ask(Request::TakeReading { book: self.book.clone(), reading, keep: false.into() }).unwrap();
     }
 
     fn ask_parts(&mut self, item: Option<u32>) -> Result<Response, Refusal> {

@@ -3,7 +3,7 @@
 #![allow(clippy::unwrap_used)]
 
 use door::{
-    Clock, Door, FuelForm, FuelView, LineContent, PumpView, ReadingForm, Refusal, Request, Response,
+    Clock, Door, FuelForm, FuelView, Keep, LineContent, PumpView, ReadingForm, Refusal, Request, Response,
     VehicleForm,
 };
 
@@ -40,14 +40,20 @@ fn fuel(amount: &str, price: &str, total: &str) -> FuelForm {
 }
 
 impl Case {
-    fn take(&mut self, day: &str, reading: &str, fuel: FuelForm, keep: bool) -> Result<String, Refusal> {
+    fn take(
+        &mut self,
+        day: &str,
+        reading: &str,
+        fuel: FuelForm,
+        keep: impl Into<Keep>,
+    ) -> Result<String, Refusal> {
         let reading = ReadingForm {
             day: day.to_owned(),
             reading: reading.to_owned(),
             fuel: Some(fuel),
             ..ReadingForm::default()
         };
-        match self.door.ask(Request::TakeReading { book: self.book.clone(), reading, keep })? {
+        match self.door.ask(Request::TakeReading { book: self.book.clone(), reading, keep: keep.into() })? {
             Response::Written(written) => Ok(written.subject),
             other => panic!("{other:?}"),
         }
@@ -114,6 +120,21 @@ fn three_that_disagree_are_asked_about_once_and_can_be_kept() {
     let kept = case.line(&kept);
     assert_eq!(money(kept.price.as_ref()), "1.689 EUR");
     assert_eq!(money(kept.total.as_ref()), "96.76 EUR");
+}
+
+#[test]
+fn each_question_is_asked_though_another_has_been_answered() {
+    let mut case = case("petrol", "km");
+    case.written("50000", fuel("41.30", "1.689", "69.76"));
+    let mistyped = fuel("41.30", "1.689", "96.76");
+    let answered = |codes: &[&str]| Keep::Asked(codes.iter().map(|&code| code.to_owned()).collect());
+    let first = case.take("", "49000", mistyped.clone(), false).unwrap_err();
+    assert_eq!((first.code.as_str(), first.can_keep), ("fuel-disagrees", true));
+    let second = case.take("", "49000", mistyped.clone(), answered(&["fuel-disagrees"])).unwrap_err();
+    assert_eq!((second.code.as_str(), second.can_keep), ("reading-lower", true));
+    let other = case.take("", "49000", mistyped.clone(), answered(&["reading-lower"])).unwrap_err();
+    assert_eq!(other.code, "fuel-disagrees");
+    case.take("", "49000", mistyped, answered(&["fuel-disagrees", "reading-lower"])).unwrap();
 }
 
 #[test]

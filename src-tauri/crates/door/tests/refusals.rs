@@ -126,7 +126,7 @@ impl Shelf {
     }
 
     fn take(&self, reading: ReadingForm) -> Request {
-        Request::TakeReading { book: self.book.clone(), reading, keep: false }
+        Request::TakeReading { book: self.book.clone(), reading, keep: false.into() }
     }
 
     fn record(&self, visit: VisitForm) -> Request {

@@ -38,7 +38,7 @@ fn case() -> Case {
     };
     let mut case = Case { door, book: written.book, _folder: folder };
     let reading = ReadingForm { reading: "90000".to_owned(), ..ReadingForm::default() };
-    case.written(Request::TakeReading { book: case.book.clone(), reading, keep: false });
+    case.written(Request::TakeReading { book: case.book.clone(), reading, keep: false.into() });
     case
 }
 

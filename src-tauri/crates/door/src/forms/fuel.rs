@@ -6,11 +6,11 @@ use rules::vehicle::EngineKind;
 use units::{Amount, Currency, Energy, Money, UnitPrice, Volume, VolumeUnit};
 
 use super::{currency, money};
-use crate::{FuelForm, Refusal};
+use crate::{FuelForm, Keep, Refusal};
 
 /// Fuel for a car with this engine. What two of amount, price and total leave open is worked out; three that
 /// disagree are asked about, unless the owner wants them kept.
-pub(super) fn fuel(form: &FuelForm, engine: EngineKind, keep: bool) -> Result<Fuel, Refusal> {
+pub(super) fn fuel(form: &FuelForm, engine: EngineKind, keep: &Keep) -> Result<Fuel, Refusal> {
     let kind = kind(&form.kind, engine)?;
     let unit = unit(&form.unit, kind.unwrap_or(FuelKind::own(engine)))?;
     let fill = fill(&form.fill)?;
@@ -35,12 +35,10 @@ struct Typed {
 
 impl Typed {
     /// The amount, and the total if there is one.
-    fn settle(&self, keep: bool) -> Result<(Amount, Option<Money>), Refusal> {
+    fn settle(&self, keep: &Keep) -> Result<(Amount, Option<Money>), Refusal> {
         let settled = settle(self.amount, self.unit, self.price, self.total);
-        if let Settled::Disagrees(worked_out) = settled
-            && !keep
-        {
-            return Err(self.disagree(worked_out));
+        if let Settled::Disagrees(worked_out) = settled {
+            keep.ask(self.disagree(worked_out))?;
         }
         let total = if let Settled::Total(total) = settled { Some(total) } else { self.total };
         let amount = match settled {
@@ -62,7 +60,6 @@ impl Typed {
             .with("price", self.price.map(|price| price.to_string()).unwrap_or_default())
             .with("total", self.total.map(|total| total.to_string()).unwrap_or_default())
             .with("worked-out", worked_out)
-            .keepable()
             .at("total")
     }
 }

@@ -8,14 +8,14 @@ use units::{Day, Distance, DistanceUnit};
 use super::day_or;
 use super::fuel::fuel;
 use super::visit::papers;
-use crate::{ReadingForm, Refusal};
+use crate::{Keep, ReadingForm, Refusal};
 
-/// A reading, with its fuel if there is any; `keep` says that the owner has been asked about what can hardly be.
+/// A reading, with its fuel if there is any; `keep` says what the owner has been asked of what can hardly be.
 pub(crate) fn reading(
     form: &ReadingForm,
     vehicle: &Vehicle,
     today: Day,
-    keep: bool,
+    keep: &Keep,
 ) -> Result<ReadingContent, Refusal> {
     let fuel = form.fuel.as_ref().map(|form| fuel(form, vehicle.engine, keep));
     Ok(ReadingContent {

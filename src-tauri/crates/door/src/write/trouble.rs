@@ -49,7 +49,7 @@ impl Door {
         }
         if let Some(shown) = trouble.shown {
             let reading = Reading { day: trouble.day, shown, status: OdometerStatus::Actual };
-            ask_about(car, track, reading, keep).map_err(|refusal| refusal.at("trouble.reading"))?;
+            ask_about(car, track, reading, &keep.into()).map_err(|refusal| refusal.at("trouble.reading"))?;
         }
         Ok(trouble)
     }
