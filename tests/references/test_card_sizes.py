@@ -176,7 +176,7 @@ def read_both(pdf, page, dpi, where):
     return found[0]
 
 
-@pytest.mark.parametrize("dpi", (200, 300))
+@pytest.mark.parametrize("dpi", (150, 200, 300))
 @pytest.mark.parametrize("size", SIZES)
 def test_two_independent_readers_read_the_square_of_every_size(printed, size, dpi, tmp_path):
     texts = {read_both(printed[size, paper], SQUARE[size], dpi, tmp_path) for paper in ("own", "letter")}
