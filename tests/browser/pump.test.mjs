@@ -1,12 +1,10 @@
 // The pump at phone size against the real core: three taps and Save, one question, the way back, the third of three
 // amounts, a draft that outlasts a killed browser, contrast in sun and dark; and what its numbers earn in the book.
 import assert from 'node:assert/strict';
-import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { chromium as playwright } from 'playwright-core';
-import { axe, browser, folder, gone, holds, listen, serve, wellkept } from './support.mjs';
+import { axe, browser, browserOn, folder, gone, holds, killAllOn, listen, serve, wellkept } from './support.mjs';
 
 const PHONE = { width: 360, height: 740 };
 const TODAY = '2026-06-01';
@@ -148,25 +146,17 @@ test('every word reaches 7 : 1 in light and in dark (WCAG 2.2, 1.4.6)', async ()
   await page.emulateMedia({ colorScheme: 'light' });
 });
 
-/** A browser of its own with its own profile, which can be killed like an app, and is when the test `t` is over. */
+/** A browser with its own profile, which can be killed like an app, and is when the test `t` is over. */
 async function killable(t, profile) {
-  const args = ['--headless', '--no-sandbox', '--disable-gpu', '--no-first-run', `--user-data-dir=${profile}`, '--remote-debugging-port=0'];
-  const running = spawn(process.env.CHROMIUM ?? '/usr/bin/chromium', args, { stdio: ['ignore', 'ignore', 'pipe'] });
-  const ended = once(running, 'exit');
-  const kill = async () => { running.kill('SIGKILL'); await ended; };
+  const context = await browserOn(profile);
+  const ended = once(context, 'close');
+  const kill = async () => {
+    killAllOn(`--user-data-dir=${profile}`);
+    await ended;
+  };
   // A browser that is left running would keep the whole run from ending.
   t.after(kill);
-  let said = '';
-  const address = await new Promise((resolve, reject) => {
-    running.stderr.on('data', (data) => {
-      said += data;
-      const found = said.match(/ws:\/\/\S+/);
-      if (found) resolve(found[0]);
-    });
-    running.on('exit', () => reject(new Error(said)));
-  });
-  const over = await playwright.connectOverCDP(address, { timeout: 90_000 });
-  const inside = over.contexts()[0].pages()[0] ?? (await over.contexts()[0].newPage());
+  const inside = context.pages()[0] ?? (await context.newPage());
   await inside.goto(`${server.address}#/pump`);
   await instrument(inside).waitFor();
   return { inside, kill };

@@ -1,7 +1,7 @@
 // What the browser tests share: the program, a served shelf, a browser.
 import assert from 'node:assert/strict';
 import { execFileSync, spawn } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -39,10 +39,28 @@ export async function serve(shelf, ...options) {
   return { address, stop: () => server.kill() };
 }
 
-export function browser() {
-  const args = ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run'];
-  const quiet = ['--disable-background-networking', '--disable-component-update', '--disable-sync'];
-  return chromium.launch({ executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium', args: [...args, ...quiet] });
+const CHROMIUM = {
+  executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+  args: [
+    ...['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run'],
+    ...['--disable-background-networking', '--disable-component-update', '--disable-sync'],
+  ],
+};
+
+export const browser = () => chromium.launch(CHROMIUM);
+
+/** A browser with a profile of its own, which outlasts it. */
+export const browserOn = (profile) => chromium.launchPersistentContext(profile, CHROMIUM);
+
+/** Kills every process that was started with this folder in its command line, so that it has no time for anything. */
+export function killAllOn(folder) {
+  for (const id of readdirSync('/proc').filter((name) => /^\d+$/.test(name))) {
+    try {
+      if (readFileSync(`/proc/${id}/cmdline`, 'utf8').includes(folder)) process.kill(Number(id), 'SIGKILL');
+    } catch {
+      // It has ended by itself in the meantime.
+    }
+  }
 }
 
 /** Waits until nothing of it is shown: what a page takes away, it may take away after what it puts there. */
