@@ -19,7 +19,7 @@ before(async () => {
   server = await serve(shelf.path, '--today', TODAY);
   chromium = await browser();
   page = await chromium.newPage({ viewport: { width: 360, height: 740 }, locale: 'en-GB' });
-  page.setDefaultTimeout(8000);
+  page.setDefaultTimeout(20_000);
   // What is refused on purpose is answered with 422.
   complaints = listen(page, (text) => / 422 /.test(text));
   await page.goto(server.address);

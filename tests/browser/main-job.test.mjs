@@ -17,7 +17,7 @@ before(async () => {
   server = await serve(shelf.path);
   chromium = await browser();
   page = await chromium.newPage({ viewport: { width: 360, height: 740 } });
-  page.setDefaultTimeout(8000);
+  page.setDefaultTimeout(20_000);
   // A refusal comes as 422, which the browser's console calls an error although the page says it in a sentence.
   complaints = listen(page, (text) => / 422 /.test(text));
   await page.goto(server.address);

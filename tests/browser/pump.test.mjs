@@ -19,7 +19,7 @@ before(async () => {
   server = await serve(shelf.path);
   chromium = await browser();
   page = await chromium.newPage({ viewport: PHONE });
-  page.setDefaultTimeout(8000);
+  page.setDefaultTimeout(20_000);
   complaints = listen(page, (text) => / 422 /.test(text));
   await page.goto(server.address);
   await page.getByLabel('What you call it').fill('Thistle');

@@ -24,7 +24,7 @@ before(async () => {
   server = await serve(shelf.path, '--today', TODAY);
   chromium = await browser();
   page = await chromium.newPage({ viewport: { width: 360, height: 740 }, locale: 'en-GB' });
-  page.setDefaultTimeout(8000);
+  page.setDefaultTimeout(20_000);
   complaints = listen(page);
   await page.goto(server.address);
   await page.getByLabel('Car in hand').selectOption({ label: 'Pip' });

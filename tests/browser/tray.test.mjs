@@ -16,7 +16,7 @@ before(async () => {
   server = await serve(shelf.path);
   chromium = await browser();
   page = await chromium.newPage({ viewport: { width: 360, height: 740 } });
-  page.setDefaultTimeout(8000);
+  page.setDefaultTimeout(20_000);
   complaints = listen(page);
   await page.goto(server.address);
   await page.getByLabel('What you call it').fill('Thistle');

@@ -36,7 +36,7 @@ before(async () => {
   const context = await chromium.newContext({ viewport: UPRIGHT, locale: 'en-GB', reducedMotion: 'reduce' });
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   page = await context.newPage();
-  page.setDefaultTimeout(8000);
+  page.setDefaultTimeout(20_000);
   complaints = listen(page);
   await page.goto(server.address);
   await page.getByLabel('Car in hand').selectOption({ label: CAR });
