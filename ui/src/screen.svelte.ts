@@ -5,6 +5,8 @@ import type { Refusal, Request } from './door/types';
 
 export class Screen<R extends Request> {
   view = $state.raw<Answer<R['ask']>>();
+  /** What the view in sight answers. */
+  answered = $state.raw<R>();
   refusal = $state.raw<Refusal>();
   #latest = 0;
 
@@ -16,7 +18,7 @@ export class Screen<R extends Request> {
     const turn = ++this.#latest;
     try {
       const view = await ask(request);
-      if (turn === this.#latest) [this.view, this.refusal] = [view, undefined];
+      if (turn === this.#latest) [this.view, this.answered, this.refusal] = [view, request, undefined];
     } catch (thrown) {
       if (turn === this.#latest) this.refusal = refusalOf(thrown);
     }
