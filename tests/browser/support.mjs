@@ -63,8 +63,8 @@ export function killAllOn(folder) {
   }
 }
 
-/** Waits until nothing of it is shown: what a page takes away, it may take away after what it puts there. */
-export const gone = (locator) => locator.first().waitFor({ state: 'hidden' });
+/** Waits until nothing of it is there: what a page takes away, it may take away after what it puts there. */
+export const gone = (locator) => locator.first().waitFor({ state: 'detached' });
 
 /** Waits until a field holds this, and fails with what it held instead. */
 export async function holds(field, wanted, message) {
