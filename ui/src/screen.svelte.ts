@@ -29,6 +29,13 @@ export class Screen<R extends Request> {
 export class Change {
   busy = $state(false);
   refusal = $state.raw<Refusal>();
+  /** The questions that were answered with 'keep it', as long as what they were about stands. */
+  answered: string[] = [];
+
+  /** Answers the question that is asked with 'keep it'. */
+  keep() {
+    if (this.refusal) this.answered.push(this.refusal.code);
+  }
 
   /** Runs a change and gives what it returns; nothing when it was refused or another is under way. */
   async run<T>(work: () => Promise<T>): Promise<T | undefined> {

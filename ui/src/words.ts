@@ -21,7 +21,7 @@ const files = import.meta.glob<string>('../../src-tauri/crates/words/lang/*/{cat
 const languages = wholeLanguages(Object.keys(files));
 
 /** The language on screen: the first that the reader wants and that there is. */
-export const language = wanted().map(primary).find((tag) => languages.has(tag)) ?? FALLBACK;
+export const language = firstOf(languages);
 
 /** The locale of dates and numbers: the reader's own region where he has one for this language. */
 export const locale = wanted().find((tag) => primary(tag) === language) ?? (language === 'en' ? 'en-GB' : language);
@@ -81,8 +81,14 @@ function wanted(): readonly string[] {
   return globalThis.navigator?.languages ?? [];
 }
 
+/** The first of the languages that a reader wants which is one of these, or English. */
+export function firstOf<Tag extends string>(spoken: Iterable<Tag>, tags = wanted()): Tag | typeof FALLBACK {
+  const known: ReadonlySet<string> = new Set(spoken);
+  return (tags.map(primary).find((tag) => known.has(tag)) as Tag | undefined) ?? FALLBACK;
+}
+
 function primary(tag: string): string {
-  return tag.split('-')[0] ?? tag;
+  return (tag.split('-')[0] ?? tag).toLowerCase();
 }
 
 function folderOf(path: string): string {

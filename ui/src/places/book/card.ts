@@ -1,6 +1,7 @@
 // What the choices of the card are, and with which of them it begins.
 
 import type { CardLang, CardOptions, CardPaper, CardSize, ReportOptions, VinShown } from '../../door/types';
+import { firstOf } from '../../words';
 
 export const SIZES: readonly CardSize[] = ['id1', 'a6', 'a5', 'a4'];
 export const PAPERS: readonly CardPaper[] = ['own', 'a4', 'letter'];
@@ -14,13 +15,8 @@ export const BEGIN: CardOptions = {
   vin: 'whole',
   hide_names: false,
   prices: false,
-  lang: firstOf(globalThis.navigator?.languages ?? []),
+  lang: firstOf(LANGS),
 };
-
-/** The first of the languages that a reader wants in which a card can be printed, or English. */
-export function firstOf(wanted: readonly string[]): CardLang {
-  return wanted.flatMap((tag) => LANGS.filter((lang) => lang === tag.split('-')[0]?.toLowerCase()))[0] ?? 'en';
-}
 
 /** A language by its own name, under which whoever reads it looks for it. */
 export function nameOf(lang: CardLang): string {

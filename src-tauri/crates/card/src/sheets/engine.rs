@@ -74,10 +74,7 @@ pub fn refused(faults: &[SourceDiagnostic]) -> CardError {
 pub fn printable(model: &impl Serialize, lang: &str) -> Result<String, CardError> {
     let mut json = serde_json::to_value(model).map_err(|fault| unwritten(&fault))?;
     text::make_printable(&mut json, lang);
-    let lang = text::primary_language(lang);
-    // A report has its language where its card has it.
-    let place = if json.get("card").is_some() { &mut json["card"] } else { &mut json };
-    place["lang"] = lang.into();
+    json["lang"] = text::primary_language(lang).into();
     Ok(json.to_string())
 }
 
