@@ -12,8 +12,8 @@ use std::sync::atomic::{AtomicU64, Ordering};
 use std::sync::{Mutex, PoisonError};
 
 use door::{
-    BriefPage, CardOptions, Clock, Door, HandoverForm, PaperReader, PhotoSize, Refusal, ReportOptions,
-    Request, Response,
+    BriefPage, CardOptions, Clock, Door, Gathered, HandoverForm, PaperReader, PhotoSize, Refusal,
+    ReportOptions, Request, Response,
 };
 use tauri::http::{Response as Answer, StatusCode, header};
 use tauri::ipc::{InvokeBody, Request as Call};
@@ -107,15 +107,13 @@ fn save_card(
     book: &str,
     options: CardOptions,
 ) -> Result<String, Refusal> {
-    let pdf = opened.with(|door| door.card_pdf(book, &options))?;
-    door::save(&documents(&app)?.join("wellkept-card.pdf"), &pdf)
+    save_sheet(&app, "wellkept-card.pdf", &opened.with(|door| door.card(book, &options))?)
 }
 
 /// Writes the brief for a workshop as PDF into the documents, and answers the path.
 #[tauri::command(async)]
 fn save_brief(app: AppHandle, opened: State<'_, Opened>, page: BriefPage) -> Result<String, Refusal> {
-    let pdf = opened.with(|door| door.brief_pdf(page))?;
-    door::save(&documents(&app)?.join("wellkept-brief.pdf"), &pdf)
+    save_sheet(&app, "wellkept-brief.pdf", &opened.with(|door| door.brief(page))?)
 }
 
 /// Writes the full report as PDF into the documents, and answers the path.
@@ -126,9 +124,12 @@ fn save_report(
     book: &str,
     options: ReportOptions,
 ) -> Result<String, Refusal> {
-    // Setting it takes long and needs no door.
-    let gathered = opened.with(|door| door.report(book, &options))?;
-    door::save(&documents(&app)?.join("wellkept-report.pdf"), &gathered.pdf()?)
+    save_sheet(&app, "wellkept-report.pdf", &opened.with(|door| door.report(book, &options))?)
+}
+
+/// Sets a sheet, which takes long and needs no door, and writes it into the documents.
+fn save_sheet(app: &AppHandle, name: &str, gathered: &Gathered) -> Result<String, Refusal> {
+    door::save(&documents(app)?.join(name), &gathered.pdf()?)
 }
 
 /// Packs a book for the next owner into the documents, and hands it over.

@@ -8,8 +8,8 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use door::{
-    CardOptions, Clock, Door, FoundForm, ItemForm, PaperReader, PartForm, Refusal, ReportOptions, Request,
-    Response, ShelfView, ToRead, VisitForm, WrittenView,
+    CardOptions, Clock, Door, FoundForm, Gathered, ItemForm, PaperReader, PartForm, Refusal, ReportOptions,
+    Request, Response, ShelfView, ToRead, VisitForm, WrittenView,
 };
 use words::{Arg, Words};
 
@@ -250,17 +250,19 @@ impl Terminal<'_> {
 
     fn card(&mut self, out: &Path, options: &CardOptions) -> Result<(), Refusal> {
         let book = self.book()?;
-        let pdf = self.door.card_pdf(&book, options)?;
-        let path = door::save(out, &pdf)?;
-        self.answer(&path, |terminal| terminal.say("cli-card-written", &[("path", (&path).into())]));
-        Ok(())
+        let gathered = self.door.card(&book, options)?;
+        self.save_sheet(&gathered, out, "cli-card-written")
     }
 
     fn report(&mut self, out: &Path, options: &ReportOptions) -> Result<(), Refusal> {
         let book = self.book()?;
-        let pdf = self.door.report(&book, options)?.pdf()?;
-        let path = door::save(out, &pdf)?;
-        self.answer(&path, |terminal| terminal.say("cli-report-written", &[("path", (&path).into())]));
+        let gathered = self.door.report(&book, options)?;
+        self.save_sheet(&gathered, out, "cli-report-written")
+    }
+
+    fn save_sheet(&mut self, gathered: &Gathered, out: &Path, written: &str) -> Result<(), Refusal> {
+        let path = door::save(out, &gathered.pdf()?)?;
+        self.answer(&path, |terminal| terminal.say(written, &[("path", (&path).into())]));
         Ok(())
     }
 

@@ -18,7 +18,7 @@ use axum::middleware::{self, Next};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use door::{
-    BriefPage, CardLang, CardOptions, CardPaper, CardSize, Door, PaperReader, PhotoSize, Refusal,
+    BriefPage, CardLang, CardOptions, CardPaper, CardSize, Door, Gathered, PaperReader, PhotoSize, Refusal,
     ReportOptions, VinShown,
 };
 use serde::Deserialize;
@@ -282,7 +282,8 @@ async fn card(
 ) -> Result<Response, Refused> {
     let CardQuery { book, size, paper, vin, hide_names, prices, lang, viewer } = query;
     let options = CardOptions { size, paper, vin, hide_names, prices, lang, viewer };
-    let pdf = server.with(move |door| door.card_pdf(&book, &options)).await?;
+    let gathered = server.with(move |door| door.card(&book, &options)).await?;
+    let pdf = set(gathered).await?;
     let name = "attachment; filename=\"wellkept-card.pdf\"";
     Ok(([(header::CONTENT_TYPE, "application/pdf"), (header::CONTENT_DISPOSITION, name)], pdf)
         .into_response())
@@ -293,19 +294,24 @@ async fn brief(
     State(server): State<Arc<Server>>,
     axum::Json(page): axum::Json<BriefPage>,
 ) -> Result<Response, Refused> {
-    let pdf = server.with(move |door| door.brief_pdf(page)).await?;
+    let gathered = server.with(move |door| door.brief(page)).await?;
+    let pdf = set(gathered).await?;
     Ok(([(header::CONTENT_TYPE, "application/pdf")], pdf).into_response())
 }
 
-/// A report takes long to set, so that it is only gathered while the door is held.
 async fn report(
     State(server): State<Arc<Server>>,
     Query(Book { book }): Query<Book>,
     axum::Json(options): axum::Json<ReportOptions>,
 ) -> Result<Response, Refused> {
     let gathered = server.with(move |door| door.report(&book, &options)).await?;
-    let pdf = aside(move || gathered.pdf()).await?;
+    let pdf = set(gathered).await?;
     Ok(([(header::CONTENT_TYPE, "application/pdf")], pdf).into_response())
+}
+
+/// A sheet takes long to set, so that the door is held only while it is gathered.
+async fn set(gathered: Gathered) -> Result<Vec<u8>, Refused> {
+    aside(move || gathered.pdf()).await
 }
 
 /// A file of the built ui.

@@ -3,7 +3,7 @@
 //! A face (the window, the terminal, the local server) makes a [`Request`], and the door answers with a
 //! [`Response`] that holds one whole screen, or with a [`Refusal`] that the face puts into words. Photos go in
 //! as raw bytes through [`Door::take_in`] and come out through [`Door::photo`]; a card comes out as PDF through
-//! [`Door::card_pdf`].
+//! [`Door::card`].
 //!
 //! This room composes all others: it reads what was typed (`forms`), lets the rules decide, has the book
 //! write, and shows the pages (`screens`). It owns the clock and the randomness. It must never hold a rule of
@@ -42,7 +42,7 @@ use rules::upkeep::Catalogue;
 
 pub use clock::Clock;
 pub use handing::{BookFile, Packed, Packing, open_book_file};
-pub use issue::{GatheredReport, scan_card};
+pub use issue::{Gathered, scan_card};
 pub use keep::Keep;
 pub use papers::{Intake, PhotoSize, prepare_paper, straighten_photo};
 pub use reading::{PaperReader, ToRead};

@@ -42,7 +42,7 @@ impl Shelf {
     /// What the square holds when the card is printed in a language, read off the paper.
     fn square(&self, lang: CardLang, viewer: Option<&str>) -> String {
         let options = CardOptions { lang, viewer: viewer.map(str::to_owned), ..CardOptions::default() };
-        let pdf = self.door.card_pdf(&self.book, &options).unwrap();
+        let pdf = self.door.card(&self.book, &options).unwrap().pdf().unwrap();
         door::scan_card(&pdf).unwrap().remove(0)
     }
 }

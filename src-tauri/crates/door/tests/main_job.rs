@@ -104,7 +104,7 @@ fn a_car_a_visit_and_a_receipt_go_in_and_a_card_comes_out() {
     assert!(door.photo(&hash, PhotoSize::Thumb).unwrap().starts_with(&[0xff, 0xd8]));
 
     let options = CardOptions { viewer: Some("https://card.example/".to_owned()), ..CardOptions::default() };
-    let pdf = door.card_pdf(&book, &options).unwrap();
+    let pdf = door.card(&book, &options).unwrap().pdf().unwrap();
     let text = door::scan_card(&pdf).unwrap().remove(0);
     let Response::CardRead(card) = door.ask(Request::ReadCard { text }).unwrap() else { panic!() };
     assert_eq!((card.name.as_str(), card.vin.as_deref()), ("Thistle", Some("1M8GDM9AXKP042788")));
@@ -193,7 +193,7 @@ fn without_an_address_the_square_says_so_and_an_address_is_held_to_its_form() {
     let folder = tempfile::tempdir().unwrap();
     let mut door = open(&folder);
     let book = add_car(&mut door);
-    let pdf = door.card_pdf(&book, &CardOptions::default()).unwrap();
+    let pdf = door.card(&book, &CardOptions::default()).unwrap().pdf().unwrap();
     let text = door::scan_card(&pdf).unwrap().remove(0);
     assert!(text.contains("Thistle") && text.contains("98"), "{text}");
     assert_eq!(door.ask(Request::ReadCard { text }).unwrap_err().code, "card-plain");

@@ -3,6 +3,7 @@
 mod brief;
 mod claims;
 mod compare;
+mod gathered;
 mod plot;
 mod reading;
 mod record;
@@ -18,7 +19,7 @@ use words::{Face, Words};
 use crate::car::{Car, Visit};
 use crate::{CardOptions, CardPaper, CardSize, CardView, Door, Refusal};
 
-pub use report::GatheredReport;
+pub use gathered::Gathered;
 
 const VIEWER_SETTING: &str = "viewer-address";
 
@@ -74,10 +75,10 @@ impl Door {
         })
     }
 
-    /// The card as PDF/A, ready to print.
-    pub fn card_pdf(&self, book: &str, options: &CardOptions) -> Result<Vec<u8>, Refusal> {
+    /// Gathers the card of a book.
+    pub fn card(&self, book: &str, options: &CardOptions) -> Result<Gathered, Refusal> {
         let issue = self.issue(&*self.car(book)?, options)?;
-        Ok(card::pdf(&issue.model, &issue.options)?)
+        Ok(Gathered::card(issue.model, issue.options))
     }
 
     fn issue(&self, car: &Car, options: &CardOptions) -> Result<Issue, Refusal> {

@@ -4,12 +4,11 @@ mod bars;
 mod visits;
 
 use book::LineFilter;
-use card::{
-    Claims, HeadPrefix, Report, ReportVisit, ReportWords, ReportYear, SheetOptions, SheetSquare, timeline,
-};
+use card::{Claims, HeadPrefix, Report, ReportVisit, ReportWords, ReportYear, SheetSquare, timeline};
 use rules::upkeep::ItemRef;
 use words::{Arg, Words};
 
+use super::gathered::Gathered;
 use super::record::Record;
 use super::sheet::{item_name, reading};
 use crate::car::Car;
@@ -21,23 +20,9 @@ const WORK_LINES: usize = 12;
 /// A report shows so many visits, the newest: some 1 500 pages, where a hundred are many.
 const VISITS_MAX: usize = 5_000;
 
-/// A report that has been gathered.
-#[derive(Debug)]
-pub struct GatheredReport {
-    report: Report,
-    print: SheetOptions,
-}
-
-impl GatheredReport {
-    /// The report as PDF/A and PDF/UA. Needs no door and takes the time.
-    pub fn pdf(&self) -> Result<Vec<u8>, Refusal> {
-        Ok(card::report_pdf(&self.report, &self.print)?)
-    }
-}
-
 impl Door {
     /// Gathers the full report of a book, with small photos of the receipts and no large one.
-    pub fn report(&self, book: &str, options: &ReportOptions) -> Result<GatheredReport, Refusal> {
+    pub fn report(&self, book: &str, options: &ReportOptions) -> Result<Gathered, Refusal> {
         let car = self.car(book)?;
         if car.last_reading().is_none() {
             return Err(Refusal::new("report-no-reading"));
@@ -66,7 +51,7 @@ impl Door {
             words: labels(&sheet.square, &words),
             card: sheet,
         };
-        Ok(GatheredReport { report, print: issue.options })
+        Ok(Gathered::report(report, issue.options))
     }
 
     /// The newest visits of a book, those that are struck out among them, and how many older ones there are.
