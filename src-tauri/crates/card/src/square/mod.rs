@@ -1,10 +1,15 @@
 //! The square: a QR symbol (ISO/IEC 18004) of the smallest version, and as robust as that version allows.
 
+mod mask;
+
 use qrcode::bits::Bits;
+use qrcode::canvas::Canvas;
+use qrcode::ec::construct_codewords;
 use qrcode::types::Mode;
-use qrcode::{Color, EcLevel, QrCode, Version};
+use qrcode::{EcLevel, Version};
 
 use crate::{CardError, Message, ViewerAddress};
+use mask::best_masked;
 
 /// The smallest printed module in micrometres: 0.40 mm.
 pub const MODULE_MIN_UM: u32 = 400;
@@ -103,9 +108,12 @@ impl Square {
             }
         }
         bits.push_terminator(level.into()).map_err(too_long)?;
-        let symbol = QrCode::with_bits(bits, level.into()).map_err(too_long)?;
-        let dark = symbol.into_colors().into_iter().map(|color| color == Color::Dark).collect();
-        Ok(Square { version, level, dark })
+        let (data, checks) =
+            construct_codewords(&bits.into_bytes(), normal(version), level.into()).map_err(too_long)?;
+        let mut symbol = Canvas::new(normal(version), level.into());
+        symbol.draw_all_functional_patterns();
+        symbol.draw_data(&data, &checks);
+        Ok(Square { version, level, dark: best_masked(&symbol) })
     }
 
     /// The version, 1 to 40.
@@ -200,5 +208,4 @@ impl std::fmt::Debug for Square {
 }
 
 #[cfg(test)]
-#[path = "square_tests.rs"]
 mod tests;
