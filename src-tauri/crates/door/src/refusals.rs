@@ -21,7 +21,7 @@ pub const REFUSALS: &[(&str, &[&str])] = &[
     ("fuel-unit", &["text"]),
     ("fuel-amount", &["text"]),
     ("fuel-two-needed", &[]),
-    ("fuel-disagrees", &["amount", "price", "total", "worked-out"]),
+    ("fuel-disagrees", &["amount", "unit", "price", "total", "worked-out"]),
     ("consumption-unit", &["text"]),
     ("parameter", &["text"]),
     ("measured-missing", &[]),

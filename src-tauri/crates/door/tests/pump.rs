@@ -114,8 +114,8 @@ fn three_that_disagree_are_asked_about_once_and_can_be_kept() {
     let refusal = case.take("", "50000", mistyped.clone(), false).unwrap_err();
     assert_eq!((refusal.code.as_str(), refusal.can_keep), ("fuel-disagrees", true));
     assert_eq!(refusal.field.as_deref(), Some("reading.fuel.total"));
-    let named = ["amount", "price", "total", "worked-out"].map(|name| refusal.values[name].as_str());
-    assert_eq!(named, ["41.300", "1.689 EUR", "96.76 EUR", "69.76 EUR"]);
+    let named = ["amount", "unit", "price", "total", "worked-out"].map(|name| refusal.values[name].as_str());
+    assert_eq!(named, ["41.30", "litre", "1.689 EUR", "96.76 EUR", "69.76 EUR"]);
     let kept = case.take("", "50000", mistyped, true).unwrap();
     let kept = case.line(&kept);
     assert_eq!(money(kept.price.as_ref()), "1.689 EUR");

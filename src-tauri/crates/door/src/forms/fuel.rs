@@ -16,6 +16,7 @@ pub(super) fn fuel(form: &FuelForm, engine: EngineKind, keep: &Keep) -> Result<F
     let fill = fill(&form.fill)?;
     let typed = Typed {
         unit,
+        amount_text: form.amount.trim(),
         amount: amount(&form.amount, unit)?,
         price: price(&form.price, &form.currency)?,
         total: money(&form.total, &form.currency, "total")?,
@@ -26,14 +27,15 @@ pub(super) fn fuel(form: &FuelForm, engine: EngineKind, keep: &Keep) -> Result<F
 }
 
 /// Amount, price and total as far as they were typed.
-struct Typed {
+struct Typed<'a> {
     unit: PumpUnit,
+    amount_text: &'a str,
     amount: Option<Amount>,
     price: Option<UnitPrice>,
     total: Option<Money>,
 }
 
-impl Typed {
+impl Typed<'_> {
     /// The amount, and the total if there is one.
     fn settle(&self, keep: &Keep) -> Result<(Amount, Option<Money>), Refusal> {
         let settled = settle(self.amount, self.unit, self.price, self.total);
@@ -54,9 +56,9 @@ impl Typed {
     }
 
     fn disagree(&self, worked_out: Money) -> Refusal {
-        let amount = self.amount.map(|amount| amount_number(amount, self.unit)).unwrap_or_default();
         Refusal::new("fuel-disagrees")
-            .with("amount", amount)
+            .with("amount", self.amount_text)
+            .with("unit", self.unit.key())
             .with("price", self.price.map(|price| price.to_string()).unwrap_or_default())
             .with("total", self.total.map(|total| total.to_string()).unwrap_or_default())
             .with("worked-out", worked_out)

@@ -30,8 +30,13 @@ refusal-fuel-kind = ‘{ $text }’ is nothing that this car takes; choose one o
 refusal-fuel-unit = ‘{ $text }’ is no unit of it; a fuel is counted in litre, us-gallon or imperial-gallon, and electricity in kilowatt-hour.
 refusal-fuel-amount = ‘{ $text }’ is no amount; write a number above 0 and up to 1{"\u00A0"}000 with at most three decimals.
 refusal-fuel-two-needed = The amount is missing; write it, or write the price of one unit and the total, from which it follows.
-# $amount: how much; $price: of one unit, with its currency; $total, $worked-out: with their currency
-refusal-fuel-disagrees = { $amount } at { $price } makes { $worked-out }, and not { $total }; correct one of the three, or keep them if they are as printed.
+# $amount: how much, as typed; $unit: of it; $price: of one unit, with its currency; $total, $worked-out: with their currency
+refusal-fuel-disagrees = { $amount } { $unit ->
+    [us-gallon] US gallons
+    [imperial-gallon] imperial gallons
+    [kilowatt-hour] kWh
+   *[litre] litres
+} at { $price } makes { $worked-out }, and not { $total }; correct one of the three, or keep them if they are as printed.
 refusal-consumption-unit = ‘{ $text }’ is no unit of consumption; choose one of those that are offered.
 refusal-fill = ‘{ $text }’ is no kind of fill; it is full, part or missed.
 refusal-quantity = ‘{ $text }’ is no quantity; write a number above 0 and below 1{"\u00A0"}000{"\u00A0"}000 with at most three decimals.
