@@ -1,3 +1,6 @@
+//! Penalties counted for many lines at once, against the same counted module by module, and masks against those that the
+//! crate `qrcode` chooses.
+
 #![allow(clippy::unwrap_used)]
 
 use qrcode::bits::Bits;
