@@ -34,12 +34,14 @@ impl Door {
         let screen = Screen { car: &car, fills: &fills, catalogue: self.catalogue, today };
         let warnings = warnings.iter().map(|warning| screen.warning(warning));
         let of_no_use = fills.of_no_use().map(|day| FuelWarningView::OtherKind { day: day.to_string() });
+        let kinds = || series.iter().map(|series| screen.kind(series, asked)).collect();
+        let (kinds, (marks, odometer)) = rayon::join(kinds, || (screen.marks(), odometer_view(&car, today)));
         Ok(ConsumptionView {
             vehicle: vehicle_line(&car),
             today: today.to_string(),
-            kinds: series.iter().map(|series| screen.kind(series, asked)).collect(),
-            marks: screen.marks(),
-            odometer: odometer_view(&car, today),
+            kinds,
+            marks,
+            odometer,
             effects: effects().iter().map(effect_view).collect(),
             warnings: warnings.chain(of_no_use).collect(),
         })
@@ -89,7 +91,13 @@ impl Screen<'_> {
     fn kind(&self, series: &Series, asked: Option<ConsumptionUnit>) -> KindUseView {
         let Series { kind, spans, unused } = series;
         let unit = self.fills.consumption_unit(*kind, self.car, asked);
-        let watched = watch(spans);
+        let judged = || {
+            let watched = watch(spans);
+            let helped = helped_views(self.car, *kind, spans, &watched.alarms, self.catalogue);
+            (helped, self.watch(&watched))
+        };
+        let shown = || spans.iter().filter_map(|span| self.span(span, unit)).collect();
+        let ((helped, watch), shown) = rayon::join(judged, shown);
         let units =
             ConsumptionUnit::ALL.into_iter().filter(|other| other.is_electric() == unit.is_electric());
         KindUseView {
@@ -97,12 +105,12 @@ impl Screen<'_> {
             unit: unit.key().to_owned(),
             units: units.map(|unit| unit.key().to_owned()).collect(),
             more_is_better: unit.more_is_better(),
-            spans: spans.iter().filter_map(|span| self.span(span, unit)).collect(),
+            spans: shown,
             unused: unused.iter().map(|unused| self.unused(*kind, unused)).collect(),
             figures: figures_view(spans, unit),
             years: years(spans, unit),
-            helped: helped_views(self.car, *kind, spans, &watched.alarms, self.catalogue),
-            watch: self.watch(&watched),
+            helped,
+            watch,
         }
     }
 

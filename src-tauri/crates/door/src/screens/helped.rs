@@ -1,5 +1,6 @@
 //! Whether the work of each visit changed what the car uses.
 
+use rayon::prelude::*;
 use rules::fuel::{
     Alarm, Answer, FuelKind, Question, Season, Span, Swing, Verdict, are_near, around, helped, may_help,
     sets_apart,
@@ -13,7 +14,8 @@ use crate::car::{Car, Visit};
 use crate::{HelpedView, VerdictView};
 
 /// The answers for every visit with work that can change what the car uses, newest first; without those of which
-/// nothing can ever be said, because no span lies on one of their sides.
+/// nothing can ever be said, because no span lies on one of their sides. Each is worked out by itself, on as many
+/// cores as there are.
 pub(super) fn helped_views(
     car: &Car,
     kind: FuelKind,
@@ -33,7 +35,7 @@ pub(super) fn helped_views(
         let near = asked.iter().filter(|other| are_near(spans, other.content.day, day)).count();
         (!never).then(|| helped_view(visit, &answer, near - 1, catalogue))
     };
-    asked.iter().filter_map(|visit| answer(visit)).collect()
+    asked.par_iter().filter_map(|visit| answer(visit)).collect()
 }
 
 fn helped_view(visit: &Visit, answer: &Answer, others_near: usize, catalogue: &Catalogue) -> HelpedView {
