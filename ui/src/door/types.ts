@@ -1768,17 +1768,21 @@ writers: Array<WriterView>, };
 
 export type HelpedView = {
 /**
- * The visit's line.
+ * The line of the visit or of the trouble.
  */
 subject: string,
 /**
- * Its day.
+ * The day of it.
  */
 day: string,
 /**
- * What was done.
+ * What was done at the visit.
  */
 items: Array<ItemView>,
+/**
+ * The codes that were cleared, as far as they were written down; nothing for a visit.
+ */
+cleared: Array<string> | null,
 /**
  * The answer.
  */
@@ -1796,7 +1800,7 @@ before: number,
  */
 after: number,
 /**
- * How many other visits with such work lie within a tank of this one: the answer is for all of them together.
+ * How many other such visits or clearings lie within a tank of this one: the answer is for all of them together.
  */
 others_near: number,
 /**

@@ -462,6 +462,7 @@ export interface Words {
   'odd-other-kind': 'day';
   'helped-title': never;
   'helped-more': never;
+  'helped-cleared': 'count' | 'codes';
   'helped-none': never;
   'helped-better': 'low' | 'high';
   'helped-worse': 'low' | 'high';

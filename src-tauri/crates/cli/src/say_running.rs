@@ -73,7 +73,7 @@ fn alarm(words: &Words, alarm: &AlarmView) -> String {
     words.say("cli-uses-more", &args)
 }
 
-/// Whether a visit helped, never as a bare percentage.
+/// Whether a visit helped, or what let codes be cleared, never as a bare percentage.
 fn helped(words: &Words, helped: &HelpedView) -> String {
     let items: Vec<_> = helped.items.iter().map(|one| item(words, one)).collect();
     let verdict = match &helped.verdict {
@@ -94,7 +94,13 @@ fn helped(words: &Words, helped: &HelpedView) -> String {
         others => words.say("cli-others-near", &[("others", others.into())]),
     };
     let told: Vec<_> = [verdict, near].into_iter().filter(|text| !text.is_empty()).collect();
-    format!("{}  {}: {}", helped.day, items.join(", "), told.join("; "))
+    let what = match &helped.cleared {
+        None => items.join(", "),
+        Some(codes) => {
+            words.say("cli-cleared", &[("codes", codes.join(", ").into()), ("count", codes.len().into())])
+        }
+    };
+    format!("{}  {what}: {}", helped.day, told.join("; "))
 }
 
 /// The bills, then what the distance cost.

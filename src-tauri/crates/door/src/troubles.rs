@@ -29,6 +29,15 @@ pub(crate) struct ReadScan {
     cleared: bool,
 }
 
+/// Codes that were cleared at once.
+pub(crate) struct Clearing {
+    /// The trouble's line.
+    pub subject: SubjectId,
+    pub day: Day,
+    /// Those that the scan before it had, each once; none where it was not written down.
+    pub codes: BTreeSet<Code>,
+}
+
 impl Door {
     /// The troubles that count, oldest first.
     pub(crate) fn troubles(&self, book: BookId) -> Result<Vec<TroubleRow>, Refusal> {
@@ -65,6 +74,17 @@ pub(crate) fn read_scans(troubles: &[TroubleRow], car: &Car) -> Vec<ReadScan> {
         cleared: scan.cleared,
     });
     read.collect()
+}
+
+/// When codes were cleared, in the order of the troubles.
+pub(crate) fn clearings(troubles: &[TroubleRow]) -> Vec<Clearing> {
+    let scans = troubles.iter().flat_map(|row| row.content.scans.iter().map(|scan| (row.subject, scan)));
+    let cleared = scans.filter(|(_, scan)| scan.cleared).map(|(subject, scan)| Clearing {
+        subject,
+        day: scan.day,
+        codes: codes::read(&scan.text).codes.iter().map(|reported| reported.code).collect(),
+    });
+    cleared.collect()
 }
 
 /// Every code of these scans, each once, in ascending order.

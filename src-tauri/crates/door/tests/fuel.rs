@@ -3,8 +3,8 @@
 
 use door::{
     BoughtForm, Clock, ConsumptionView, CostsView, Day, Door, FuelForm, ItemForm, MeasuredForm,
-    MeasuredValueForm, MeasurementsView, PartForm, ReadingForm, Request, Response, VehicleForm, VerdictView,
-    VisitForm,
+    MeasuredValueForm, MeasurementsView, PartForm, ReadingForm, Request, Response, ScanForm, TroubleForm,
+    VehicleForm, VerdictView, VisitForm,
 };
 
 const TODAY: &str = "2025-06-01";
@@ -276,6 +276,31 @@ fn measured_view(case: &mut Case) -> MeasurementsView {
         panic!()
     };
     view
+}
+
+#[test]
+fn codes_that_were_cleared_are_asked_about_as_work_is() {
+    let mut case = case().filled();
+    let cleared = |day: &str, text: &str| ScanForm {
+        day: day.to_owned(),
+        text: text.to_owned(),
+        cleared: true,
+        ..ScanForm::default()
+    };
+    let trouble = TroubleForm {
+        day: "2025-01-19".to_owned(),
+        scans: vec![cleared("2025-01-19", "P0171 P0300"), cleared("2025-02-16", "")],
+        ..TroubleForm::default()
+    };
+    let subject = case.write(Request::WriteTrouble { book: case.book.clone(), trouble, keep: false });
+    let helped = case.fuel(None).kinds[0].helped.clone();
+    let told: Vec<_> = helped
+        .iter()
+        .map(|one| (one.day.as_str(), one.cleared.clone().unwrap(), one.before, one.after, one.others_near))
+        .collect();
+    let codes = vec!["P0171".to_owned(), "P0300".to_owned()];
+    assert_eq!(told, [("2025-02-16", vec![], 2, 1, 1), ("2025-01-19", codes, 1, 2, 1)]);
+    assert!(helped.iter().all(|one| one.subject == subject && one.items.is_empty()), "{helped:?}");
 }
 
 /// The household: a brake of the estate dragged for most of a year and was freed, and the petrol car's trim creeps up.

@@ -152,15 +152,17 @@ pub struct ChangeView {
     pub high: String,
 }
 
-/// Whether the work of a visit helped.
+/// Whether the work of a visit helped, or whatever let codes be cleared.
 #[derive(Debug, Clone, Serialize, Deserialize, TS)]
 pub struct HelpedView {
-    /// The visit's line.
+    /// The line of the visit or of the trouble.
     pub subject: String,
-    /// Its day.
+    /// The day of it.
     pub day: String,
-    /// What was done.
+    /// What was done at the visit.
     pub items: Vec<ItemView>,
+    /// The codes that were cleared, as far as they were written down; nothing for a visit.
+    pub cleared: Option<Vec<String>>,
     /// The answer.
     pub verdict: VerdictView,
     /// By how much more the car used after than before; nothing with fewer than two spans on either side.
@@ -169,7 +171,7 @@ pub struct HelpedView {
     pub before: u32,
     /// How many spans after counted.
     pub after: u32,
-    /// How many other visits with such work lie within a tank of this one: the answer is for all of them together.
+    /// How many other such visits or clearings lie within a tank of this one: the answer is for all of them together.
     pub others_near: usize,
     /// In percent, what the season may have done that the spans do not tell; nothing where it was fitted with them.
     pub season_may_be: Option<String>,

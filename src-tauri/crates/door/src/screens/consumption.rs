@@ -14,6 +14,7 @@ use super::odometer::odometer_view;
 use super::places::vehicle_line;
 use super::show::{item_view, reading_of, unit_key};
 use crate::car::{Car, Visit};
+use crate::troubles::{Clearing, clearings};
 use crate::{
     AlarmView, ChangeView, ConsumptionView, DatedUseView, Door, EffectView, FiguresView, FuelSpanView,
     FuelWarningView, KindUseView, MarkView, Reading, Refusal, StandingView, UnusedSpanView, WatchView,
@@ -31,7 +32,9 @@ impl Door {
         let today = self.clock.today();
         let fills = Fills::of_car(&car);
         let (series, warnings) = fills.spans(&car);
-        let screen = Screen { car: &car, fills: &fills, catalogue: self.catalogue, today };
+        let clearings = clearings(&self.troubles(car.book)?);
+        let screen =
+            Screen { car: &car, fills: &fills, clearings: &clearings, catalogue: self.catalogue, today };
         let warnings = warnings.iter().map(|warning| screen.warning(warning));
         let of_no_use = fills.of_no_use().map(|day| FuelWarningView::OtherKind { day: day.to_string() });
         let kinds = || series.iter().map(|series| screen.kind(series, asked)).collect();
@@ -83,6 +86,7 @@ fn asked_unit(key: &str) -> Result<ConsumptionUnit, Refusal> {
 struct Screen<'a> {
     car: &'a Car,
     fills: &'a Fills,
+    clearings: &'a [Clearing],
     catalogue: &'a Catalogue,
     today: Day,
 }
@@ -93,7 +97,8 @@ impl Screen<'_> {
         let unit = self.fills.consumption_unit(*kind, self.car, asked);
         let judged = || {
             let watched = watch(spans);
-            let helped = helped_views(self.car, *kind, spans, &watched.alarms, self.catalogue);
+            let helped =
+                helped_views(self.car, self.clearings, *kind, spans, &watched.alarms, self.catalogue);
             (helped, self.watch(&watched))
         };
         let shown = || spans.iter().filter_map(|span| self.span(span, unit)).collect();

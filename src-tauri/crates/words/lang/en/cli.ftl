@@ -236,8 +236,13 @@ cli-cannot-tell = cannot tell yet: about { $more ->
 cli-can-never-tell = cannot be told: too few tanks before it
 # $others: how many
 cli-others-near = { $others ->
-    [one] together with another visit at about the same time
-   *[other] together with { $others } other visits at about the same time
+    [one] together with another entry at about the same time
+   *[other] together with { $others } other entries at about the same time
+}
+# $codes: the codes, if they were written down; $count: how many
+cli-cleared = { $count ->
+    [0] codes cleared
+   *[other] { $codes } cleared
 }
 
 # What the car costs.

@@ -669,6 +669,11 @@ odd-reading-falls = The reading of { $day } is lower than that of a fill before 
 odd-other-kind = The fill of { $day } is of a kind that this car does not take by its sheet; it counts for nothing.
 helped-title = Did it help?
 helped-more = What else moves consumption, and the plot
+# $codes: the codes, if they were written down; $count: how many
+helped-cleared = { $count ->
+    [0] codes cleared
+   *[other] { $codes } cleared
+}
 helped-none = No visit lies between enough full tanks to say anything.
 # $low, $high, $percent: in percent
 helped-better = Yes: the car has used { $low } to { $high } % less since.
@@ -686,10 +691,10 @@ helped-cannot-tell-yet = { $kind ->
     } for a difference of 3 %.
 }
 helped-cannot-tell = Cannot tell: there is too little from before to compare with.
-# $others: how many other visits lie within a tank of this one
+# $others: how many other visits or clearings of codes lie within a tank of this one
 helped-together = { $others ->
-    [one] This is said of it and one other visit close by together.
-   *[other] This is said of it and { $others } other visits close by together.
+    [one] This is said of it and one other entry close by together.
+   *[other] This is said of it and { $others } other entries close by together.
 }
 # $before, $after: how many full tanks were compared; $season: in percent
 helped-compared = { $before } full tanks before, { $after } after; right in 95 cases of 100.

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { FuelSpanView, HelpedView, MarkView, OdometerView } from '../../../door/types';
-import { comparedText, effectText, helpedText, isFound, numbered, otherMarks, pointsOf, spanRows, spansSince, startOf, stretchesOf, unusedText, useSentence, warningOf, workText, yearLevels } from './lib';
+import { askedText, comparedText, effectText, helpedText, isFound, numbered, otherMarks, pointsOf, spanRows, spansSince, startOf, stretchesOf, unusedText, useSentence, warningOf, workText, yearLevels } from './lib';
 import { odometerRows, odometerSentence, planOf, wasReplaced } from './odometer';
 import { watchText } from '../../../parts/watch';
 import { shiftText, signed } from './watch';
@@ -77,7 +77,7 @@ describe('the words of the plot', () => {
 
 describe('whether it helped', () => {
   const helped = (verdict: HelpedView['verdict']): HelpedView => ({
-    subject: 's', day: '2026-01-01', items: [], verdict, change: { low: '-5.0', high: '-2.0' }, before: 12, after: 9, others_near: 0, season_may_be: null,
+    subject: 's', day: '2026-01-01', items: [], cleared: null, verdict, change: { low: '-5.0', high: '-2.0' }, before: 12, after: 9, others_near: 0, season_may_be: null,
   });
   const better = helped({ verdict: 'better', low: '2.0', high: '5.0' });
 
@@ -85,6 +85,12 @@ describe('whether it helped', () => {
     expect(helpedText(better, 'fuel')).toBe('Yes: the car has used 2.0 to 5.0 % less since.');
     expect(helpedText(helped({ verdict: 'worse', low: '1.0', high: '4.0' }), 'fuel')).toContain('1.0 to 4.0 % more');
     expect(helpedText(helped({ verdict: 'no-larger-than', percent: '3.0' }), 'fuel')).toBe('No difference larger than 3.0 %.');
+  });
+
+  it('is asked of work and of codes that were cleared', () => {
+    expect(askedText({ ...better, items: [{ of: 'own', name: 'Thermostat' }] })).toBe('Thermostat');
+    expect(askedText({ ...better, cleared: ['P0171', 'P0300'] })).toBe('P0171, P0300 cleared');
+    expect(askedText({ ...better, cleared: [] })).toBe('codes cleared');
   });
 
   it('says how much more is needed, of tanks or of charges', () => {

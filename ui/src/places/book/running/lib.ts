@@ -77,6 +77,11 @@ export function workText(items: ItemView[]): string {
   return say('and-more', { name: itemNames(items.slice(0, MOST_NAMES - 1)), count: items.length - MOST_NAMES + 1 });
 }
 
+/** What it is asked of whether it helped: the work of a visit, or the codes that were cleared. */
+export function askedText({ items, cleared }: HelpedView): string {
+  return cleared === null ? workText(items) : say('helped-cleared', { codes: cleared.join(', '), count: cleared.length });
+}
+
 /** The spans as rows of a table, newest first. */
 export function spanRows(spans: FuelSpanView[], unit: string): string[][] {
   return spans.toReversed().map((span) => [day(span.to), use(span.used, unit), reading(span.distance), amountTaken(span.amount), reading(span.reading)]);
