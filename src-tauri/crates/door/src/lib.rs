@@ -2,8 +2,8 @@
 //!
 //! A face (the window, the terminal, the local server) makes a [`Request`], and the door answers with a
 //! [`Response`] that holds one whole screen, or with a [`Refusal`] that the face puts into words. Photos go in
-//! as raw bytes through [`Door::take_in`] and come out through [`Door::photo`]; a card comes out as PDF through
-//! [`Door::card`].
+//! as raw bytes through [`Door::take_in`] and come out through [`Door::photo`]; what is printed is
+//! gathered, as by [`Door::card`], and set as PDF by [`Gathered::pdf`], which needs no door.
 //!
 //! This room composes all others: it reads what was typed (`forms`), lets the rules decide, has the book
 //! write, and shows the pages (`screens`). It owns the clock and the randomness. It must never hold a rule of

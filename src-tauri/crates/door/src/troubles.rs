@@ -82,14 +82,18 @@ pub(crate) fn clearings(troubles: &[TroubleRow]) -> Vec<Clearing> {
     let cleared = scans.filter(|(_, scan)| scan.cleared).map(|(subject, scan)| Clearing {
         subject,
         day: scan.day,
-        codes: codes::read(&scan.text).codes.iter().map(|reported| reported.code).collect(),
+        codes: codes_in(&codes::read(&scan.text)).collect(),
     });
     cleared.collect()
 }
 
 /// Every code of these scans, each once, in ascending order.
 pub(crate) fn codes_of(scans: &[ReadScan]) -> BTreeSet<Code> {
-    scans.iter().flat_map(|read| read.scan.codes.iter().map(|reported| reported.code)).collect()
+    scans.iter().flat_map(|read| codes_in(&read.scan)).collect()
+}
+
+fn codes_in(scan: &Scan) -> impl Iterator<Item = Code> {
+    scan.codes.iter().map(|reported| reported.code)
 }
 
 /// The life of a code in these scans.

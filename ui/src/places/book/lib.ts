@@ -87,6 +87,12 @@ export function struckText({ says, struck: why }: BookLine): string {
   return why ? say('line-struck-why', { why }) : say('line-struck');
 }
 
+/** Whether it can be asked of a line whether consumption changed: of a visit, and of codes that were cleared. */
+export function mayHaveHelped({ says, struck }: BookLine): boolean {
+  if (struck !== null) return false;
+  return says.kind === 'visit' || (says.kind === 'trouble' && says.trouble.scans.some(({ cleared }) => cleared));
+}
+
 /** Only readings and visits can be put right; a paper is thrown away, a handover taken back, and the car itself stays. */
 export function canAmend({ says, struck }: BookLine): boolean {
   return struck === null && (says.kind === 'reading' || says.kind === 'visit');
