@@ -2,6 +2,7 @@
 
 use image::RgbImage;
 use imageproc::geometric_transformations::Projection;
+use rayon::prelude::*;
 
 use super::Corners;
 use super::geometry::{Point, Quad};
@@ -26,16 +27,22 @@ pub(crate) fn straightened(photo: &RgbImage, corners: Corners) -> Result<RgbImag
     if photo.width() < 2 || photo.height() < 2 {
         return Err(PaperError::Corners);
     }
-    for (down, row) in (0u16..).zip(paper.as_mut().chunks_exact_mut(3 * width as usize)) {
+    let rows: Vec<_> = (0u16..).zip(paper.as_mut().chunks_exact_mut(3 * width as usize)).collect();
+    rows.into_par_iter().for_each(|(down, row)| {
         let place = |across: u16| fixed(projection * (f32::from(across), f32::from(down) + 0.5));
-        let mut from = place(0);
-        for (stretch, pixels) in (1u16..).zip(row.chunks_mut(3 * STRETCH as usize)) {
-            let to = place(stretch * STRETCH);
-            draw(photo, from, to, pixels);
-            from = to;
-        }
-    }
+        draw_row(photo, place, row);
+    });
     Ok(paper)
+}
+
+/// Draws a row of the paper, given where on the photo each place of it is.
+fn draw_row(photo: &RgbImage, place: impl Fn(u16) -> (i32, i32), row: &mut [u8]) {
+    let mut from = place(0);
+    for (stretch, pixels) in (1u16..).zip(row.chunks_mut(3 * STRETCH as usize)) {
+        let to = place(stretch * STRETCH);
+        draw(photo, from, to, pixels);
+        from = to;
+    }
 }
 
 /// Draws up to [`STRETCH`] pixels that lie evenly on the photo, from the one place to the other.
