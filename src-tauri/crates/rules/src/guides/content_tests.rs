@@ -87,11 +87,74 @@ fn a_step_that_raises_the_car_or_runs_the_engine_is_a_hazard() {
     for guide in guides().guides() {
         let has = |keys: &[&str]| guide.steps.iter().any(|step| keys.contains(&step.key.as_str()));
         assert_eq!(has(&["raise"]), guide.hazards.contains(&Hazard::RaisedCar), "{}", guide.key);
-        let runs = has(&["run", "start", "idle", "crank", "watch"]);
+        let runs = has(&["run", "start", "idle", "crank", "watch", "rinse", "charge-volts"]);
         assert!(!runs || guide.hazards.contains(&Hazard::RunningEngine), "{}", guide.key);
         let torque = |number: &u32| guides().value(*number).unwrap().key.ends_with("torque");
         let tightens = guide.steps.iter().any(|step| step.values.iter().any(torque));
         assert!(!tightens || guide.tools.contains(&"torque-wrench".to_owned()), "{}", guide.key);
+    }
+}
+
+/// What a step with one of these keys does, in whatever guide it stands: the engine runs or the car is driven.
+const RUNS: [&str; 11] =
+    ["run", "start", "idle", "crank", "watch", "rinse", "warm", "drive", "steady", "charge-volts", "pump"];
+
+/// A car that shakes on its stands with the engine running comes down on whoever is beneath it.
+#[test]
+fn a_raised_car_is_lowered_before_the_engine_runs() {
+    let mut raised = 0;
+    for guide in guides().guides() {
+        let mut up = false;
+        for step in &guide.steps {
+            let key = step.key.as_str();
+            if key == "raise" || key == "raise-again" {
+                assert!(!up, "{} raises the car twice", guide.key);
+                up = true;
+                raised += 1;
+            } else if key == "lower" || key == "lower-again" {
+                assert!(up, "{} lowers a car that stands", guide.key);
+                up = false;
+            }
+            assert!(!(up && RUNS.contains(&key)), "{} runs the engine on stands: {key}", guide.key);
+        }
+        assert!(!up, "{} leaves the car on its stands", guide.key);
+    }
+    assert_eq!(raised, 7);
+}
+
+/// The words of the steps say the same as their keys do.
+#[test]
+fn a_step_whose_words_run_the_engine_has_a_key_that_does() {
+    let said: Vec<_> = include_str!("../../../words/lang/en/guides.ftl")
+        .lines()
+        .filter_map(|line| line.strip_prefix("guide-")?.split_once(" = "))
+        .collect();
+    for guide in guides().guides() {
+        for step in &guide.steps {
+            let word = format!("{}-step-{}", guide.key, step.key);
+            let (_, said) = said.iter().find(|(key, _)| *key == word).unwrap();
+            let runs = ["it idle", "run it", "engine running", "start outdoors", "helper starts"];
+            let asks = runs.iter().any(|words| said.to_lowercase().contains(words));
+            assert!(!asks || RUNS.contains(&step.key.as_str()), "{word}: {said}");
+        }
+    }
+}
+
+/// Where one step makes another safe, it comes first.
+#[test]
+fn what_makes_a_step_safe_comes_before_it() {
+    for (guide, steps) in [
+        ("glow-plugs", &["test", "leads", "warm", "off", "loosen"][..]),
+        ("fuel-filter", &["pressure", "loosen", "lines", "wipe", "bleed", "start"]),
+        ("fuel-filter-water", &["close", "prime", "start"]),
+        ("battery-change", &["keeper", "minus", "plus", "connect", "start"]),
+        ("brake-look", &["cool", "loosen", "raise", "on", "lower", "wheel", "pump"]),
+        ("wheel-change", &["cool", "loosen", "raise", "on", "snug", "lower", "torque"]),
+    ] {
+        let guide = guides().guides().iter().find(|known| known.key == guide).unwrap();
+        let place = |key: &&str| guide.steps.iter().position(|step| step.key == *key).unwrap();
+        let places: Vec<_> = steps.iter().map(place).collect();
+        assert!(places.is_sorted(), "{}: {steps:?} stand at {places:?}", guide.key);
     }
 }
 
