@@ -2,7 +2,7 @@
 // and given back, and a plan that follows what the car has and what was found on it.
 import assert from 'node:assert/strict';
 import { after, before, test } from 'node:test';
-import { browser, folder, holds, listen, serve, wellkept } from './support.mjs';
+import { browser, folder, holds, listen, readCautions, serve, wellkept } from './support.mjs';
 
 const TODAY = '2026-06-01';
 const CAR = 'Pip';
@@ -165,7 +165,7 @@ test('a measured tread moves the tyres', async () => {
   await page.getByLabel('Find a job by name').fill('tyre tread');
   await page.getByRole('checkbox', { name: /^Tyre tread and damage, check/ }).check();
   await button('Go on with this job').click();
-  await button('I have read this; go on').click();
+  await readCautions(page);
   await page.getByLabel('Tread depth in mm').fill('2.8');
   await holds(page.getByLabel('Tyres', { exact: true }), 'within-limits');
   await button('Write it into the book').click();

@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { browser, folder, holds, listen, serve } from './support.mjs';
+import { browser, folder, holds, listen, readCautions, serve } from './support.mjs';
 
 const shelf = folder();
 let server;
@@ -75,7 +75,7 @@ test('a visit with a part and the receipt goes in', async () => {
   await go('bay');
   await page.getByRole('checkbox', { name: /^Engine oil and filter/ }).check();
   await button('Go on with this job').click();
-  await button('I have read this; go on').click();
+  await readCautions(page);
   // The browser's driver puts the cursor in front when it focuses a field, so a finger and a keyboard do it here.
   await page.getByLabel('Reading in km').click();
   await page.keyboard.type('431');

@@ -90,3 +90,11 @@ export function listen(page, pardoned = () => false) {
   });
   return complaints;
 }
+
+/** Reads what can hurt: the grave cautions one by one, then the others, and goes on. */
+export async function readCautions(page) {
+  await page.getByRole('heading', { name: 'Before the first step' }).waitFor();
+  const each = page.getByRole('button', { name: /^I have read it/ });
+  while (await each.count()) await each.first().click();
+  await page.getByRole('button', { name: 'I have read this; go on' }).click();
+}

@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { browser, folder, gone, holds, listen, serve, wellkept } from './support.mjs';
+import { browser, folder, gone, holds, listen, readCautions, serve, wellkept } from './support.mjs';
 
 const TODAY = '2026-06-01';
 const CAR = 'Pip';
@@ -123,6 +123,8 @@ test('the brief is one page of facts, copied as text, and no diagnosis', async (
 test('what was found ends the trouble with a visit, and the book remembers the cause', async () => {
   await page.getByRole('link', { name: 'Back to the trouble' }).click();
   await heading('Check this next').waitFor();
+  const grave = page.locator('#next-check + div').getByRole('button', { name: /^I have read it/ });
+  while (await grave.count()) await grave.first().click();
   await button('Something is wrong there').first().click();
   await heading(/^Something was found/).waitFor();
   await page.locator('[aria-busy=false]').first().waitFor();
@@ -150,8 +152,7 @@ test("a car's number is written on the sheet and stands in the guide, cautions b
   await open('#/bay/guide%20oil-and-filter');
   await heading('Before the first step').waitFor();
   await gone(heading(/^Steps/));
-  for (const each = button(/^I have read it/); await each.count(); ) await each.first().click();
-  await button('I have read this; go on').click();
+  await readCautions(page);
   await heading(/^Steps: 0 of/).waitFor();
   await page.locator('.value', { hasText: 'Torque of the drain plug' }).getByText('31').waitFor();
   await fits();

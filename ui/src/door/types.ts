@@ -91,7 +91,11 @@ tray: Array<PaperView>,
 /**
  * The guides for this car.
  */
-guides: Array<GuideLine>, };
+guides: Array<GuideLine>,
+/**
+ * What the cautions of the jobs are, in the order in which they are read; the last one always holds.
+ */
+cautions: Array<CautionView>, };
 
 export type Because = { "because": "looks-for",
 /**
@@ -1890,7 +1894,7 @@ state: StateKey,
  */
 workshop: boolean,
 /**
- * The keys of the cautions that come before the first step.
+ * The keys of the cautions that come before the first step; what each is stands in [`BayView`].
  */
 cautions: Array<string>,
 /**
@@ -3675,6 +3679,16 @@ engines: Array<string>,
  */
 catalogue: Array<CatalogueLine>, };
 
+export type SignView = { "is": "symptom",
+/**
+ * Its key.
+ */
+symptom: string, } | { "is": "code",
+/**
+ * The code: `P0524`.
+ */
+code: string, };
+
 export type SpanView = {
 /**
  * The earliest day.
@@ -3760,9 +3774,9 @@ danger: string,
  */
 urgency: StopUrgency,
 /**
- * The key of the symptom that shows it.
+ * What shows it.
  */
-symptom: string, };
+sign: SignView, };
 
 export type StretchView = {
 /**
@@ -4007,6 +4021,14 @@ other: number,
  * The checks still to make, first to last.
  */
 checks: Array<CheckRow>,
+/**
+ * What the cautions of the checks are, in the order in which they are read.
+ */
+cautions: Array<CautionView>,
+/**
+ * The keys of checks that would stand among them, but must not be made as things are: see `stop`.
+ */
+held: Array<string>,
 /**
  * What this order of checks costs.
  */

@@ -5,11 +5,6 @@ interface Waking {
   request(kind: 'screen'): Promise<{ release(): Promise<void> }>;
 }
 
-/** Whether this device lets a page keep its screen lit. */
-export function canStayAwake(): boolean {
-  return waking() !== undefined;
-}
-
 /**
  * Keeps the screen lit until the returned function is called. The device lets go whenever the page is out of sight, so
  * it is asked again when the page comes back. Never throws: a device that refuses goes to sleep, as it would anyway.

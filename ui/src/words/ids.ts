@@ -354,6 +354,7 @@ export interface Words {
   'item-own-add': never;
   'item-more': never;
   'item-more-choose': never;
+  'cautions-of-jobs': never;
   'cautions-title': never;
   'cautions-read': never;
   'caution-hot-engine-name': never;
@@ -892,10 +893,14 @@ export interface Words {
   'stop-first-stop': never;
   'stop-first-gently': never;
   'stop-first-soon': never;
+  'stop-code': 'code';
   'stop-defers': never;
   'stop-unknown': never;
   'check-next': never;
   'check-then': never;
+  'check-nothing-told': never;
+  'check-cautions-left': never;
+  'check-held': 'checks';
   'check-none': never;
   'check-row': 'check' | 'time';
   'check-more': 'count';

@@ -125,6 +125,7 @@ pub(crate) fn complaint<'a>(
         answers: answers.collect(),
         owned: here.owned.iter().cloned().collect(),
         lacking: here.lacking.iter().cloned().collect(),
+        at_night: here.at_night,
         ..Complaint::of(&car.vehicle, today)
     })
 }

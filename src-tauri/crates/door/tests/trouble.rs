@@ -5,7 +5,8 @@
 use door::{
     AnswerForm, AnswerKey, Because, BriefView, Clock, CodeView, CodesView, Day, Door, EndForm, GuideView,
     HereForm, ItemForm, ItemView, KnownView, LineContent, ReadingForm, Request, Response, ScanForm,
-    SheetView, TodayView, TroubleForm, TroubleLine, TroubleView, TroublesView, VehicleForm, VisitForm,
+    SheetView, SignView, StopUrgency, TodayView, TroubleForm, TroubleLine, TroubleView, TroublesView,
+    VehicleForm, VisitForm,
 };
 
 const TODAY: &str = "2026-06-01";
@@ -170,6 +171,34 @@ fn stop_comes_before_any_list() {
     let dark = HereForm { at_night: true, ..HereForm::default() };
     let [day, night] = [HereForm::default(), dark].map(|here| case.ask(shows(&["charge-lamp"]), here).stop);
     assert_eq!((day[0].danger.as_str(), night[0].danger.as_str()), ("charging", "charging-at-night"));
+}
+
+/// A code says stop as a lamp does, and what it forbids is named and not listed.
+#[test]
+fn a_code_without_oil_pressure_says_stop_and_holds_back_what_runs_the_engine() {
+    let trouble = TroubleForm { scans: vec![scan(TODAY, "P0524")], ..TroubleForm::default() };
+    let view = case().view(trouble);
+    let [stop] = &view.stop[..] else { panic!("{:?}", view.stop) };
+    assert_eq!((stop.danger.as_str(), stop.urgency), ("oil-pressure", StopUrgency::Stop));
+    assert_eq!(stop.sign, SignView::Code { code: "P0524".to_owned() });
+    assert!(view.checks.iter().all(|row| !view.held.contains(&row.check)));
+    assert!(view.checks.iter().any(|row| row.check == "read-dipstick"), "{:?}", view.checks);
+}
+
+#[test]
+fn every_caution_of_a_check_is_told_and_the_grave_ones_one_by_one() {
+    let view = case().view(shows(&["grinding-when-braking", "uses-oil", "milky-oil", "hard-cold-start"]));
+    for key in view.checks.iter().flat_map(|row| &row.cautions) {
+        assert!(view.cautions.iter().any(|caution| caution.key == *key), "{key}");
+    }
+    let grave = |key: &str| view.cautions.iter().any(|caution| caution.key == key && caution.one_by_one);
+    assert!(grave("jacking") && grave("fumes") && !grave("hot-engine"));
+}
+
+#[test]
+fn before_anything_was_told_nothing_is_suspected() {
+    let view = case().view(TroubleForm::default());
+    assert!(view.checks.is_empty() && view.held.is_empty() && view.other == 1_000);
 }
 
 #[test]

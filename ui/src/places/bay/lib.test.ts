@@ -35,19 +35,21 @@ const view: BayView = {
   currency: 'EUR',
   tray: [],
   guides: [],
+  cautions: [],
 };
 
 describe('cautions', () => {
-  it('come once each, the gravest first, and close with the handbook', () => {
-    expect(cautionsFor([oil, belt])).toEqual(['jacking', 'workshop', 'moving-parts', 'hot-engine', 'used-fluids', 'handbook']);
+  const caution = (key: string) => ({ key, one_by_one: key === 'jacking', sources: [] });
+  const known = ['high-voltage', 'jacking', 'workshop', 'moving-parts', 'hot-engine', 'used-fluids', 'handbook'].map(caution);
+  const keysFor = (jobs: JobView[]) => cautionsFor(known, jobs).map(({ key }) => key);
+
+  it('come once each, in the order in which they are read, and close with the handbook', () => {
+    expect(keysFor([oil, belt])).toEqual(['jacking', 'workshop', 'moving-parts', 'hot-engine', 'used-fluids', 'handbook']);
+    expect(cautionsFor(known, [oil])[0]?.one_by_one).toBe(true);
   });
 
   it('defer to the handbook even where nothing else is known', () => {
-    expect(cautionsFor([])).toEqual(['handbook']);
-  });
-
-  it('lose none that this version has no rank for', () => {
-    expect(cautionsFor([{ ...oil, cautions: ['falling-glass'] }])).toContain('falling-glass');
+    expect(keysFor([])).toEqual(['handbook']);
   });
 
   it('stand before the form for the owner and not for a workshop', () => {

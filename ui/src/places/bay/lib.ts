@@ -1,6 +1,6 @@
 // The bay: which cautions come before the chosen jobs, and what the visit form starts with.
 
-import type { BayView, ItemForm, JobView, PartForm, PartView, VisitForm } from '../../door/types';
+import type { BayView, CautionView, ItemForm, JobView, PartForm, PartView, VisitForm } from '../../door/types';
 import type { TroubleEnd, WorkDone } from '../../parts/bay';
 import type { FromPaper } from '../../parts/from-paper';
 import { cleaned, eachOnce, emptyVisit, itemForm, partAgain, readingOn, sameItem } from '../../parts/visit/lib';
@@ -25,21 +25,6 @@ export interface BayDraft {
   /** The trouble that ends with it. */
   ends?: TroubleEnd;
 }
-
-/** The order in which cautions are read: what kills first. */
-const GRAVEST_FIRST = [
-  'high-voltage',
-  'jacking',
-  'fuel',
-  'fumes',
-  'pressure',
-  'workshop',
-  'moving-parts',
-  'hot-engine',
-  'battery',
-  'brake-dust',
-  'used-fluids',
-];
 
 /** A visit of today, whose reading begins with digits that will not have changed since the last one. */
 export function freshDraft({ currency, today, leading }: BayView): BayDraft {
@@ -108,10 +93,9 @@ export function chosenJobs(jobs: JobView[], items: ItemForm[]): JobView[] {
 }
 
 /** The cautions of all chosen jobs, each once, the gravest first; `handbook` always closes the list. */
-export function cautionsFor(jobs: JobView[]): string[] {
+export function cautionsFor(known: CautionView[], jobs: JobView[]): CautionView[] {
   const keys = new Set(jobs.flatMap((job) => (job.workshop ? [...job.cautions, 'workshop'] : job.cautions)));
-  const rank = (key: string) => (GRAVEST_FIRST.includes(key) ? GRAVEST_FIRST.indexOf(key) : GRAVEST_FIRST.length);
-  return [...[...keys].sort((a, b) => rank(a) - rank(b)), 'handbook'];
+  return known.filter(({ key }) => keys.has(key) || key === 'handbook');
 }
 
 /** The step behind 'choose': a workshop has read its own cautions. */

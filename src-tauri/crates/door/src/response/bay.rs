@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-use super::{GuideLine, ItemView, PaperView, PartView, StateKey, VehicleLine};
+use super::{CautionView, GuideLine, ItemView, PaperView, PartView, StateKey, VehicleLine};
 
 /// The Bay screen.
 #[derive(Debug, Clone, Serialize, Deserialize, TS)]
@@ -24,6 +24,8 @@ pub struct BayView {
     pub tray: Vec<PaperView>,
     /// The guides for this car.
     pub guides: Vec<GuideLine>,
+    /// What the cautions of the jobs are, in the order in which they are read; the last one always holds.
+    pub cautions: Vec<CautionView>,
 }
 
 /// A job that can be chosen.
@@ -35,7 +37,7 @@ pub struct JobView {
     pub state: StateKey,
     /// It belongs in a workshop.
     pub workshop: bool,
-    /// The keys of the cautions that come before the first step.
+    /// The keys of the cautions that come before the first step; what each is stands in [`BayView`].
     pub cautions: Vec<String>,
     /// The parts fitted the last time.
     pub parts: Vec<PartView>,

@@ -5,7 +5,9 @@
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-use super::{CodeView, CodesView, DatedReading, FrameView, ItemView, ReadinessView, VehicleLine};
+use super::{
+    CautionView, CodeView, CodesView, DatedReading, FrameView, ItemView, ReadinessView, VehicleLine,
+};
 use crate::{AnswerForm, TroubleForm};
 
 /// One trouble: what to read before anything else, what it may be, and the checks in their order.
@@ -29,6 +31,10 @@ pub struct TroubleView {
     pub other: u16,
     /// The checks still to make, first to last.
     pub checks: Vec<CheckRow>,
+    /// What the cautions of the checks are, in the order in which they are read.
+    pub cautions: Vec<CautionView>,
+    /// The keys of checks that would stand among them, but must not be made as things are: see `stop`.
+    pub held: Vec<String>,
     /// What this order of checks costs.
     pub costs: CheckCosts,
     /// Every symptom that this car can show, in the order in which they are asked, by headings.
@@ -44,8 +50,24 @@ pub struct StopView {
     pub danger: String,
     /// How pressing it is.
     pub urgency: StopUrgency,
-    /// The key of the symptom that shows it.
-    pub symptom: String,
+    /// What shows it.
+    pub sign: SignView,
+}
+
+/// What shows a danger.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(tag = "is", rename_all = "kebab-case")]
+pub enum SignView {
+    /// A symptom.
+    Symptom {
+        /// Its key.
+        symptom: String,
+    },
+    /// A code.
+    Code {
+        /// The code: `P0524`.
+        code: String,
+    },
 }
 
 /// How pressing a danger is.

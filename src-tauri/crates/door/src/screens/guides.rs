@@ -124,6 +124,11 @@ fn step_view(step: &rules::guides::CarStep<'_>) -> StepView {
     StepView { key: step.step.key.clone(), values: step.values.iter().map(key).collect() }
 }
 
+/// Every caution, in the order in which they are read: what kills first.
+pub(super) fn cautions() -> Result<Vec<CautionView>, Refusal> {
+    Ok(Guides::shipped()?.cautions().iter().map(caution_view).collect())
+}
+
 fn caution_view(caution: &Caution) -> CautionView {
     CautionView {
         key: caution.key.clone(),

@@ -8,7 +8,7 @@ use units::{BookId, Money, WriterKey};
 use super::consumption::standing_alarm;
 use super::due::{due_view, last_parts, measured_view, state_key, workshop};
 use super::fills::{FillRow, Fills};
-use super::guides::GuideKeys;
+use super::guides::{GuideKeys, cautions};
 use super::show::{engine_key, item_view, money_view, paper_view, reading_of};
 use super::stock::Stock;
 use super::visits::Ahead;
@@ -104,6 +104,7 @@ impl Door {
             currency: last_cost(&car.visits).map(|cost| cost.currency.code().to_owned()).unwrap_or_default(),
             tray: self.tray(car.book)?,
             guides,
+            cautions: cautions()?,
         })
     }
 }
@@ -197,7 +198,7 @@ fn job(line: &DueLine, car: &Car, ahead: &Ahead<'_>, guides: &GuideKeys, catalog
         item: item_view(&line.item, catalogue),
         state: state_key(line.state),
         workshop: workshop(&line.item, catalogue),
-        cautions: cautions(&line.item, car, catalogue),
+        cautions: caution_keys(&line.item, car, catalogue),
         parts: if line.state == State::Ahead { Vec::new() } else { last_parts(&line.item, car, catalogue) },
         minutes: car.plan.item(&line.item).and_then(|planned| planned.row).map(|row| row.minutes),
         in_next_visit: ahead.is_next(&line.item),
@@ -206,7 +207,7 @@ fn job(line: &DueLine, car: &Car, ahead: &Ahead<'_>, guides: &GuideKeys, catalog
 }
 
 /// The keys of the cautions that come before the first step.
-fn cautions(item: &ItemRef, car: &Car, catalogue: &Catalogue) -> Vec<String> {
+fn caution_keys(item: &ItemRef, car: &Car, catalogue: &Catalogue) -> Vec<String> {
     let cautions = catalogue.row(item).map(|row| row.cautions_for(car.vehicle.engine));
     cautions.into_iter().flatten().map(|caution| caution.key().to_owned()).collect()
 }

@@ -2,18 +2,19 @@
 
 use book::content::{Said, TroubleContent};
 use rules::trouble::codes::{self, Scan};
-use rules::trouble::{Complaint, Danger, Suspect, Trouble, Urgency};
+use rules::trouble::{Complaint, Danger, Sign, Stop, Suspect, Trouble, Urgency};
 use rules::vehicle::Vehicle;
 use units::{DistanceUnit, SubjectId};
 
 use super::checks::{check_rows, costs, mend_view, per_mille};
 use super::codes::{code_of_book, scan_view};
+use super::guides::cautions;
 use super::places::vehicle_line;
 use crate::car::Car;
 use crate::troubles::{TroubleRow, causes_before, codes_of, complaint, read_scans};
 use crate::{
-    AnswerForm, AnswerKey, Door, EndForm, EndView, HereForm, Refusal, ScanForm, StopUrgency, StopView,
-    SuspectView, SymptomLine, ToolLine, TroubleForm, TroubleLine, TroubleView, TroublesView, forms,
+    AnswerForm, AnswerKey, Door, EndForm, EndView, HereForm, Refusal, ScanForm, SignView, StopUrgency,
+    StopView, SuspectView, SymptomLine, ToolLine, TroubleForm, TroubleLine, TroubleView, TroublesView, forms,
 };
 
 impl Door {
@@ -66,11 +67,13 @@ impl Door {
             today: today.to_string(),
             subject: subject.map(|subject| subject.to_string()),
             form: trouble_form(trouble, car.unit()),
-            stop: stop_first(tables, trouble, here.at_night),
+            stop: tables.stop_first(&complaint).into_iter().map(stop_view).collect(),
             scans: views.collect::<Result<_, _>>()?,
             suspects: suspected.collect(),
             other: per_mille(suspects.other),
             checks: check_rows(&plan, self.catalogue),
+            cautions: cautions()?,
+            held: plan.held.iter().map(|check| check.key.clone()).collect(),
             costs: costs(&plan),
             symptoms: symptoms(tables, &car.vehicle),
             tools: tools(tables),
@@ -129,18 +132,19 @@ fn trouble_line(row: &TroubleRow, car: &Car) -> TroubleLine {
     }
 }
 
-fn stop_first(tables: &Trouble, trouble: &TroubleContent, at_night: bool) -> Vec<StopView> {
-    let stops = tables.stop_first(&trouble.symptoms, at_night).into_iter();
-    let view = |stop: rules::trouble::Stop| StopView {
+fn stop_view(stop: Stop) -> StopView {
+    StopView {
         danger: stop.danger.key().to_owned(),
         urgency: match stop.danger.urgency() {
             Urgency::Stop => StopUrgency::Stop,
             Urgency::Gently => StopUrgency::Gently,
             Urgency::Soon => StopUrgency::Soon,
         },
-        symptom: stop.symptom,
-    };
-    stops.map(view).collect()
+        sign: match stop.sign {
+            Sign::Symptom(symptom) => SignView::Symptom { symptom },
+            Sign::Code(code) => SignView::Code { code },
+        },
+    }
 }
 
 fn symptoms(tables: &Trouble, vehicle: &Vehicle) -> Vec<SymptomLine> {

@@ -4,8 +4,8 @@ use std::collections::BTreeSet;
 
 use units::{Day, Distance};
 
-use super::Tool;
 use super::codes::Known;
+use super::{Danger, Tool};
 use crate::vehicle::Vehicle;
 
 /// What is known of one trouble: the car, what it does, and what was found so far.
@@ -38,6 +38,8 @@ pub struct Complaint<'a> {
     pub owned: BTreeSet<String>,
     /// Keys of usual tools that the owner lacks.
     pub lacking: BTreeSet<String>,
+    /// It is dark, or soon will be.
+    pub at_night: bool,
 }
 
 /// A code that was read.
@@ -48,6 +50,8 @@ pub struct CodeSign {
     /// The keys of the causes at which it points, each with the chance, above 0 and below 1, that the cause
     /// stores this code.
     pub points: Vec<(String, f64)>,
+    /// What must be read before any list when it was read.
+    pub danger: Option<Danger>,
 }
 
 /// An item of the catalogue that was done.
@@ -82,7 +86,7 @@ pub struct Answered {
 impl CodeSign {
     /// What the table of codes says of a code.
     pub fn of(known: &Known) -> CodeSign {
-        CodeSign { code: known.code.to_string(), points: known.points() }
+        CodeSign { code: known.code.to_string(), points: known.points(), danger: known.danger }
     }
 }
 
@@ -102,6 +106,7 @@ impl<'a> Complaint<'a> {
             answers: Vec::new(),
             owned: BTreeSet::new(),
             lacking: BTreeSet::new(),
+            at_night: false,
         }
     }
 

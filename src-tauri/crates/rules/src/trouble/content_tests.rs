@@ -1,6 +1,8 @@
 //! What the tables hold as they are shipped, rule by rule.
 #![allow(clippy::unwrap_used)]
 
+use std::collections::BTreeMap;
+
 use super::{Mend, Opening, Trouble};
 use crate::testing::car;
 use crate::upkeep::{Catalogue, Caution, Site};
@@ -130,6 +132,104 @@ fn what_can_hurt_someone_is_said() {
         assert!(!opens("battery") || says(Caution::Battery), "{}", check.key);
         assert!(!opens("wheels-off") || says(Caution::BrakeDust), "{}", check.key);
     }
+}
+
+/// How each check is done, in English, by its key.
+fn how() -> BTreeMap<&'static str, &'static str> {
+    let lines = include_str!("../../../words/lang/en/trouble.ftl").lines();
+    let said = lines.filter_map(|line| line.strip_prefix("check-")?.split_once("-how = "));
+    said.collect()
+}
+
+/// Exhaust gas kills in a garage, and a running engine takes in hands and sleeves.
+#[test]
+fn a_check_with_the_engine_running_warns_of_it() {
+    for check in table().checks().iter().filter(|check| check.runs) {
+        let says = |caution| check.cautions.contains(&caution);
+        assert!(says(Caution::Fumes), "{}", check.key);
+        let open = check.opens.iter().any(|it| matches!(it.key(), "bonnet" | "ignition" | "battery"));
+        assert!(!open || says(Caution::MovingParts), "{}", check.key);
+        assert!(!check.is_a_drive() && !check.is_for_a_workshop(), "{}", check.key);
+    }
+}
+
+#[test]
+fn a_check_on_the_road_warns_of_it() {
+    for check in table().checks() {
+        assert_eq!(check.is_a_drive(), check.cautions.contains(&Caution::OnTheRoad), "{}", check.key);
+    }
+}
+
+/// What the words ask for, the table has to know: it keeps a car that must stand still from being run or driven.
+#[test]
+fn a_check_whose_words_run_the_engine_or_drive_says_so_in_the_table() {
+    let runs = [
+        "idle",
+        "idling",
+        "engine running",
+        "start the engine",
+        "start it",
+        "crank",
+        "revved",
+        "at 2000",
+        "at 2500",
+    ];
+    let drives = [
+        "drive ten",
+        "drive and",
+        "drive two",
+        "; then drive",
+        "on a drive",
+        "on a free road",
+        "on a quiet road",
+        "steady drive",
+        "slow drive",
+    ];
+    let mut running = 0;
+    for check in table().checks() {
+        let said = how()[check.key.as_str()].to_lowercase();
+        let asks = |words: &[&str]| words.iter().any(|word| said.contains(word));
+        let known = check.is_a_drive() || check.is_for_a_workshop();
+        assert!(!asks(&runs) || check.runs || known, "{} runs the engine: {said}", check.key);
+        assert!(!asks(&drives) || known, "{} drives: {said}", check.key);
+        assert!(
+            !check.runs || said.contains("outdoors"),
+            "{} runs the engine, but not outdoors: {said}",
+            check.key
+        );
+        running += usize::from(check.runs);
+    }
+    assert!(running > 35, "{running}");
+}
+
+#[test]
+fn what_carries_the_voltage_of_the_ignition_is_touched_with_the_battery_off() {
+    for check in
+        ["look-at-plugs", "swap-coil", "look-at-leads", "measure-glow-plugs", "clean-air-mass-sensor"]
+    {
+        let found = table().check(check).unwrap();
+        assert!(found.cautions.contains(&Caution::BatteryOff), "{check}");
+    }
+    for check in table().checks().iter().filter(|check| check.cautions.contains(&Caution::BatteryOff)) {
+        let said = how()[check.key.as_str()].to_lowercase();
+        assert!(said.contains("battery off"), "{}: {said}", check.key);
+    }
+}
+
+#[test]
+fn a_wheel_that_was_off_is_tightened_by_torque_and_again_later() {
+    let wheels_off = |check: &&super::Check| check.opens.iter().any(|it| it.key() == "wheels-off");
+    for check in table().checks().iter().filter(wheels_off) {
+        let said = how()[check.key.as_str()];
+        assert!(said.contains("torque wrench") && said.contains("again after 50 to 100 km"), "{said}");
+        assert!(check.tools.iter().any(|tool| tool == "torque-wrench"), "{}", check.key);
+    }
+}
+
+/// Who looks at the lamps finds a blown bulb, and blows none.
+#[test]
+fn a_look_at_the_lamps_blows_no_bulb() {
+    assert!(table().cause("bulb-blown").unwrap().touched.is_empty());
 }
 
 /// High voltage, airbags and high fuel pressure are opened by nobody but a workshop.

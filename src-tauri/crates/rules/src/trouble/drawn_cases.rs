@@ -6,14 +6,14 @@
 //! wrong too.
 #![allow(clippy::unwrap_used)]
 
-use super::posterior::or;
 use super::trial::{Trial, mean, off_by_two, others};
 use super::{Complaint, Trouble};
 use crate::statistics::chance::Chance;
 use crate::testing::{car, day};
 use crate::vehicle::{EngineKind, Vehicle};
 
-/// A trouble of this car: its cause, and the symptoms that show; `None` when nothing shows.
+/// A trouble of this car: its cause, and the symptoms that show; `None` when it shows in
+/// nothing, because its owner then does not ask.
 fn drawn(world: &Trouble, vehicle: &Vehicle, chance: &mut Chance) -> Option<(String, Vec<String>)> {
     let rates: Vec<_> =
         world.causes().iter().filter_map(|cause| Some((cause, cause.rate(vehicle)?))).collect();
@@ -23,23 +23,26 @@ fn drawn(world: &Trouble, vehicle: &Vehicle, chance: &mut Chance) -> Option<(Str
         at <= 0.0
     })?;
     let links: Vec<_> = world.shown_by(cause).collect();
-    let does = |symptom: &&super::Symptom| {
-        let link =
-            links.iter().find(|(shown, _)| shown.key == symptom.key).map_or(0.0, |(_, chance)| *chance);
-        chance.between(0.0, 1.0) < or(symptom.anyway, link)
+    let mut does = false;
+    let mut comes = |symptom: &&super::Symptom| {
+        let link = links.iter().find(|(shown, _)| shown.key == symptom.key).map_or(0.0, |(_, link)| *link);
+        let brought = chance.between(0.0, 1.0) < link;
+        does |= brought;
+        brought || chance.between(0.0, 1.0) < symptom.anyway
     };
-    let shown: Vec<_> = world.symptoms_of(vehicle).filter(does).map(|symptom| symptom.key.clone()).collect();
-    (!shown.is_empty()).then(|| (cause.key.clone(), shown))
+    let symptoms = world.symptoms_of(vehicle).filter(|symptom| comes(symptom));
+    let shown: Vec<_> = symptoms.map(|symptom| symptom.key.clone()).collect();
+    does.then(|| (cause.key.clone(), shown))
 }
 
-/// Measured on 219 of them: 169 minutes against 172 by ratio, 212 by likelihood, 198 by cost and 316 at
+/// Measured on 1089 of them: 159 minutes against 161 by ratio, 199 by likelihood, 177 by cost and 276 at
 /// random.
 #[test]
 fn the_order_costs_less_than_any_other_on_troubles_drawn_by_chance() {
     let table = Trouble::shipped().unwrap();
     let mut chance = Chance(1995);
     let mut trials = Vec::new();
-    while trials.len() < 200 {
+    while trials.len() < 1000 {
         let world = off_by_two(table, &mut chance);
         for engine in [EngineKind::Petrol, EngineKind::Diesel, EngineKind::PetrolHybrid, EngineKind::Electric]
         {

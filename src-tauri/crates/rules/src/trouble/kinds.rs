@@ -120,6 +120,8 @@ pub struct Check {
     pub tools: Vec<String>,
     /// What has to be opened first.
     pub opens: Openings,
+    /// Whether the engine has to run or to be cranked for it.
+    pub runs: bool,
     /// What can hurt someone at it.
     pub cautions: Vec<Caution>,
 }
@@ -236,6 +238,11 @@ impl Check {
     /// Whether it is done in a workshop.
     pub fn is_for_a_workshop(&self) -> bool {
         self.opens.contain(Opening::Workshop)
+    }
+
+    /// Whether the car has to be driven for it.
+    pub fn is_a_drive(&self) -> bool {
+        self.opens.contain(Opening::Drive)
     }
 }
 

@@ -19,14 +19,20 @@
 //!
 //! ```text
 //! weight(cause) = rate(engine) * band(age, distance) * overdue * touched or renewed * before
-//!   * product over symptoms that show of      1 - (1 - anyway(symptom)) * (1 - shows(cause, symptom))
+//!   * (  product over symptoms that show of   1 - (1 - anyway(symptom)) * (1 - shows(cause, symptom))
+//!        * product over codes of              1 - (1 - anyway(code)) * (1 - points(code, cause))
+//!      - product over symptoms that show of   anyway(symptom) * (1 - shows(cause, symptom))
+//!        * product over codes of              anyway(code) * (1 - points(code, cause))  )
 //!   * product over symptoms asked, absent of      (1 - anyway(symptom)) * (1 - shows(cause, symptom))
-//!   * product over codes of                   1 - (1 - anyway(code)) * (1 - points(code, cause))
 //!   * product over answers of
 //!       found:     the chance that the check finds this cause, or of a false alarm where that is higher
 //!       not found: 1 - the chance that the check finds this cause
 //! chance(cause) = weight(cause) / sum of all weights
 //! ```
+//!
+//! What is taken away is the chance that all that was told is there anyway, and nothing of it comes of the cause: an
+//! owner who asks does so because of something, and what brings about nothing of it is not what he looks for, however
+//! often it turns up. Where nothing was told, or nothing of which the tables know a cause, 'something else' is certain.
 //!
 //! A symptom that nobody was asked about, and a check that could not be made, say nothing. Each symptom is a
 //! noisy OR (Pearl, Probabilistic Reasoning in Intelligent Systems, 1988; its leak is `anyway`) and together
@@ -77,7 +83,7 @@ pub use kinds::{About, Cause, Check, Growth, Mend, Rates, Symptom, Tool};
 pub use openings::{Opening, Openings};
 pub use plan::{Plan, Row};
 pub use posterior::{Suspect, Suspects};
-pub use stop::{Danger, Stop, Urgency};
+pub use stop::{Danger, Sign, Stop, Urgency};
 pub use table::Trouble;
 pub use why::Why;
 

@@ -20,8 +20,11 @@ const LEAST_CHANCE: f64 = 5e-4;
 /// The checks to make, first to last. Costs are in minutes of the owner's time.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Plan<'a> {
-    /// The checks.
+    /// The checks. None where nothing was told of which the tables know a cause.
     pub rows: Vec<Row<'a>>,
+    /// Checks that would stand among them, but must not be made as things are: see [`Trouble::stop_first`]. In the order
+    /// of the table.
+    pub held: Vec<&'a Check>,
     /// What this order costs on the average, until the fault is found or the checks are used up.
     pub cost: f64,
     /// What no order of these checks can undercut: the same as `cost` where `exact`.
@@ -64,6 +67,7 @@ impl Trouble {
     pub fn plan(&self, complaint: &Complaint<'_>) -> Plan<'_> {
         let suspects = likely(self.suspects(complaint));
         let (search, checks) = self.searched_among(complaint, &suspects);
+        let held = self.held(complaint, &suspects);
         let best = search.best();
         let by_ratio = search.cost(&search.by_ratio());
         let evidence = Evidence::of(self, complaint);
@@ -72,7 +76,7 @@ impl Trouble {
         let rows: Vec<_> = best.order.iter().map(|&place| writer.row(checks[place])).collect();
         let left = writer.nothing();
         let Best { cost, at_least, exact, .. } = best;
-        Plan { rows, cost, at_least, exact, by_ratio, left }
+        Plan { rows, held, cost, at_least, exact, by_ratio, left }
     }
 
     /// The search that a complaint comes to, and the places of its checks in the table.
@@ -88,17 +92,32 @@ impl Trouble {
 
     /// The places of the checks that are worth listing.
     fn candidates(&self, complaint: &Complaint<'_>, suspects: &Suspects<'_>) -> Vec<usize> {
+        let forbidden = self.forbidden(complaint);
         let mut found: Vec<_> = self
-            .checks
-            .iter()
-            .enumerate()
-            .filter(|(_, check)| may_be_made(complaint, check))
-            .map(|(place, check)| (place, gain(suspects, place), self.alone(complaint, check)))
-            .filter(|(_, gain, _)| *gain >= LEAST_GAIN)
+            .worth_making(complaint, suspects)
+            .into_iter()
+            .filter(|(_, check, _)| forbidden.allows(check))
+            .map(|(place, check, gain)| (place, gain, self.alone(complaint, check)))
             .collect();
         found.sort_by(|a, b| (b.1 * a.2).total_cmp(&(a.1 * b.2)));
         found.truncate(MOST_ROWS);
         found.into_iter().map(|(place, _, _)| place).collect()
+    }
+
+    /// The checks that would be worth listing if they were not forbidden.
+    fn held(&self, complaint: &Complaint<'_>, suspects: &Suspects<'_>) -> Vec<&Check> {
+        let forbidden = self.forbidden(complaint);
+        let worth = self.worth_making(complaint, suspects).into_iter();
+        let held = worth.filter(|(_, check, _)| !forbidden.allows(check));
+        held.map(|(_, check, _)| check).collect()
+    }
+
+    /// The checks that are still to be made and have a fair chance to find the fault, each with its place in the table
+    /// and that chance.
+    fn worth_making(&self, complaint: &Complaint<'_>, suspects: &Suspects<'_>) -> Vec<(usize, &Check, f64)> {
+        let checks = self.checks.iter().enumerate().filter(|(_, check)| may_be_made(complaint, check));
+        let weighed = checks.map(|(place, check)| (place, check, gain(suspects, place)));
+        weighed.filter(|(_, _, gain)| *gain >= LEAST_GAIN).collect()
     }
 
     /// What is searched for, and with what.

@@ -20,7 +20,7 @@ pub struct Suspect<'a> {
 /// The chances of the causes and of [`Suspects::other`] sum to 1.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Suspects<'a> {
-    /// Every cause that this car can have.
+    /// Every cause that this car can have; of no chance is one that brings about nothing of what was told.
     pub causes: Vec<Suspect<'a>>,
     /// The chance that it is something that the table does not hold, 0 to 1.
     pub other: f64,
@@ -98,10 +98,27 @@ impl<'a> Evidence<'a> {
 
     /// By how much everything that is known multiplies the weight of a cause.
     fn on(&self, cause: &Cause) -> f64 {
-        let symptoms = self.asked.iter().map(|&(place, shows)| self.symptom(cause, place, shows));
-        let codes = self.codes.iter().map(|code| or(CODE_ANYWAY, points(code, cause)));
+        let absent = self.asked.iter().filter(|(_, shows)| !shows);
+        let absent = absent.map(|&(place, _)| 1.0 - or(self.anyway(place), link(&cause.shows, place)));
         let answers = self.answers.iter().map(|&(check, found)| answer(cause, check, found));
-        self.book(cause) * symptoms.chain(codes).chain(answers).product::<f64>()
+        self.book(cause) * self.told(cause) * absent.chain(answers).product::<f64>()
+    }
+
+    /// How likely the symptoms that show and the codes are all there when this is the cause, and not every one of
+    /// them would be there anyway.
+    fn told(&self, cause: &Cause) -> f64 {
+        let symptoms = self.asked.iter().filter(|(_, shows)| *shows);
+        let symptoms = symptoms.map(|&(place, _)| (self.anyway(place), link(&cause.shows, place)));
+        let codes = self.codes.iter().map(|code| (CODE_ANYWAY, points(code, cause)));
+        let (there, anyway) = symptoms.chain(codes).fold((1.0, 1.0), |(there, all), (anyway, brings)| {
+            (there * or(anyway, brings), all * anyway * (1.0 - brings))
+        });
+        there - anyway
+    }
+
+    /// How likely a symptom shows whatever the cause.
+    fn anyway(&self, place: usize) -> f64 {
+        self.trouble.symptoms.get(place).map_or(0.0, |symptom| symptom.anyway)
     }
 
     /// The same for something that the table does not hold.
@@ -111,13 +128,6 @@ impl<'a> Evidence<'a> {
         let codes = self.codes.iter().map(|_| OTHER_CODE);
         let answers = self.answers.iter().map(|&(_, found)| if found { FALSE_ALARM } else { 1.0 });
         symptoms.chain(codes).chain(answers).product()
-    }
-
-    /// How likely a symptom shows, or does not, when this is the cause.
-    fn symptom(&self, cause: &Cause, place: usize, shows: bool) -> f64 {
-        let anyway = self.trouble.symptoms.get(place).map_or(0.0, |symptom| symptom.anyway);
-        let likely = or(anyway, link(&cause.shows, place));
-        if shows { likely } else { 1.0 - likely }
     }
 
     /// What the book says: overdue, worked on, and had before.
@@ -161,7 +171,8 @@ impl<'a> Evidence<'a> {
 
 /// How likely one of two things that do not hang together happens: the noisy OR.
 pub(super) fn or(one: f64, other: f64) -> f64 {
-    1.0 - (1.0 - one) * (1.0 - other)
+    // Written so that nothing added to one is one to the last digit.
+    one * (1.0 - other) + other
 }
 
 /// The chance with which a code points at a cause; 0 when it does not.

@@ -118,8 +118,17 @@ struct RawCheck {
     #[serde(default)]
     opens: Vec<String>,
     #[serde(default)]
+    runs: bool,
+    #[serde(default)]
     cautions: Vec<String>,
 }
+
+/// What can hurt someone at a check and at no work of the catalogue.
+const ONLY_OF_CHECKS: [(&str, Caution); 3] = [
+    ("high voltage", Caution::HighVoltage),
+    ("battery off", Caution::BatteryOff),
+    ("on the road", Caution::OnTheRoad),
+];
 
 const GROWTHS: [(&str, Growth); 4] = [
     ("steady", Growth::Steady),
@@ -222,11 +231,12 @@ impl RawCheck {
             money: self.money,
             tools: self.tools,
             opens,
+            runs: self.runs,
             cautions: Vec::new(),
         };
         let workshop = check.is_for_a_workshop().then_some(Ok(Caution::Workshop));
         // A check may ask for hands on what only the car makes dangerous elsewhere.
-        let words = [&CAUTIONS[..], &[("high voltage", Caution::HighVoltage)]].concat();
+        let words = [&CAUTIONS[..], &ONLY_OF_CHECKS[..]].concat();
         let named = self.cautions.iter().map(|word| meaning(&words, word));
         check.cautions = workshop.into_iter().chain(named).collect::<Result<_, _>>()?;
         Ok(check)

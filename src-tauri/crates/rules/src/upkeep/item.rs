@@ -183,6 +183,10 @@ pub enum Caution {
     UsedFluids,
     /// More than 60 V direct current in hybrid and electric cars.
     HighVoltage,
+    /// What has to be without current before it is touched: sensors and the ignition.
+    BatteryOff,
+    /// A drive in traffic.
+    OnTheRoad,
     /// Work that belongs in a workshop.
     Workshop,
 }
@@ -251,6 +255,8 @@ impl Caution {
             Caution::BrakeDust => "brake-dust",
             Caution::UsedFluids => "used-fluids",
             Caution::HighVoltage => "high-voltage",
+            Caution::BatteryOff => "battery-off",
+            Caution::OnTheRoad => "on-the-road",
             Caution::Workshop => "workshop",
         }
     }

@@ -44,6 +44,7 @@ symptom-thirst = Uses more fuel than usual
 symptom-white-smoke = White smoke
 symptom-blue-smoke = Blue smoke
 symptom-black-smoke = Black smoke
+symptom-smoke-from-bonnet = Smoke or burning smell from the bonnet
 symptom-uses-oil = Uses oil
 symptom-oil-spots = Oil spots under the car
 symptom-milky-oil = Creamy slime in the oil or its cap
@@ -281,7 +282,6 @@ check-tool-calliper-gauge = Calliper gauge
 check-tool-combustion-gas-tester = Combustion gas tester
 check-tool-cooling-pressure-tester = Cooling system pressure tester
 check-tool-compression-gauge = Compression gauge
-check-tool-oil-pressure-gauge = Oil pressure gauge
 
 # ---- The checks: a name, and below it how it is done
 
@@ -289,16 +289,16 @@ check-look-at-air-filter = Look at the air filter
 check-look-at-air-filter-how = Engine off, open the airbox and hold the filter against the light. Grey felt, oil, water or a gap at the seal is a find; wipe the box before you close it.
 
 check-clean-air-mass-sensor = Clean the air-mass sensor
-check-clean-air-mass-sensor-how = Engine off and cool. Take the sensor out, spray it with cleaner made for it, touch nothing inside, and let it dry. If the car runs better after, this was it.
+check-clean-air-mass-sensor-how = Engine off and cool, battery off. Take the sensor out, spray it outdoors with cleaner made for it, touch nothing inside, and let it dry. Fit it, battery on, start the engine outdoors: if it runs better, this was it.
 
 check-read-air-mass = Read the air-mass sensor
-check-read-air-mass-how = With the engine warm and idling, read the air mass and the intake temperature. Many engines idle at about a gram a second for each litre; a value that jumps, sticks or makes no sense is a find.
+check-read-air-mass-how = Outdoors, with the engine warm and idling, read the air mass and the intake temperature. Many engines idle at about a gram a second for each litre; a value that jumps, sticks or makes no sense is a find.
 
 check-look-at-air-hoses = Look over the intake and vacuum hoses
-check-look-at-air-hoses-how = Engine off, follow every thin hose and the big intake hose with a torch and bend each one. Cracks, soft oily rubber and an end that has come off are finds.
+check-look-at-air-hoses-how = Engine off, key away, follow every thin hose and the big intake hose with a torch and bend each one. Cracks, soft oily rubber and an end that has come off are finds.
 
 check-pinch-hoses = Pinch the vacuum hoses one by one
-check-pinch-hoses-how = With the engine idling outdoors, pinch one rubber hose after another with flat pliers, clear of belts and fan. If the idle or the hiss changes, the leak is beyond that spot.
+check-pinch-hoses-how = Idling outdoors, brake on, out of gear. Pinch one thin rubber air hose after another with flat pliers, clear of belts and fan; none with fuel or coolant. If the idle or the hiss changes, the leak is beyond that spot.
 
 check-read-fuel-trim = Read the fuel trims
 check-read-fuel-trim-how = Outdoors and warm, read the long and short trims at idle and at 2500 turns. Much above zero at idle and better when revved speaks for a leak of air; worse when revved, for too little fuel.
@@ -307,10 +307,10 @@ check-smoke-test = Have a smoke test made
 check-smoke-test-how = A workshop fills the intake or the tank vapour system with harmless smoke and watches where it comes out. It finds nearly every leak.
 
 check-look-at-throttle-body = Look into the throttle body
-check-look-at-throttle-body-how = Ignition off. Take the intake hose off and look round the edge of the flap: a dark ring of deposits is a find. Never move an electric flap by hand with the ignition on.
+check-look-at-throttle-body-how = Ignition off, engine cool. Take the intake hose off and look round the edge of the flap: a dark ring of deposits is a find. Never push an electric flap open by hand; its gears break.
 
 check-relearn-throttle = Let the throttle learn its idle
-check-relearn-throttle-how = Follow the handbook's way, if it has one: commonly ignition on for half a minute without touching the pedal, off, then ten minutes of idle. If the idle settles, this was it.
+check-relearn-throttle-how = Outdoors, the handbook's way, if it has one: commonly ignition on for half a minute without touching the pedal, off, then ten minutes of idle, brake on, out of gear. If the idle settles, this was it.
 
 check-read-throttle = Read pedal and throttle positions
 check-read-throttle-how = Ignition on, engine off: press the pedal slowly and watch both pedal values and the flap. They must rise smoothly together, without jumps or gaps.
@@ -319,61 +319,61 @@ check-look-at-throttle-cable = Look at the throttle cable
 check-look-at-throttle-cable-how = Engine off, let a helper press the pedal slowly. Look for broken strands, a cable that hangs, and a flap that does not close by itself.
 
 check-test-idle-valve = Test the idle valve
-check-test-idle-valve-how = Engine off and cool, take the valve out, look for deposits and see whether it moves freely. Clean it as the handbook allows and try again.
+check-test-idle-valve-how = Engine off and cool, battery off. Take the valve out, look for deposits and see whether it moves freely. Clean it as the handbook allows and fit it with a good seal.
 
 check-read-intake-pressure = Read the intake pressure sensor
-check-read-intake-pressure-how = Ignition on, engine off, it must show the pressure of the air outside: about 100 kPa at sea level. Idling, a petrol engine falls to about a third of that.
+check-read-intake-pressure-how = Ignition on, engine off, it must show the pressure of the air outside: about 100 kPa at sea level. Idling outdoors, a petrol engine falls to about a third of that.
 
 check-test-crankcase-valve = Test the crankcase valve
-check-test-crankcase-valve-how = At idle, lay a thin glove over the open oil filler: slight pull or none is right. A strong pull, a whistle or pressure that lifts it is a find. Keep clear of hot and moving parts.
+check-test-crankcase-valve-how = Idling outdoors, lay a piece of stiff paper over the open oil filler, goggles on: slight pull or none is right. A strong pull, a whistle or pressure that lifts it is a find. Keep clear of hot and moving parts.
 
 check-look-at-charge-air-hoses = Look over the charge-air hoses
-check-look-at-charge-air-hoses-how = Engine off and cool. Feel the big hoses from the turbocharger through the cooler to the intake, underneath too. An oily patch, a split or a loose clip is a find.
+check-look-at-charge-air-hoses-how = Engine off and cool. Feel the big hoses from the turbocharger through the cooler to the intake, as far as you reach from above. An oily patch, a split or a loose clip is a find.
 
 check-read-boost = Read the boost on a drive
 check-read-boost-how = Let a passenger read wanted and real boost while you pull away on a free road, within the law. Real far below wanted is a leak or a tired turbocharger; late or far above, its control.
 
 check-look-at-turbo = Look at the turbocharger
-check-look-at-turbo-how = Engine off and cold. Take the intake hose off and turn the wheel by hand: it turns freely and touches nothing. A little oil mist is usual; a puddle, scraping or play up and down is a find.
+check-look-at-turbo-how = Engine off and cold, key away. Take the intake hose off and turn the wheel by hand: it turns freely and touches nothing. A little oil mist is usual; a puddle, scraping or play up and down is a find.
 
 check-move-turbo-rod = Move the turbocharger's control rod
-check-move-turbo-rod-how = Engine off and cold. The rod of the actuator must travel smoothly and come back by itself. Look at its vacuum hose or plug as well.
+check-move-turbo-rod-how = Engine off and cold. The rod of a vacuum actuator must travel smoothly and come back by itself; look at its hose. An electric one breaks when forced: look at its plug and leave the rest to the reader.
 
 check-look-at-egr-valve = Look at the recirculation valve
-check-look-at-egr-valve-how = Engine off and cold. Take the valve off, look for soot and see whether it shuts fully. It can be cleaned; fit a new gasket.
+check-look-at-egr-valve-how = Engine off and cold, battery off. Take the valve off, look for soot and see whether it shuts fully. It can be cleaned; fit a new gasket. Leave one with coolant pipes to a workshop.
 
 check-look-at-intake = Look into the intake
 check-look-at-intake-how = Engine off and cold. Look past the flap or the recirculation valve with a camera. Soot that narrows the way, or flaps that stick, is a find.
 
 check-look-at-plugs = Take the spark plugs out and look
-check-look-at-plugs-how = Engine cold. Blow the wells clean, take out one plug after another and keep them in order. Look at the gap, wear, oil and colour; tighten to the car's own torque when they go back.
+check-look-at-plugs-how = Engine cold, battery off. Goggles on, blow the wells clean, take out one plug after another and keep them in order. Look at the gap, wear, oil and colour; they go back by hand first, then to the car's own torque.
 
 check-swap-coil = Swap two ignition coils
-check-swap-coil-how = Ignition off. Exchange the coil of the cylinder that misses with its neighbour, push both home and drive or read again. If the fault moves along, it is the coil.
+check-swap-coil-how = Key away, battery off. Exchange the coil of the cylinder that misses with its neighbour and push both home. Battery on, let it idle outdoors, hands away, and read again. If the fault moves along, it is the coil.
 
 check-look-at-leads = Look at the ignition leads
-check-look-at-leads-how = Look for cracks and green ends with the engine off. In the dark, with the engine idling and hands well away, small blue sparks along a lead are a find.
+check-look-at-leads-how = Battery off: look for cracks and green ends. Then battery on and all covers back, outdoors in the dark, let it idle and look from a step away. Small blue sparks along a lead are a find. Touch nothing while it runs.
 
 check-read-knock-sensor = Read the knock sensor
 check-read-knock-sensor-how = On a quiet road, let a passenger watch the ignition angle and the sensor's value. A value that never moves, or ignition always pulled back, is a find.
 
 check-read-crank-signal = Read the engine speed while cranking
-check-read-crank-signal-how = Watch the engine speed on the reader while the starter turns. Nothing, or a figure that drops out, speaks for the crankshaft sensor or its plug.
+check-read-crank-signal-how = Outdoors, brake on, out of gear. Watch the engine speed on the reader while the starter turns. Nothing, or a figure that drops out, speaks for the crankshaft sensor or its plug.
 
 check-read-cam-signal = Read whether the camshaft is seen
-check-read-cam-signal-how = With the engine running, look for the values of camshaft position or synchronisation. One that is missing or drops out speaks for the sensor or its plug.
+check-read-cam-signal-how = With the engine running outdoors, look for the values of camshaft position or synchronisation. One that is missing or drops out speaks for the sensor or its plug.
 
 check-measure-glow-plugs = Measure the glow plugs
-check-measure-glow-plugs-how = Engine cold, ignition off. Take the connector off and measure each plug to earth: about an ohm or less is good, no reading is dead. Leave taking out a seized one to a workshop.
+check-measure-glow-plugs-how = Engine cold, battery off. Take the connectors off and measure each plug to earth: about an ohm or less is good, no reading is dead. Refit them before the battery goes on. Leave a seized plug to a workshop.
 
 check-test-glow-control = Test the supply of the glow plugs
 check-test-glow-control-how = With a cold engine and the ignition on, measure the voltage at the plugs' connector. Nothing for several seconds speaks for the control unit, its fuse or its wiring.
 
 check-change-fuel-filter = Try a new fuel filter
-check-change-fuel-filter-how = Only on a low-pressure filter, cold and outdoors, without flame or sparks. Take off the pressure as the handbook says, catch what runs out, bleed, look for leaks, and see whether the pull is back.
+check-change-fuel-filter-how = Only a low-pressure filter, cold and outdoors, no flame or sparks. Pressure off as the handbook says, battery off. Catch what runs out, wipe up, air. Battery on, bleed, look for leaks; then drive and see if the pull is back.
 
 check-drain-fuel-filter = Drain the water from the fuel filter
-check-drain-fuel-filter-how = Engine off and cold. Let half a glass out of the drain screw into a clear jar. Water settles below the fuel; take it to a collection point.
+check-drain-fuel-filter-how = Outdoors, engine off and cold, no flame. Let half a glass out of the drain screw into a clear jar, close it, wipe up. Water settles below the fuel; take it to a collection point.
 
 check-listen-fuel-pump = Listen for the fuel pump
 check-listen-fuel-pump-how = Ignition on, do not start: listen at the back seat or the filler for a hum of about two seconds. Silence on a car that used to hum is a find.
@@ -382,28 +382,28 @@ check-measure-fuel-pressure = Have the fuel pressure measured
 check-measure-fuel-pressure-how = A workshop measures it with a gauge. High-pressure lines of diesels and direct-injection petrol engines must never be opened at home.
 
 check-read-rail-pressure = Read the fuel rail pressure
-check-read-rail-pressure-how = Compare wanted and real rail pressure at idle, while cranking and when revved. Real far below wanted is a find on the supply side; jumps speak for the sensor or the valve.
+check-read-rail-pressure-how = Outdoors, compare wanted and real rail pressure at idle, while cranking and when revved. Real far below wanted is a find on the supply side; jumps speak for the sensor or the valve. Touch no fuel pipe.
 
 check-use-cleaner = Use an injector cleaner for two tanks
-check-use-cleaner-how = Pour in one made for this fuel, as much as its label says, and drive two tanks. It costs little, but patience. Never petrol cleaner in a diesel or the other way round.
+check-use-cleaner-how = Engine off, no flame. Pour in one made for this fuel, as much as its label says, and drive two tanks as usual. It costs little, but patience. Never petrol cleaner in a diesel or the other way round.
 
 check-read-corrections = Read the injectors' corrections
-check-read-corrections-how = With the engine warm and idling, read the correction or the misfire count of each cylinder. One far from the others points at its injector, or at that cylinder.
+check-read-corrections-how = Outdoors, with the engine warm and idling, read the correction or the misfire count of each cylinder. One far from the others points at its injector, or at that cylinder.
 
 check-measure-leak-off = Have the injectors' leak-off measured
 check-measure-leak-off-how = A workshop catches what each injector returns and compares. Diesel injection works at pressures that cut through skin; leave it shut.
 
 check-look-for-bubbles = Look for air in the fuel line
-check-look-for-bubbles-how = Look at a clear piece of the fuel line, or at the filter's outlet, while a helper cranks. A stream of bubbles is a find; start with the seal last touched.
+check-look-for-bubbles-how = Outdoors, out of gear, brake on. Look at a clear piece of the low-pressure fuel line while a helper cranks; hands off, clear of belts and fan. A stream of bubbles is a find; start with the seal last touched.
 
 check-look-at-fuel-lines = Look along the fuel lines
-check-look-at-fuel-lines-how = Outdoors, cold, no flame, no smoking, the car on stands. Follow the lines from tank to engine, the filler neck too. Damp, smell and heavy rust are finds: then do not drive.
+check-look-at-fuel-lines-how = Outdoors, cold, no flame, no smoking, the car on stands. Follow the lines from tank to engine, the filler neck too. Damp, smell and heavy rust are finds: then neither start nor drive it.
 
 check-sample-fuel = Look at a sample of the fuel
-check-sample-fuel-how = Outdoors and away from sparks, take a little fuel from the filter into a jar and let it stand. Layers, dirt or a wrong smell is a find. Wrong fuel: do not start the engine.
+check-sample-fuel-how = Outdoors, cold, away from sparks. Where the filter has a drain, take a little into a jar and let it stand; never open a line under pressure. Layers, dirt or a wrong smell is a find. Wrong fuel: leave the engine off.
 
 check-pinch-purge-hose = Pinch the vapour hose off
-check-pinch-purge-hose-how = With the engine idling, pinch the hose between the vapour valve and the intake. It should carry nothing at a cold idle; if the engine runs better pinched, the valve does not shut.
+check-pinch-purge-hose-how = With the engine idling outdoors, pinch the hose between the vapour valve and the intake, clear of belts and fan. It should carry nothing at a cold idle; if the engine runs better pinched, the valve does not shut.
 
 check-look-at-fuel-cap = Look at the fuel cap
 check-look-at-fuel-cap-how = Look at its seal for cracks and at the neck for rust and dirt. Close it to the click; the lamp may need some days to go out.
@@ -415,115 +415,115 @@ check-compare-oxygen-sensors = Compare the two oxygen sensors
 check-compare-oxygen-sensors-how = On a steady drive, let a passenger watch both sensors. Behind a good catalytic converter the second hardly moves; one that copies the first is a find, if the exhaust is tight.
 
 check-read-filter-load = Read the particulate filter's load
-check-read-filter-load-how = Read soot, ash and the pressure difference at idle and when revved. High soot is a full filter; a pressure with the engine off that is not nought speaks for the sensor.
+check-read-filter-load-how = Outdoors, read soot, ash and the pressure difference at idle and when revved. High soot is a full filter; a pressure with the engine off that is not nought speaks for the sensor.
 
 check-look-at-pressure-hoses = Look at the filter's pressure hoses
 check-look-at-pressure-hoses-how = Exhaust cold. Follow the two thin hoses from the pressure sensor to the filter. A split, a melted spot or a plug of soot is a find.
 
 check-read-exhaust-temperatures = Read the exhaust temperatures
-check-read-exhaust-temperatures-how = With a cold engine all of them must read about the temperature outside, and rise together. One that stands alone is a find.
+check-read-exhaust-temperatures-how = With a cold engine all of them must read about the temperature outside. Start it outdoors and let it idle: they rise together. One that stands alone is a find.
 
 check-read-reductant = Read the exhaust fluid system
-check-read-reductant-how = Read level, quality, pressure and the sensors before and after the catalyst. White crystals at the doser or its pipe are a find to the naked eye.
+check-read-reductant-how = Read level, quality and sensors; then, engine warm and idling outdoors, the pressure. White crystals at the doser or its pipe are a find to the naked eye: look with the engine off and cold.
 
 check-listen-secondary-air = Listen for the secondary air pump
-check-listen-secondary-air-how = Start the engine quite cold, outdoors: the pump howls for a minute or so. Silence, or a rattle as of gravel, is a find.
+check-listen-secondary-air-how = Start the engine quite cold, outdoors, brake on, out of gear: the pump howls for a minute or so. Silence, or a rattle as of gravel, is a find.
 
 check-listen-exhaust = Listen for a leaking exhaust
-check-listen-exhaust-how = Outdoors, on a cold start, listen along the manifold and the joints for a tick or a puff and look for black marks. Let a helper close the tailpipe for a moment with a thick rag.
+check-listen-exhaust-how = Outdoors, on a cold start, listen along the manifold and the joints for a tick or a puff, look for black marks. Let a helper, gloved and beside the pipe, close it for a moment with a thick rag. Do not breathe the gas.
 
 check-shake-exhaust = Shake the exhaust and its shields
 check-shake-exhaust-how = Exhaust cold, car on stands. Shake pipe, silencer and every heat shield by hand. Rattles, torn rubbers and rusted clamps are finds.
 
 check-watch-warm-up = Watch the engine get warm
-check-watch-warm-up-how = From cold, watch the coolant temperature on a drive. It should start at the outside temperature, reach about 90 °C within ten to fifteen minutes, and stay. Jumps speak for the sensor.
+check-watch-warm-up-how = From cold, let a passenger watch the coolant temperature on a drive. It should start at the outside temperature, reach about 90 °C within ten to fifteen minutes, and stay. Jumps speak for the sensor.
 
 check-feel-coolant-hoses = Feel the coolant hoses
-check-feel-coolant-hoses-how = While it warms up, touch the hoses with gloves, clear of fan and belts. The lower one must get warm after the upper, and both heater hoses hot. Never open a hot system.
+check-feel-coolant-hoses-how = Outdoors, idling while it warms up, touch the hoses with gloves, clear of fan and belts. The lower one must get warm after the upper, and both heater hoses hot. Never open a hot system.
 
-check-look-for-coolant = Look for leaking coolant
-check-look-for-coolant-how = Engine off and cool. Look for wet spots and coloured crusts at hoses, radiator, pump and the carpet under the heater. Open the cap only when it is cold.
+check-look-for-coolant = Look at coolant level and for leaks
+check-look-for-coolant-how = Engine off and cold. The level must stand between the marks of the tank: too low is a find. Look for wet spots and coloured crusts at hoses, radiator, pump and the carpet under the heater. Never open the cap hot.
 
 check-press-cooling-system = Put the cooling system under pressure
-check-press-cooling-system-how = Engine cold. Pump up to the pressure printed on the cap and wait ten minutes. Falling pressure is a leak: look where it drips. Test the cap by itself as well.
+check-press-cooling-system-how = Engine cold, cap opened slowly. Pump up to the pressure printed on the cap and wait ten minutes. Falling pressure is a leak: look where it drips. Let the pressure off before you take the tester away. Test the cap as well.
 
 check-watch-fan = Watch the radiator fan
-check-watch-fan-how = Let it idle and watch the temperature: the fan must start before the gauge leaves its place; with the air conditioning on, most start at once. It can start by itself, engine off too: hands away.
+check-watch-fan-how = Let it idle outdoors and watch the temperature: the fan must start before the gauge leaves its place; with the air conditioning on, most start at once. It can start by itself, engine off too: hands away.
 
 check-look-at-radiator = Look at the radiator
-check-look-at-radiator-how = Engine cold. Look through the fins with a torch from behind: leaves, mud and crumbling fins are finds. Cool patches on a warm radiator speak for blockage inside.
+check-look-at-radiator-how = Engine off and cold, key away: the fan can start by itself. Look through the fins with a torch from behind: leaves, mud and crumbling fins are finds. Cool patches while the rest is still warm speak for blockage inside.
 
 check-listen-water-pump = Listen to the water pump
-check-listen-water-pump-how = At idle, listen for a growl at the pump, clear of the belt. With the engine off, look for a trail of coolant below it and feel for play in its pulley.
+check-listen-water-pump-how = Idling outdoors, listen for a growl at the pump, clear of belt and fan. With the engine off and cool, look for a trail of coolant below it and feel for play in its pulley.
 
 check-test-coolant-gas = Test the coolant tank for exhaust gas
-check-test-coolant-gas-how = Open the cap only when cold. Set the tester on the tank and let the engine idle: a liquid that changes colour means exhaust gas gets into the coolant.
+check-test-coolant-gas-how = Open the cap only when cold. Set the tester on the tank and let it idle outdoors: a liquid that changes colour means exhaust gas in the coolant. Stop the engine before the coolant rises or boils; it scalds.
 
 check-read-dipstick = Read the dipstick
-check-read-dipstick-how = Level ground, engine off for five minutes. Wipe it, put it back, read it: between the marks is right. With too little, fill up before the engine runs again.
+check-read-dipstick-how = Level ground, engine off for five minutes, key away. Wipe it, put it back, read it: between the marks is right. With too little, fill up before the engine runs again.
 
 check-look-for-oil = Look for leaking oil
-check-look-for-oil-how = Engine off and cool, the car on stands. Clean, drive a little, look again: start at the highest wet spot, for oil runs down and back.
+check-look-for-oil-how = Engine off and cool, the car on stands. Start at the highest wet spot, for oil runs down and back. Look above the exhaust too. Wipe it clean and look again another day.
 
 check-measure-oil-pressure = Measure the oil pressure
-check-measure-oil-pressure-how = Fit a gauge in place of the switch and compare with the handbook's values, warm, at idle and at 2000 turns. Good pressure and a lamp that is on: the switch. Low pressure: do not run it.
+check-measure-oil-pressure-how = A workshop fits a gauge in place of the switch and compares with the maker’s figure, warm, at idle and at 2000 turns. Good pressure and the lamp on: the switch.
 
 check-measure-compression = Measure the compression
-check-measure-compression-how = Fuel and ignition made safe as the handbook says, all plugs out, throttle open, battery full. Compare the cylinders: one well below the others is a find. On a diesel, a workshop's job.
+check-measure-compression-how = Fuel and ignition made safe as the handbook says, plugs out with the battery off. Outdoors, throttle open, a helper cranks; stay clear of the holes. One cylinder well below the others is a find. Diesel: a workshop's job.
 
 check-watch-smoke = Watch the smoke on a drive
-check-watch-smoke-how = Let someone follow or look back after a long idle, after a long hill down, and under load. Blue after idling or on the overrun speaks for seals, blue under load for rings or the turbocharger.
+check-watch-smoke-how = Let a passenger look back, or someone follow, after a long idle, after a long hill down, and under load. Blue after idling or on the overrun speaks for seals, blue under load for rings or the turbocharger.
 
 check-listen-engine = Listen along the engine
-check-listen-engine-how = With a rod or a hose at the ear, clear of belts and fan, listen at the cover, the chain case and each pulley. The place where it is loudest is the find.
+check-listen-engine-how = Idling outdoors, brake on, out of gear. With a rod or a hose at the ear, clear of belts and fan, listen at the cover, the chain case and each pulley's housing. The place where it is loudest is the find.
 
 check-look-at-timing = Have the timing looked at
 check-look-at-timing-how = A workshop opens the cover and compares the marks and the tensioner. If you fear that a belt has slipped, do not turn the engine.
 
 check-read-cam-angle = Read the camshaft's angle
-check-read-cam-angle-how = Read the angle between cam and crank, or wanted and real cam timing, at idle and when revved. A constant offset speaks for chain or belt, one that lags for the timing valve.
+check-read-cam-angle-how = Outdoors, read the angle between cam and crank, or wanted and real cam timing, at idle and when revved. A constant offset speaks for chain or belt, one that lags for the timing valve.
 
 check-test-cam-valve = Test the cam timing valve
-check-test-cam-valve-how = Engine off and cool. Take the plug off, measure the coil, take the valve out and look for grit in its screen. It should click when it gets current.
+check-test-cam-valve-how = Engine off and cool, battery off. Take the plug off, measure the coil, take the valve out and look for grit in its screen. Taken out, it should click when it gets current for a moment.
 
 check-look-at-mounts = Look at the engine mounts
-check-look-at-mounts-how = Nobody in front of or behind the car. A helper, foot on the brake, lets the engine take load for a moment forwards and backwards; a jump of the engine, torn rubber or a leak of its oil is a find.
+check-look-at-mounts-how = Outdoors, nobody before or behind the car; stand at its side, hands out of the engine bay. A helper, foot hard on the brake, lets the engine idle and take load for a moment both ways. A jump, torn rubber or a leak is a find.
 
 check-look-at-drive-belt = Look at the drive belt
-check-look-at-drive-belt-how = Engine off, key out. Look at the ribs all round for cracks, glaze and fraying, and at the tensioner's pointer. A few drops of water on the running belt that change the squeal tell it is the belt.
+check-look-at-drive-belt-how = Engine off and cool, key out. Look at the ribs all round for cracks, glaze, oil and fraying, and at the tensioner's pointer. Squeals when it is damp or cold speak for the belt. Never touch it while it runs.
 
 check-spin-pulleys = Spin the pulleys by hand
-check-spin-pulleys-how = Engine off, key out, belt off. Turn each pulley: growl, grit or play is a find. Draw the way of the belt before you take it off.
+check-spin-pulleys-how = Engine off and cool, key away, belt off; let its tensioner go slowly, with the right tool. Turn each pulley: growl, grit or play is a find. Draw the way of the belt before you take it off.
 
 check-measure-battery = Measure the battery at rest
 check-measure-battery-how = After some hours of rest, without load: about 12.6 V is full, 12.2 V half, below 12.0 V empty (flooded lead-acid). Charge it before you judge it.
 
 check-load-test-battery = Test the battery under load
-check-load-test-battery-how = With the battery charged, connect the tester and enter what is printed on the case; many shops test for nothing. Without one: below about 9.6 V while cranking is weak.
+check-load-test-battery-how = With the battery charged, everything switched off, connect the tester and enter what is printed on the case. Many shops test for nothing. Do not test one that is frozen, swollen or leaks.
 
 check-wiggle-terminals = Turn the battery terminals by hand
 check-wiggle-terminals-how = Ignition off. Neither clamp may move on its post; white or green crust is a find. Tighten them, the minus clamp off first and on last.
 
 check-measure-charging = Measure the charging voltage
-check-measure-charging-how = Engine running, lamps on: 13.5 to 14.7 V at the battery is usual; some cars let it fall for a while on purpose. Steady below 13 V is a find.
+check-measure-charging-how = Engine running outdoors, lamps on: 13.5 to 14.7 V at the battery is usual; some cars let it fall for a while on purpose. Steady below 13 V is a find. Leads of the meter clear of belts and fan.
 
 check-listen-starter = Listen to the starter
-check-listen-starter-how = Gear out, brake on, a helper turns the key. Lamps that stay bright with a single click speak for the starter; lamps that go out, for battery or terminals.
+check-listen-starter-how = Outdoors, out of gear, brake on, nobody at the open bonnet: a helper turns the key. Lamps that stay bright with a single click speak for the starter; lamps that go out, for battery or terminals.
 
 check-measure-voltage-drop = Measure the drop along the cables
-check-measure-voltage-drop-how = While a helper cranks, measure from the battery's minus to bare metal of the engine, and from plus to the starter. More than half a volt is a find.
+check-measure-voltage-drop-how = Outdoors, out of gear, brake on. While a helper cranks, measure from the battery's minus to bare metal of the engine, and from plus to the starter where you reach it from above, clear of belts. Over half a volt is a find.
 
 check-measure-rest-current = Measure the current at rest
-check-measure-rest-current-how = Ammeter in line at the minus pole, its 10 A range, doors latched, wait half an hour. Above about 50 mA is a find: pull fuses one by one until it falls. Do not crank with the meter in line.
+check-measure-rest-current-how = Ammeter in line at the minus pole, its 10 A range, doors latched, wait half an hour. Above about 50 mA is a find: pull fuses one by one until it falls. The ignition stays off while the meter is in line.
 
 check-look-at-fuses = Look at the fuses
-check-look-at-fuses-how = Ignition off. The handbook shows which one. Replace a blown one by the same rating once; if it blows again, something is shorted.
+check-look-at-fuses-how = Ignition off. The handbook shows which one. Replace a blown one by the same rating once, never by a larger one or a wire; if it blows again, something is shorted.
 
 check-swap-relay = Swap the relay for its twin
-check-swap-relay-how = Ignition off. Exchange the relay with one of the same number in the box, if the handbook shows that both are of one kind. If the fault moves along, it is the relay.
+check-swap-relay-how = Ignition off. Exchange the relay with one of the same number in the box, if the handbook shows that both are of one kind; none of airbags, brakes or high voltage. If the fault moves along, it is the relay.
 
 check-look-at-wiring = Look along the wires and plugs
-check-look-at-wiring-how = Engine off and cool. Look where wires rub, bend or were touched last, pull gently at each plug, look for green. Leave orange cables and yellow airbag plugs alone.
+check-look-at-wiring-how = Engine off and cool, key away. Look where wires rub, bend or were touched last, pull gently at each plug, look for green. Leave orange cables and yellow airbag plugs alone.
 
 check-test-wiring = Measure the wire to the part
 check-test-wiring-how = Battery off, plug off at both ends: measure each wire end to end and against earth. You need the circuit diagram. Not on airbags, not on high voltage.
@@ -535,7 +535,7 @@ check-workshop-electronics = Have the electronics looked at
 check-workshop-electronics-how = A workshop with the maker's tester and diagrams measures networks and control units. Take the list of codes and of what you have done along.
 
 check-try-second-key = Try the other key
-check-try-second-key-how = Keep the first key away from the lock, and try the other. Starts with that one: the first key or its battery.
+check-try-second-key-how = Outdoors, brake on, out of gear or in P. Keep the first key away from the lock, and try the other. Starts with that one: the first key or its battery.
 
 check-look-at-lamps = Walk round the lamps
 check-look-at-lamps-how = All lamps on, a walk round, brake lamps against a wall or with a helper. A dark one: bulb first, then fuse and earth.
@@ -544,16 +544,16 @@ check-test-clutch = Test the clutch for slipping
 check-test-clutch-how = On a free road, in a high gear at low speed, press the pedal fully. If the revs rise and the speed does not, it slips. Once is enough.
 
 check-look-at-clutch-fluid = Look at the clutch fluid
-check-look-at-clutch-fluid-how = Look at the level, often shared with the brakes, and under the pedal and at the gearbox for wet spots. Wet or a falling level is a find; with shared fluid, think of the brakes first.
+check-look-at-clutch-fluid-how = Look at the level, often shared with the brakes, and under the pedal and from above at the gearbox for wet spots. Wet or a falling level is a find; with shared fluid, think of the brakes first.
 
 check-listen-clutch = Listen to clutch and flywheel
-check-listen-clutch-how = Outdoors, idling out of gear, press and let go of the clutch. A noise that comes with the pedal speaks for the release bearing, one that goes for gearbox or flywheel; rattle on switching off, flywheel.
+check-listen-clutch-how = Outdoors, brake on, idling out of gear, press and let go of the clutch. A noise that comes with the pedal speaks for the release bearing, one that goes for gearbox or flywheel; rattle on switching off, flywheel.
 
 check-check-gearbox-oil = Check the gearbox oil
-check-check-gearbox-oil-how = Car level on stands. Make sure the filler plug comes loose before you touch the drain. Oil should stand at its edge; glitter in it is a find.
+check-check-gearbox-oil-how = Engine off and cool, car level on stands. Make sure the filler plug comes loose before you touch the drain. Oil should stand at its edge; glitter in it is a find.
 
 check-check-automatic-oil = Check the automatic's oil
-check-check-automatic-oil-how = Temperature and way as the handbook says; some have a dipstick, many only a plug. Dark oil that smells burnt is a find.
+check-check-automatic-oil-how = Temperature and way as the handbook says. With a dipstick: outdoors on its wheels, often idling. With a plug that is opened while the engine runs, leave it to a workshop. Dark oil that smells burnt is a find.
 
 check-workshop-gearbox = Have the gearbox looked at
 check-workshop-gearbox-how = A workshop reads pressures and valves, and looks at clutch and flywheel from inside if it must. Say when the jerk comes: cold or warm, which gears.
@@ -562,7 +562,7 @@ check-turn-full-lock = Drive slow circles at full lock
 check-turn-full-lock-how = On an empty yard, windows down, circle both ways with a little power. Clicks that follow the speed are the outer joint.
 
 check-look-at-boots = Look at the drive shaft boots
-check-look-at-boots-how = Car on stands. Turn the wheel and look into every fold. A split and grease flung about is a find.
+check-look-at-boots-how = Car on stands, engine off. Turn the wheel and look into every fold. A split and grease flung about is a find.
 
 check-look-at-tyres = Look at the tyres all round
 check-look-at-tyres-how = Look and feel: bulges, cuts, nails, flat spots, one edge worn more. A bulge or cords in sight: do not drive on it.
@@ -574,13 +574,13 @@ check-read-tyre-sensors = Have the tyre sensors read
 check-read-tyre-sensors-how = A tyre shop wakes each sensor and reads its battery and pressure in a few minutes.
 
 check-torque-wheels = Tighten the wheels to their torque
-check-torque-wheels-how = Car on its wheels, crosswise, with this car's own torque. If one was loose, look at its thread and hole before you drive, and check again after 50 to 100 miles (80 to 160 km).
+check-torque-wheels-how = Car on its wheels, crosswise, with this car's own torque. If one was loose, look at its thread and hole before you drive, and check again after 50 to 100 km.
 
 check-balance-wheels = Have the wheels balanced
 check-balance-wheels-how = A tyre shop spins each wheel, shows what is missing, and sees a bent rim or a bad tyre as well.
 
 check-spin-wheels = Spin each wheel by hand
-check-spin-wheels-how = Car on stands on level ground, one hand on the spring. Roughness felt in the spring is the bearing; a wheel that drags is a brake that does not let go.
+check-spin-wheels-how = Car on stands on level ground, chocks at the wheels that stay down. Turn it by hand only, one hand on the spring. Roughness felt in the spring is the bearing; a wheel that drags is a brake that does not let go.
 
 check-rock-wheels = Rock each wheel
 check-rock-wheels-how = Car on stands. Rock at top and bottom, then at the sides, while a helper looks behind. Play top and bottom: bearing or ball joint; at the sides: steering joints. Do not drive far with any.
@@ -598,16 +598,16 @@ check-look-at-steering-fluid = Look at the steering fluid
 check-look-at-steering-fluid-how = Engine off. Look at the level in its tank, and for wet hoses. Foam, a low level or dark fluid is a find; use only what the handbook names.
 
 check-look-at-pads = Look at pads and discs
-check-look-at-pads-how = Wheel off, car on stands. Measure the thinnest pad, inner one too, against the handbook; look for scores and cracks. Do not blow or brush the dust: wipe it wet.
+check-look-at-pads-how = Brakes cool, car on stands, wheel off. Measure the thinnest pad, inner one too; look for scores and cracks. Wipe dust wet, never blow it. Wheel bolts by torque wrench to the handbook's value, and again after 50 to 100 km.
 
 check-measure-discs = Measure the brake discs
-check-measure-discs-how = Wheel off, car on stands, disc held by two nuts. Measure the thickness at eight places and compare with the limit on the disc. Differences you can measure you can feel.
+check-measure-discs-how = Brakes cool, car on stands, wheel off, disc held by two nuts. Measure at eight places; the limit stands on the disc. Wipe dust wet. Wheel bolts by torque wrench to the handbook's value, and again after 50 to 100 km.
 
 check-feel-wheels = Feel the wheels after a drive
-check-feel-wheels-how = Drive ten minutes with little braking. Hold a hand near each wheel, do not touch: one much hotter than its partner is a find.
+check-feel-wheels-how = Drive ten minutes with little braking. Hold a hand near each wheel, do not touch: one much hotter than its partner is a find. Smoke or a glow: keep away and let it cool by itself.
 
 check-test-brake-fluid = Test the brake fluid for water
-check-test-brake-fluid-how = Dip a clean tester into the tank, or boil a drop with a boiling-point tester, which is surer. Keep dirt and other fluids away from it.
+check-test-brake-fluid-how = Dip a clean tester into the tank, or boil a drop with a boiling-point tester, which is surer. Keep dirt and other fluids away from it; rinse spills off paint and skin with water.
 
 check-look-at-brake-fluid = Look at the level of the brake fluid
 check-look-at-brake-fluid-how = Level ground. Below the mark means worn pads or a leak: do not simply fill up. With a soft pedal as well, do not drive.
@@ -616,31 +616,31 @@ check-look-at-brake-lines = Look along the brake lines
 check-look-at-brake-lines-how = Car on stands. Follow every line and hose; look inside the wheels for wet. Flaking rust, damp and cracked hoses are finds: do not drive, have it towed.
 
 check-test-servo = Test the brake servo
-check-test-servo-how = Engine off, pump the pedal until it is hard, hold it and start the engine: it must sink a little. If it does not, the servo gets no help.
+check-test-servo-how = Outdoors, in P or out of gear, parking brake on. Engine off, pump the pedal until it is hard, hold it and start the engine: it must sink a little. If it does not, the servo gets no help.
 
 check-look-at-brake-lamps = Look at the brake lamps
 check-look-at-brake-lamps-how = Against a wall or with a helper: all come on with the lightest press and go out when you let go.
 
 check-test-parking-brake = Test the parking brake
-check-test-parking-brake-how = On a gentle slope, nobody in front of or behind the car, foot ready. Count the clicks, see whether it holds, and whether both wheels turn free when it is let off.
+check-test-parking-brake-how = On a gentle slope, nobody in front of or behind the car, foot ready. Count the clicks, see whether it holds, and whether the car rolls freely by itself when it is let off.
 
 check-read-wheel-speeds = Compare the wheel speeds
 check-read-wheel-speeds-how = Let a passenger watch all four on a straight, slow drive. One that drops to nought or jumps is a find.
 
 check-look-at-speed-sensors = Look at the wheel speed sensors
-check-look-at-speed-sensors-how = Wheel off, car on stands. Look at sensor, wire and ring for rust, swarf and cracks. Wipe the dust wet, do not blow it.
+check-look-at-speed-sensors-how = Brakes cool, car on stands, wheel off. Look at sensor, wire and ring for rust, swarf and cracks. Wipe dust wet. Wheel bolts by torque wrench to the handbook's value, and again after 50 to 100 km.
 
 check-look-at-cabin-filter = Look at the cabin filter
-check-look-at-cabin-filter-how = The handbook shows where it is, often behind the glove box. Grey, leafy or damp is a find. Mind the arrow for the air when it goes back.
+check-look-at-cabin-filter-how = Ignition off. The handbook shows where it is, often behind the glove box. Grey, leafy or damp is a find. Mind the arrow for the air when it goes back. Leave yellow plugs alone.
 
 check-look-at-drains = Look at the water drains
-check-look-at-drains-how = Take the leaves out from below the windscreen and pour in a little water: it must run out under the car at once. The air conditioning's own drain must drip on a hot day.
+check-look-at-drains-how = Ignition off: wipers and fan must not start. Take the leaves out from below the windscreen and pour in a little water: it must run out under the car at once. The air conditioning's own drain drips on a hot day.
 
 check-test-blower = Test the cabin blower
 check-test-blower-how = Try every speed. Only the fastest works: its resistor. None: fuse first, then measure the voltage at its plug. Leave yellow plugs alone, they are airbags.
 
 check-measure-vents = Measure how cold the air gets
-check-measure-vents-how = Engine idling outdoors, coldest setting, air recirculated, middle vent: after five minutes it should be well below the outside, commonly by 10 °C or more.
+check-measure-vents-how = Engine idling outdoors, or an electric car switched on; coldest setting, air recirculated, middle vent: after five minutes it should be well below the outside, commonly by 10 °C or more.
 
 check-workshop-cooling = Have the air conditioning looked at
 check-workshop-cooling-how = Refrigerant may be handled only by those licensed for it. A workshop weighs it, looks for the leak and refills.
@@ -658,7 +658,7 @@ check-look-at-inverter-coolant = Look at the electric drive's coolant
 check-look-at-inverter-coolant-how = Car off and cold. It has a tank of its own; the level must stand between its marks. Fill up only with what the handbook names. Touch nothing orange.
 
 check-try-other-charger = Try another charger and cable
-check-try-other-charger-how = Charge once elsewhere, with another cable. Works there: it is the first charger, its cable or its supply, and that is an electrician's.
+check-try-other-charger-how = Charge once elsewhere, with another cable. Works there: it is the first charger, its cable or its supply, and that is an electrician's. Use no cable or plug that is damaged or got hot.
 
 check-look-at-socket = Look at the charging socket
 check-look-at-socket-how = Car off, cable out. Look, do not touch or put anything in: dirt, bent or dark pins are finds. Dark pins: do not charge again before a workshop has seen it.
@@ -668,18 +668,21 @@ check-workshop-high-voltage-how = Only someone trained for it may open anything 
 
 # ---- When to stop first
 
-stop-brakes = Do not drive. If you are driving: slow down with the gears and the parking brake, gently, and stop where it is safe. Have it towed; brakes are not tried out on the road.
+stop-brakes = Do not drive. If you are driving: slow down with the gears and the parking brake, gently, and stop where it is safe. Have it towed; brakes are not tried out on the road. Keep away from a hot wheel and let it cool by itself.
 stop-steering = Do not drive on. Slow down gently, hold the wheel with both hands, stop where it is safe, and have it towed unless the handbook says otherwise.
 stop-wheel = Stop now, off the road and away from traffic. Look at the bolts or nuts of every wheel and tighten them to this car's torque; if threads or holes are damaged, do not drive.
+stop-fire = Stop where it is safe, switch off, everyone out and well away from traffic; call the emergency services, and say if it is a hybrid or electric. Do not open the bonnet: air feeds a fire. Extinguisher only if it is small and you have been shown how.
+stop-throttle-open = The engine may pull without the pedal. Foot on the brake, gear out or lever in N, stop where it is safe, engine off. Do not drive on: have it fetched.
+stop-gearbox-hot = Stop where it is safe, lever in P or N, and let the gearbox cool. If the handbook says so, let the engine idle meanwhile. Do not tow or drive on before its oil has been looked at.
 stop-fuel-smell = Stop, engine off, everybody out, no flame and no switch. If fuel drips or you see smoke, keep away and call the emergency services. Do not start it again before the leak is found.
 stop-exhaust-inside = Open the windows now and stop. Exhaust gas kills unnoticed: do not drive with it, and never run the engine indoors. Whoever has a headache or feels dizzy needs air and a doctor.
 stop-high-voltage = Stop where it is safe and switch off. Touch nothing orange, open nothing. With smoke, heat or a smell, get well away and tell the emergency services that it is an electric or hybrid car.
 stop-oil-pressure = Stop as soon as it is safe and switch the engine off at once: without oil pressure it is ruined within moments. Look at the level; if that is right and the lamp stays on, have it towed.
 stop-overheating = Stop where it is safe and switch off. Heater to hottest helps on the way there. Do not open the cap: it scalds. Let it cool for half an hour or more before you look.
 stop-engine-knock = Switch the engine off and do not start it again. A knock from deep inside gets dearer with every turn. If wrong fuel is possible, say so; have it towed.
-stop-engine-lamp-flashing = Foot off, drive gently and no farther than you must: unburnt fuel overheats the catalytic converter. If it shakes badly or smells hot, stop, and do not park on dry grass.
+stop-engine-lamp-flashing = Foot off, stop where it is safe, switch off. Do not drive on: unburnt fuel can burn the catalytic converter and set fire to what is under the car. Have it fetched or mended before it is driven, unless the handbook says otherwise.
 stop-charging-at-night = The battery will not last long with lamps on, and then lamps, and on many cars power steering, go. Leave the road at the next lit, safe place now; do not drive on in the dark.
 stop-charging = The car runs on what is left in the battery. Switch off what you can, drive straight to help and do not stop the engine before. If the temperature rises or the steering gets heavy, the belt may be gone: stop.
 stop-airbag = Airbags and belt tensioners may fail in a crash, or go off without one. Have it seen to soon by a workshop. Do not touch their yellow plugs, and carry no one on the seat concerned if you can help it.
 stop-particulate-filter-and-more = The particulate filter is filling and other lamps are on. Do not try to burn it clean by driving: go gently to a workshop, before it has to be replaced.
-stop-particulate-filter = The particulate filter is filling. If no other lamp is on, drive half an hour steadily at motorway speed where traffic and law allow it, as the handbook says. If the lamp stays, have it seen to soon.
+stop-particulate-filter = The particulate filter is filling. If no other lamp is on, drive half an hour as the handbook says, where traffic and law allow: diesel steadily on a motorway, petrol with the foot off in gear now and then. If the lamp stays, have it seen to soon.

@@ -71,8 +71,10 @@ describe('a check', () => {
 });
 
 it('says what to do now at a danger, also at one that only a newer version knows', () => {
-  expect(stopText({ danger: 'overheating', urgency: 'stop', symptom: 'overheats' }).now).toContain('Do not open the cap');
-  expect(stopText({ danger: 'of a newer version', urgency: 'stop', symptom: 'overheats' }).now).toMatch(/handbook/);
+  const overheats = { is: 'symptom', symptom: 'overheats' } as const;
+  expect(stopText({ danger: 'overheating', urgency: 'stop', sign: overheats }).now).toContain('Do not open the cap');
+  expect(stopText({ danger: 'of a newer version', urgency: 'stop', sign: overheats }).now).toMatch(/handbook/);
+  expect(stopText({ danger: 'oil-pressure', urgency: 'stop', sign: { is: 'code', code: 'P0524' } }).shows).toContain('P0524');
 });
 
 it('tells a trouble by the words, else by what was ticked, else by the codes', () => {

@@ -79,8 +79,9 @@ export function reasonText(why: Because): string {
 }
 
 /** What to do now, and what shows the danger. */
-export function stopText({ danger, symptom }: StopView): { shows: string; now: string } {
-  return { shows: symptomName(symptom), now: sayKey(`stop-${danger}`) ?? say('stop-unknown') };
+export function stopText({ danger, sign }: StopView): { shows: string; now: string } {
+  const shows = sign.is === 'code' ? say('stop-code', { code: sign.code }) : symptomName(sign.symptom);
+  return { shows, now: sayKey(`stop-${danger}`) ?? say('stop-unknown') };
 }
 
 function openingName(word: string): string {

@@ -7,7 +7,8 @@ use serde::Deserialize;
 
 use super::{Code, Origin};
 use crate::RulesError;
-use crate::rows::{self, is_key};
+use crate::rows::{self, dashed, is_key};
+use crate::trouble::Danger;
 
 /// How soon a code calls for somebody, when no lamp says more. A flashing or red lamp always comes first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -28,6 +29,8 @@ pub struct Known {
     pub code: Code,
     /// How soon it calls for somebody.
     pub urgency: Urgency,
+    /// What must be read first when it is stored: there where the urgency is [`Urgency::Stop`], and nowhere else.
+    pub danger: Option<Danger>,
     /// The keys of the causes at which it points (`data/causes.toml`), 1 or more, the likeliest to store it
     /// first.
     pub causes: Vec<String>,
@@ -53,6 +56,7 @@ struct RawTable {
 #[serde(deny_unknown_fields)]
 struct RawRow {
     urgency: String,
+    stop: Option<String>,
     causes: Vec<String>,
 }
 
@@ -107,6 +111,12 @@ impl RawRow {
         }
         let urgency = Urgency::ALL.into_iter().find(|urgency| urgency.key() == self.urgency);
         let urgency = urgency.ok_or_else(|| wrong("its urgency is none of watch, soon, stop"))?;
+        let danger =
+            self.stop.as_ref().map(|word| Danger::from_key(&dashed(word)).ok_or_else(|| wrong(STOP)));
+        let danger = danger.transpose()?;
+        if danger.is_some() != (urgency == Urgency::Stop) {
+            return Err(wrong(STOP));
+        }
         let points = self.causes.iter().map(|cause| read_point(cause).ok_or_else(|| wrong(POINT)));
         let points: Vec<_> = points.collect::<Result<_, _>>()?;
         if points.is_empty() || !points.is_sorted_by(|before, after| before.1 >= after.1) {
@@ -116,7 +126,7 @@ impl RawRow {
             return Err(wrong("it names a cause twice"));
         }
         let (causes, chances) = points.into_iter().unzip();
-        Ok(Known { code, urgency, causes, chances })
+        Ok(Known { code, urgency, danger, causes, chances })
     }
 }
 
@@ -126,6 +136,10 @@ impl Known {
         self.causes.iter().cloned().zip(self.chances.iter().copied()).collect()
     }
 }
+
+/// What a code that stops the car says, said when it does not.
+const STOP: &str =
+    "a code of the urgency stop, and no other, says what danger it shows, as in stop = 'oil pressure'";
 
 /// How a cause is written, said when it is not.
 const POINT: &str = "a cause is written as its key and a chance above 0 and below 1, as in 'vacuum-leak 0.5'";
