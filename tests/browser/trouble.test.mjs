@@ -64,6 +64,24 @@ test('a red lamp says stop first, brings the reader to it, and stands before any
   await button('Put it away unwritten').click();
 });
 
+test('what can hurt is read one by one before a check says how it is done', async () => {
+  await open('#/bay/trouble');
+  await page.getByLabel('Find what you notice, by a word').fill('idle');
+  await tick('Rough idle');
+  await button('What to check next').click();
+  await heading('Check this next').waitFor();
+  const card = page.locator('#next-check + div');
+  await card.getByText('Fumes.').waitFor();
+  await gone(card.locator('.how'));
+  await gone(card.getByRole('button', { name: 'Nothing wrong there' }));
+  await card.getByRole('button', { name: 'Could not check' }).waitFor();
+  for (const each = card.getByRole('button', { name: /^I have read it/ }); await each.count(); ) await each.first().click();
+  await card.locator('.how').waitFor();
+  await card.getByRole('button', { name: 'Nothing wrong there' }).waitFor();
+  await fits();
+  await button('Put it away unwritten').click();
+});
+
 test('a pasted scan is explained at once, its lists apart, and clearing is not mending', async () => {
   await open('#/bay/trouble');
   await page.getByLabel('Paste what the scanner said').fill('P0171\nP0300 pending\nP4 ');

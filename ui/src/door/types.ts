@@ -257,6 +257,16 @@ low: string,
  */
 high: string | null, };
 
+export type BriefFrame = {
+/**
+ * When the scan was made.
+ */
+seen: SeenAt,
+/**
+ * The frame.
+ */
+frame: FrameView, };
+
 export type BriefPage = {
 /**
  * Its title.
@@ -281,6 +291,16 @@ title: string,
  */
 lines: Array<string>, };
 
+export type BriefReadiness = {
+/**
+ * When the scan was made.
+ */
+seen: SeenAt,
+/**
+ * One a control unit; at least one.
+ */
+units: Array<ReadinessView>, };
+
 export type BriefView = {
 /**
  * The vehicle.
@@ -290,6 +310,14 @@ vehicle: VehicleLine,
  * Its identification number.
  */
 vin: string | null,
+/**
+ * The day of its first use.
+ */
+first_use: string | null,
+/**
+ * The keys of what it is known to have.
+ */
+fitted: Array<string>,
 /**
  * Today.
  */
@@ -323,15 +351,15 @@ absent: Array<string>,
  */
 codes: Array<CodeView>,
 /**
- * What was frozen when a code set.
+ * What was frozen when a code set, each frame once, with its first scan.
  */
-frames: Array<FrameView>,
+frames: Array<BriefFrame>,
 /**
- * The readiness of the last scan that told it.
+ * The readiness of the last of its scans that told it; nothing where the codes of the car were cleared since.
  */
-readiness: Array<ReadinessView>,
+readiness: BriefReadiness | null,
 /**
- * The day on which the codes were last cleared.
+ * The day on which the codes of the car were last cleared since the trouble was noticed, or for it.
  */
 cleared: string | null,
 /**
@@ -739,6 +767,11 @@ cleared: SeenAt | null,
  */
 returns: Array<CodeReturn>,
 /**
+ * All that became of it after it was first seen, in the order in which it happened: each clearing, each time that it
+ * was found gone, each return.
+ */
+turns: Array<CodeTurn>,
+/**
  * `present`, `cleared` or `gone` (`code-standing-KEY`).
  */
 standing: string,
@@ -768,6 +801,16 @@ back: SeenAt,
  * How long and how far it had stayed away, at most.
  */
 after: UsedView, };
+
+export type CodeTurn = { "is": "cleared",
+/**
+ * When.
+ */
+at: SeenAt, } | { "is": "gone",
+/**
+ * When that scan was made.
+ */
+at: SeenAt, } | { "is": "back" } & CodeReturn;
 
 export type CodeView = {
 /**
@@ -1977,7 +2020,11 @@ export type KnownView = { "is": "own",
 /**
  * The text.
  */
-text: string, } | { "is": "typical",
+text: string,
+/**
+ * The symbol of the unit that is to stand behind it: nothing where he typed one himself, or where it has none.
+ */
+unit: string | null, } | { "is": "typical",
 /**
  * One a case; at least one.
  */
@@ -2413,7 +2460,8 @@ export type NoteView = {
  */
 key: string,
 /**
- * What its sentence names, by the names of its places: `text`, `code`, `codes`, `service`, `reason`.
+ * What its sentence names, by the names of its places: `text`, `meant`, `code`, `codes`, `service`, `reason`,
+ * `most`.
  */
 values: { [key in string]: string }, };
 
@@ -2983,7 +3031,13 @@ monitors: Array<MonitorView>,
 /**
  * All of them are finished.
  */
-complete: boolean, };
+complete: boolean,
+/**
+ * How many unfinished tests an inspection in the United States lets pass, by the year of the car's first use (66 FR
+ * 18156 and 40 CFR 85.2222, from memory); nothing where no car was asked about, or its year is not known. Other rules
+ * hold elsewhere.
+ */
+allowed: number | null, };
 
 export type Reading = {
 /**

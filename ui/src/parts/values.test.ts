@@ -15,10 +15,8 @@ const value = (known: ValueView['known']): ValueView => ({ key: 'wheel-torque', 
 
 describe('values', () => {
   it('stand as the owner typed them, with the unit that he left out', () => {
-    expect(ownText('110', 'N·m')).toBe('110\u00a0N·m');
-    expect(ownText('2.1 / 2.3', 'bar')).toBe('2.1 / 2.3\u00a0bar');
-    expect(ownText('80 lbf·ft', 'N·m')).toBe('80 lbf·ft');
-    expect(ownText('5W-30', null)).toBe('5W-30');
+    expect(ownText({ text: '110', unit: 'N·m' })).toBe('110\u00a0N·m');
+    expect(ownText({ text: '80 lbf·ft', unit: null })).toBe('80 lbf·ft');
   });
 
   it('lie between two ends, at one, or above one', () => {
@@ -39,7 +37,7 @@ describe('values', () => {
   });
 
   it('are read out as what they are', () => {
-    expect(spokenValue(value({ is: 'own', text: '110' }))).toBe('Torque of the wheels: 110\u00a0N·m');
+    expect(spokenValue(value({ is: 'own', text: '110', unit: 'N·m' }))).toBe('Torque of the wheels: 110\u00a0N·m');
     expect(spokenValue(value({ is: 'handbook' }))).toContain('see the handbook');
     expect(spokenValue(value({ is: 'typical', cases: [torque] }))).toContain('only typical');
     expect(valueName('of a newer version')).toBe('of a newer version');

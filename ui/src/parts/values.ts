@@ -5,17 +5,14 @@ import type { BoundsView, OriginView, TypicalView, ValueView } from '../door/typ
 import { decimal, measuredValue } from '../format';
 import { say, sayKey } from '../words';
 
-/** Digits and what parts them: a text of these alone lacks its unit. */
-const FIGURES = /^[\d\s.,/–-]+$/;
-
 /** What a value is called. */
 export function valueName(key: string): string {
   return sayKey(`value-${key}`) ?? key;
 }
 
-/** A value as the owner typed it, with the unit where he typed none. */
-export function ownText(text: string, unit: string | null): string {
-  return unit !== null && FIGURES.test(text) ? `${text}\u00a0${unit}` : text;
+/** A value as the owner typed it, with the unit where he typed none: the door knows. */
+export function ownText({ text, unit }: { text: string; unit: string | null }): string {
+  return unit === null ? text : `${text}\u00a0${unit}`;
 }
 
 /** `20 to 30 N·m`, `at least 1.6 mm`. */
@@ -38,9 +35,9 @@ export function originText({ source, name }: OriginView): string {
 }
 
 /** What is known of a value, in one breath, as it is read out. */
-export function spokenValue({ key, unit, known }: ValueView): string {
+export function spokenValue({ key, known }: ValueView): string {
   const what = valueName(key);
-  if (known.is === 'own') return say('value-is', { what, value: ownText(known.text, unit) });
+  if (known.is === 'own') return say('value-is', { what, value: ownText(known) });
   if (known.is === 'handbook') return say('value-is', { what, value: say('value-see-handbook') });
   return say('value-is', { what, value: say('value-only-typical', { cases: known.cases.map(typicalText).join('; ') }) });
 }

@@ -997,6 +997,8 @@ export interface Words {
   'brief-absent': 'symptoms';
   'brief-codes': never;
   'brief-code': 'code' | 'status' | 'meaning';
+  'brief-code-seen': 'said' | 'seen' | 'back';
+  'brief-at': 'seen' | 'what';
   'brief-cleared': 'day';
   'brief-checked': never;
   'brief-work': never;

@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use clap::{Parser, Subcommand};
-use door::{AnswerForm, AnswerKey, CardLang, CardOptions, CardPaper, CardSize, ReportOptions, VinShown};
+use door::{CardLang, CardOptions, CardPaper, CardSize, ReportOptions, VinShown};
 
 /// Keeps a car's service book in ink.
 #[derive(Debug, Parser)]
@@ -147,12 +147,14 @@ pub enum Command {
         /// The number
         vin: String,
     },
-    /// Explain trouble codes, from whatever text a scan tool gives
+    /// Explain trouble codes, from whatever text a scan tool gives, with their life in the vehicle's book where there is one
     Code {
         /// Codes or answers, each as it stands
         #[arg(required = true, value_name = "TEXT")]
         text: Vec<String>,
     },
+    /// List the symptoms that the vehicle can show, by their keys
+    Symptoms,
     /// Say what a trouble may be, and what to check first
     Trouble(TroubleArgs),
     /// Show the guide to a job, or list the guides
@@ -379,7 +381,7 @@ impl FuelArgs {
 }
 
 /// A trouble.
-#[derive(Debug, clap::Args)]
+#[derive(Debug, Default, clap::Args)]
 pub struct TroubleArgs {
     /// What shows, by its key
     #[arg(long, value_name = "KEY", num_args = 1..)]
@@ -391,8 +393,8 @@ pub struct TroubleArgs {
     #[arg(long, value_name = "CODE", num_args = 1..)]
     pub code: Vec<String>,
     /// What a check said
-    #[arg(long, value_name = "CHECK=found|not|skipped", value_parser = answer)]
-    pub answer: Vec<AnswerForm>,
+    #[arg(long, value_name = "CHECK=found|not|skipped")]
+    pub answer: Vec<String>,
     /// It is dark, or soon will be
     #[arg(long)]
     pub at_night: bool,
@@ -402,18 +404,6 @@ pub struct TroubleArgs {
     /// A usual tool that is not at hand, by its key
     #[arg(long, value_name = "TOOL")]
     pub lacking: Vec<String>,
-}
-
-/// What a check said.
-fn answer(text: &str) -> Result<AnswerForm, String> {
-    let (check, said) = text.split_once('=').ok_or("write CHECK=found, CHECK=not or CHECK=skipped")?;
-    let answer = match said {
-        "found" => AnswerKey::Found,
-        "not" => AnswerKey::NotFound,
-        "skipped" => AnswerKey::Skipped,
-        other => return Err(format!("'{other}' is none of found, not and skipped")),
-    };
-    Ok(AnswerForm { check: check.to_owned(), answer })
 }
 
 /// A visit.

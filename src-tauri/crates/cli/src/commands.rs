@@ -51,14 +51,14 @@ impl Terminal<'_> {
             Command::Handover(handover) => self.handover(handover),
             Command::Receive { file, passphrase_file } => self.receive(file, passphrase_file.as_deref()),
             Command::Compare { old, new } => return self.compare(old, new.as_deref()),
+            Command::Code { text } => self.code(text),
+            Command::Symptoms => self.symptoms(),
             Command::Trouble(trouble) => self.trouble(trouble),
             Command::Guide { key } => self.guide(key.as_deref()),
             Command::Check => return self.check(),
             Command::Rebuild => self.rebuild(),
             Command::Ask => self.ask_lines(),
-            Command::Vin { .. } | Command::Code { .. } | Command::Read { .. } | Command::Serve { .. } => {
-                Ok(())
-            }
+            Command::Vin { .. } | Command::Read { .. } | Command::Serve { .. } => Ok(()),
         }?;
         Ok(ExitCode::SUCCESS)
     }

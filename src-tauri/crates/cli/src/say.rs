@@ -1,6 +1,8 @@
 //! Answers in words.
 
 pub mod card;
+pub mod codes;
+pub mod guide;
 pub mod trouble;
 
 use door::{

@@ -43,11 +43,12 @@ fn every_code_of_the_table_has_a_sentence() {
 }
 
 /// Every note, with what its sentence is told.
-fn notes() -> [(Note, &'static [&'static str]); 13] {
+fn notes() -> [(Note, &'static [&'static str]); 14] {
     let text = || "43 01".to_owned();
     [
         (Note::NothingFound, &[]),
         (Note::NotACode(text()), &["text"]),
+        (Note::Misread { text: text(), meant: Code::from_bytes([1, 0x71]) }, &["text", "meant"]),
         (Note::StatusUnclear(Code::from_bytes([1, 0x71])), &["code"]),
         (Note::MaybeCounted(Vec::new()), &["codes"]),
         (Note::CutShort(text()), &["text"]),
@@ -58,7 +59,7 @@ fn notes() -> [(Note, &'static [&'static str]); 13] {
         (Note::Refused { service: 3, reason: 0x11 }, &["service", "reason"]),
         (Note::Cleared, &[]),
         (Note::Unread(text()), &["text"]),
-        (Note::TooLong, &[]),
+        (Note::TooLong, &["most"]),
     ]
 }
 

@@ -12,11 +12,12 @@ use door::{
 use words::{Arg, Words};
 
 /// What the faces refuse by themselves.
-const OF_THE_FACES: [&str; 7] = [
+const OF_THE_FACES: [&str; 8] = [
     "shelf-empty",
     "which-vehicle",
     "no-such-vehicle",
     "not-handed-over",
+    "answer-form",
     "passphrase-empty",
     "passphrases-differ",
     "other",

@@ -349,6 +349,10 @@ fn a_code_that_was_cleared_is_not_mended_and_comes_back() {
     let asked = Request::Codes { text: "P0420".to_owned(), book: Some(case.book.clone()) };
     let Response::Codes(asked) = case.door.ask(asked).unwrap() else { panic!() };
     assert_eq!(asked.codes[0].life.as_ref().unwrap().times, 2);
+    let turns = serde_json::to_value(&life.turns).unwrap();
+    let is: Vec<_> = turns.as_array().unwrap().iter().map(|turn| turn["is"].clone()).collect();
+    assert_eq!(is, ["cleared", "back"]);
+    assert_eq!(turns[1]["back"]["day"], "2026-03-20");
 }
 
 #[test]
@@ -405,12 +409,45 @@ fn the_brief_tells_a_workshop_what_is_known_and_names_no_cause() {
     assert_eq!(brief.codes.iter().map(|code| code.code.as_str()).collect::<Vec<_>>(), ["P0171"]);
     assert!(brief.codes.iter().all(|code| code.causes.is_empty()), "no diagnosis");
     assert_eq!(brief.frames.len(), 1);
-    assert_eq!(brief.frames[0].code.as_deref(), Some("P0171"));
-    let coolant = &brief.frames[0].values[0];
+    assert_eq!(brief.frames[0].seen.day, "2026-05-30");
+    assert_eq!(brief.frames[0].frame.code.as_deref(), Some("P0171"));
+    let coolant = &brief.frames[0].frame.values[0];
     assert_eq!((coolant.value.as_str(), coolant.unit.as_str()), ("83", "°C"));
     assert_eq!(brief.checked, [answered("look-at-plugs", AnswerKey::NotFound)]);
     assert_eq!(brief.work.iter().map(|work| work.day.as_str()).collect::<Vec<_>>(), ["2026-05-28"]);
     assert_eq!(brief.reading.unwrap().reading.count, 90_000);
+}
+
+/// Clearing sets all tests of the car back, so that what was ready before it says nothing any more. The bytes are those of
+/// SAE J1979, service 01 PID 01: no lamp, no code, every test finished.
+#[test]
+fn the_brief_tells_no_readiness_of_before_a_clearing() {
+    let mut case = case();
+    let ready = |day: &str| scan(day, "41 01 00 07 E5 00");
+    let cleared = |day: &str| ScanForm { cleared: true, ..ready(day) };
+    let mut told = |scans: Vec<ScanForm>| {
+        let subject = case.write(TroubleForm { scans, ..shows(&["rough-idle"]) });
+        case.brief(&subject).readiness.map(|readiness| readiness.seen.day)
+    };
+    assert_eq!(told(vec![ready("2026-05-01"), ready("2026-05-02")]).as_deref(), Some("2026-05-02"));
+    assert_eq!(told(vec![ready("2026-05-01"), cleared("2026-05-02")]), None);
+    assert_eq!(told(vec![cleared("2026-05-02"), ready("2026-05-09")]).as_deref(), Some("2026-05-09"));
+    assert_eq!(told(vec![ready("2026-05-09"), cleared("2026-05-02")]).as_deref(), Some("2026-05-09"));
+    let by_the_car = scan("2026-05-10", "44");
+    assert_eq!(told(vec![ready("2026-05-09"), by_the_car]), None);
+}
+
+#[test]
+fn the_brief_knows_what_was_cleared_for_another_trouble() {
+    let mut case = case();
+    let ready = scan("2026-05-01", "43 01 71\n41 01 00 07 E5 00");
+    let told = TroubleForm { day: "2026-05-01".to_owned(), scans: vec![ready], ..TroubleForm::default() };
+    let subject = case.write(told);
+    assert_eq!(case.brief(&subject).readiness.unwrap().units[0].allowed, Some(1), "a car of 2016");
+    let cleared = ScanForm { cleared: true, ..scan("2026-05-20", "") };
+    case.write(TroubleForm { scans: vec![cleared], ..shows(&["rough-idle"]) });
+    let brief = case.brief(&subject);
+    assert_eq!((brief.readiness, brief.cleared.as_deref()), (None, Some("2026-05-20")));
 }
 
 #[test]
@@ -433,7 +470,25 @@ fn a_guide_shows_the_cars_own_number_and_marks_what_is_typical() {
     let vehicle = VehicleForm { values: values.into(), ..car() };
     case.written(Request::ChangeVehicle { book: case.book.clone(), vehicle });
     let after = case.guide("oil-and-filter");
-    assert_eq!(known(&after, "drain-plug-torque"), KnownView::Own { text: "27".to_owned() });
+    let own = |text: &str, unit: Option<&str>| KnownView::Own {
+        text: text.to_owned(),
+        unit: unit.map(str::to_owned),
+    };
+    assert_eq!(known(&after, "drain-plug-torque"), own("27", Some("N·m")));
+    for typed in ["20 lbf·ft", "27 Nm"] {
+        let values = [("drain-plug-torque".to_owned(), typed.to_owned())].into();
+        let (book, vehicle) = (case.book.clone(), VehicleForm { values, ..car() });
+        case.written(Request::ChangeVehicle { book, vehicle });
+        let guide = case.guide("oil-and-filter");
+        assert_eq!(
+            known(&guide, "drain-plug-torque"),
+            own(typed, None),
+            "a second unit would be a wrong torque"
+        );
+    }
+    let values = [("drain-plug-torque".to_owned(), "27".to_owned())].into();
+    let (book, vehicle) = (case.book.clone(), VehicleForm { values, ..car() });
+    case.written(Request::ChangeVehicle { book, vehicle });
     let sheet = case.sheet();
     assert_eq!(sheet.form.values, [("drain-plug-torque".to_owned(), "27".to_owned())].into());
     assert!(sheet.values.iter().any(|value| value.key == "oil-grade" && value.known == KnownView::Handbook));

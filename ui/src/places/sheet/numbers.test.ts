@@ -6,7 +6,7 @@ import { emptyVehicle } from '../../parts/vehicle';
 import { numbersForm, ownNumbers, valueLabel, withNumbers } from './numbers';
 
 const values: ValueView[] = [
-  { key: 'wheel-torque', unit: 'N·m', known: { is: 'own', text: '110' } },
+  { key: 'wheel-torque', unit: 'N·m', known: { is: 'own', text: '110', unit: 'N·m' } },
   { key: 'oil-grade', unit: null, known: { is: 'handbook' } },
 ];
 const vehicle = { ...emptyVehicle(), values: { 'wheel-torque': '110', 'of a newer version': '7' } };

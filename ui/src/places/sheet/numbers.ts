@@ -12,7 +12,7 @@ export interface OwnNumber {
 }
 
 export function ownNumbers(values: ValueView[]): OwnNumber[] {
-  return values.flatMap(({ key, unit, known }) => (known.is === 'own' ? [{ key, unit, text: known.text }] : []));
+  return values.flatMap(({ key, known }) => (known.is === 'own' ? [{ key, unit: known.unit, text: known.text }] : []));
 }
 
 /** What the fields start with. */

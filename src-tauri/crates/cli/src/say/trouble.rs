@@ -1,9 +1,6 @@
-//! Codes, troubles and guides in words.
+//! Troubles in words.
 
-use door::{
-    Because, BoundsView, CheckCosts, CheckRow, CodeView, CodesView, GuideLine, GuideView, KnownView,
-    NoteView, OriginView, ReadinessView, SuspectView, TroubleView, TypicalView, ValueView,
-};
+use door::{Because, CheckCosts, CheckRow, MendView, NeededTool, SuspectView, SymptomLine, TroubleView};
 use words::{Arg, Words};
 
 use super::item;
@@ -11,83 +8,43 @@ use super::item;
 /// A suspect below this chance, in thousandths, is not told in words; JSON has them all.
 const LEAST_TOLD: u16 = 10;
 
-/// What a text says: its codes, its readiness, and what could not be read.
-pub fn codes(words: &Words, view: &CodesView) -> Vec<String> {
-    let codes = view.codes.iter().map(|code| self::code(words, code));
-    let readiness = view.readiness.iter().map(|told| readiness_line(words, told));
-    let frames = view.frames.iter().map(|frame| {
-        let values: Vec<_> = frame.values.iter().map(|told| self::told(words, told)).collect();
-        let code = frame.code.clone().unwrap_or_default();
-        let args = [("code", Arg::from(code)), ("values", values.join(", ").into())];
-        words.say("cli-code-frame", &args)
-    });
-    let live = view.live.iter().map(|told| self::told(words, told));
-    let notes = view.notes.iter().map(|note| self::note(words, note));
-    codes.chain(frames).chain(live).chain(readiness).chain(notes).collect()
-}
-
-/// One code: status, meaning, how soon it calls for somebody, and the causes at which it points.
-fn code(words: &Words, code: &CodeView) -> String {
-    let key = |family: &str, key: &str| words.say(&format!("code-{family}-{key}"), &[]);
-    let meaning = match &code.meaning {
-        Some(id) => words.say(id, &[]),
-        None => format!("{}. {}", key("system", &code.system), words.say("cli-code-no-text", &[])),
-    };
-    let urgency = code.urgency.as_ref().map(|urgency| key("urgency", urgency));
-    let causes: Vec<_> = code.causes.iter().map(|cause| say_cause(words, cause)).collect();
-    let causes =
-        (!causes.is_empty()).then(|| words.say("cli-code-causes", &[("causes", causes.join(", ").into())]));
-    let failure = code.failure_type.as_ref().map(|byte| format!("-{byte}")).unwrap_or_default();
-    let told = [Some(meaning), Some(key("origin", &code.origin)), urgency, causes];
-    let told: Vec<_> = told.into_iter().flatten().collect();
-    format!("{}{failure}  {}: {}", code.code, key("status", &code.status), told.join("; "))
-}
-
-fn told(words: &Words, told: &door::ToldView) -> String {
-    format!("{} {} {}", words.say(&format!("code-value-{}", told.key), &[]), told.value, told.unit)
-}
-
-fn readiness_line(words: &Words, told: &ReadinessView) -> String {
-    let open = told.monitors.iter().filter(|monitor| !monitor.finished);
-    let open: Vec<_> = open.map(|monitor| words.say(&format!("code-monitor-{}", monitor.key), &[])).collect();
-    if open.is_empty() {
-        words.say("cli-code-ready", &[])
-    } else {
-        words.say("cli-code-not-ready", &[("monitors", open.join(", ").into())])
-    }
-}
-
-fn note(words: &Words, note: &NoteView) -> String {
-    let args: Vec<(&str, Arg<'_>)> =
-        note.values.iter().map(|(name, value)| (name.as_str(), value.into())).collect();
-    words.say(&format!("code-note-{}", note.key), &args)
-}
-
 /// A trouble: when to stop first, what it may be, and the checks in their order.
 pub fn trouble(words: &Words, view: &TroubleView) -> Vec<String> {
     let stop = view.stop.iter().map(|stop| words.say(&format!("stop-{}", stop.danger), &[]));
     let suspects = view.suspects.iter().filter(|suspect| suspect.chance >= LEAST_TOLD);
     let suspects = suspects.map(|suspect| self::suspect(words, suspect));
     let other = words.say("cli-trouble-other", &[("chance", percent(view.other).into())]);
-    let checks = view.checks.iter().map(|row| check(words, row));
-    let scans = view.scans.iter().flat_map(|scan| codes(words, scan));
-    let head = |id: &str| [String::new(), words.say(id, &[])];
+    let checks = view.checks.iter().flat_map(|row| check(words, row));
+    let held: Vec<_> = view.held.iter().map(|key| words.say(&format!("check-{key}"), &[])).collect();
+    let held = (!held.is_empty()).then(|| words.say("check-held", &[("checks", held.join(", ").into())]));
+    let scans = view.scans.iter().flat_map(|scan| super::codes::codes(words, scan));
+    let heading = |id: &str| [String::new(), words.say(id, &[])];
     stop.chain(scans)
-        .chain(head("cli-trouble-suspects"))
+        .chain(heading("cli-trouble-suspects"))
         .chain(suspects)
         .chain([other])
-        .chain(head("cli-trouble-checks"))
+        .chain(heading("cli-trouble-checks"))
         .chain(checks)
+        .chain(held)
         .chain([costs(words, view.costs)])
         .collect()
 }
 
+/// A cause with its chance and what mends it.
 fn suspect(words: &Words, suspect: &SuspectView) -> String {
-    format!("{:>6}  {}", percent(suspect.chance), say_cause(words, &suspect.cause))
+    let mend = match &suspect.mend {
+        MendView::Owner => words.say("cli-mend-owner", &[]),
+        MendView::Workshop => words.say("cli-mend-workshop", &[]),
+        MendView::Items { items } => {
+            let items: Vec<_> = items.iter().map(|one| item(words, one)).collect();
+            words.say("cli-mend-items", &[("items", items.join(", ").into())])
+        }
+    };
+    format!("{:>6}  {}: {mend}", percent(suspect.chance), say_cause(words, &suspect.cause))
 }
 
-/// A check with its chance, its cost and why it stands there, and under it how it is made.
-fn check(words: &Words, row: &CheckRow) -> String {
+/// A check with its chance, its cost and why it stands there, and under it what can hurt, how it is made and with what.
+fn check(words: &Words, row: &CheckRow) -> Vec<String> {
     let name = words.say(&format!("check-{}", row.check), &[]);
     let why: Vec<_> = row.why.iter().map(|why| because(words, why)).collect();
     let args = [
@@ -95,7 +52,30 @@ fn check(words: &Words, row: &CheckRow) -> String {
         ("minutes", row.cost.to_string().into()),
         ("why", why.join("; ").into()),
     ];
-    format!("{name}  [{}]  {}", row.check, words.say("cli-trouble-check", &args))
+    let mut lines = vec![format!("{name}  [{}]  {}", row.check, words.say("cli-trouble-check", &args))];
+    lines.extend(under(words, row).into_iter().map(|line| format!("    {line}")));
+    lines
+}
+
+/// What stands under a check: that it is a workshop's, what can hurt, with what and how it is made.
+fn under(words: &Words, row: &CheckRow) -> Vec<String> {
+    let listed = |id: &str, names: Vec<String>| {
+        (!names.is_empty()).then(|| words.say(id, &[("said", names.join(", ").into())]))
+    };
+    let cautions = row.cautions.iter().map(|key| words.say(&format!("caution-{key}-name"), &[]));
+    let tools = row.tools.iter().map(|needed| tool(words, needed));
+    let told = [
+        row.workshop.then(|| words.say("cli-trouble-workshop", &[])),
+        listed("cli-trouble-cautions", cautions.collect()),
+        listed("cli-trouble-tools", tools.collect()),
+        Some(words.say(&format!("check-{}-how", row.check), &[])),
+    ];
+    told.into_iter().flatten().collect()
+}
+
+fn tool(words: &Words, needed: &NeededTool) -> String {
+    let name = words.say(&format!("check-tool-{}", needed.tool), &[]);
+    if needed.lacking { words.say("cli-tool-lacking", &[("tool", name.into())]) } else { name }
 }
 
 fn because(words: &Words, why: &Because) -> String {
@@ -129,7 +109,7 @@ fn costs(words: &Words, costs: CheckCosts) -> String {
     words.say("cli-trouble-costs", &args)
 }
 
-fn say_cause(words: &Words, cause: &str) -> String {
+pub(super) fn say_cause(words: &Words, cause: &str) -> String {
     words.say(&format!("cause-{cause}"), &[])
 }
 
@@ -137,86 +117,56 @@ fn percent(per_mille: u16) -> String {
     format!("{}.{} %", per_mille / 10, per_mille % 10)
 }
 
-/// A guide in a list.
-pub fn guide_line(words: &Words, guide: &GuideLine) -> String {
-    let name = words.say(&format!("guide-{}", guide.key), &[]);
-    let minutes = words.say("cli-guide-minutes", &[("minutes", u32::from(guide.minutes).into())]);
-    format!("{:<28} {name}  {minutes}", guide.key)
-}
-
-/// A whole guide: what for, when not, cautions, steps with their values, what to look at, what is left over.
-pub fn guide(words: &Words, view: &GuideView) -> Vec<String> {
-    let key = &view.guide.key;
-    let part = |part: &str, keys: &[String]| -> Vec<String> {
-        keys.iter().map(|of| words.say(&format!("guide-{key}-{part}-{of}"), &[])).collect()
+/// The symptoms that a car can show, each behind its key.
+pub fn symptoms(words: &Words, view: &TroubleView) -> Vec<String> {
+    let line = |symptom: &SymptomLine| {
+        format!("{:<28} {}", symptom.key, words.say(&format!("symptom-{}", symptom.key), &[]))
     };
-    let named = |family: &str, keys: &[String]| -> Vec<String> {
-        let names: Vec<_> = keys.iter().map(|of| words.say(&format!("{family}-{of}"), &[])).collect();
-        if names.is_empty() { names } else { vec![names.join(", ")] }
-    };
-    let cautions = view.cautions.iter().map(|caution| words.say(&format!("caution-{}", caution.key), &[]));
-    let sections = [
-        ("cli-guide-not", part("not", &view.not)),
-        ("cli-guide-cautions", cautions.collect()),
-        ("cli-guide-tools", named("tool", &view.tools)),
-        ("cli-guide-supplies", named("supply", &view.supplies)),
-        ("cli-guide-steps", steps(words, view)),
-        ("cli-guide-look", part("look", &view.look)),
-        ("cli-guide-after", part("after", &view.after)),
-        ("cli-guide-disposal", named("disposal", &view.disposal)),
-    ];
-    let mut lines = vec![guide_line(words, &view.guide), words.say(&format!("guide-{key}-what"), &[])];
-    for (head, said) in sections {
-        if !said.is_empty() {
-            lines.extend([String::new(), words.say(head, &[])]);
-            lines.extend(said);
+    view.symptoms.iter().map(line).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use door::{FindsView, ItemView};
+
+    use super::*;
+
+    #[test]
+    fn a_suspect_tells_what_mends_it() {
+        let words = Words::load(words::ENGLISH);
+        let said = |mend: MendView| {
+            let suspect = SuspectView { cause: "plugs-worn".to_owned(), chance: 125, before: false, mend };
+            super::suspect(&words, &suspect)
+        };
+        let plugs = ItemView::Own { name: "New plugs".to_owned() };
+        assert!(said(MendView::Items { items: vec![plugs] }).ends_with(": mended by New plugs"));
+        assert!(said(MendView::Workshop).contains("12.5 %"));
+        assert!(said(MendView::Workshop).ends_with(": a workshop mends it"));
+    }
+
+    #[test]
+    fn a_check_tells_who_makes_it_what_can_hurt_with_what_and_how() {
+        let row = CheckRow {
+            check: "look-at-pads".to_owned(),
+            chance: 500,
+            minutes: 30,
+            cost: 45.0,
+            costs_money: false,
+            workshop: true,
+            tools: vec![NeededTool { tool: "jack-and-stands".to_owned(), lacking: true }],
+            opens: Vec::new(),
+            cautions: vec!["springs".to_owned()],
+            finds: vec![FindsView { cause: "pads-worn".to_owned(), chance: 500 }],
+            look: 1,
+            why: vec![Because::SecondLook],
+        };
+        let words = Words::load(words::ENGLISH);
+        let told = check(&words, &row);
+        assert!(told[0].contains("about 45 min of your time"), "{}", told[0]);
+        let under = ["workshop", "Take care: ", "(not at hand)", "Measure the thinnest pad"];
+        assert_eq!(told.len(), 1 + under.len());
+        for (line, named) in told[1..].iter().zip(under) {
+            assert!(line.starts_with("    ") && line.contains(named), "{line}");
         }
-    }
-    lines
-}
-
-/// The steps, numbered, each with its values under it.
-fn steps(words: &Words, view: &GuideView) -> Vec<String> {
-    let mut lines = Vec::new();
-    for (number, step) in (1..).zip(&view.steps) {
-        let said = words.say(&format!("guide-{}-step-{}", view.guide.key, step.key), &[]);
-        lines.push(format!("{number}. {said}"));
-        let asked = |value: &&ValueView| step.values.contains(&value.key);
-        lines.extend(
-            view.values.iter().filter(asked).map(|value| format!("   {}", self::value(words, value))),
-        );
-    }
-    lines
-}
-
-fn value(words: &Words, value: &ValueView) -> String {
-    let name = words.say(&format!("value-{}", value.key), &[]);
-    let unit = value.unit.as_deref().unwrap_or_default();
-    match &value.known {
-        KnownView::Own { text } => format!("{name}: {text} {unit}").trim_end().to_owned(),
-        KnownView::Handbook => words.say("cli-value-handbook", &[("name", name.into())]),
-        KnownView::Typical { cases } => {
-            let cases: Vec<_> = cases.iter().map(|case| typical(words, case)).collect();
-            words.say("cli-value-typical", &[("name", name.into()), ("cases", cases.join("; ").into())])
-        }
-    }
-}
-
-fn typical(words: &Words, case: &TypicalView) -> String {
-    let when = words.say(&format!("typical-{}", case.case), &[]);
-    let metric = case.newton_metres.as_ref().map(|torque| format!(" ({} N·m)", bounds(torque)));
-    let source = origin(words, &case.source);
-    format!("{when} {} {}{} [{source}]", bounds(&case.bounds), case.unit, metric.unwrap_or_default())
-}
-
-fn origin(words: &Words, origin: &OriginView) -> String {
-    words.say(&format!("cli-source-{}", origin.source), &[("name", (&origin.name).into())])
-}
-
-fn bounds(bounds: &BoundsView) -> String {
-    match &bounds.high {
-        None => format!("≥ {}", bounds.low),
-        Some(high) if *high == bounds.low => high.clone(),
-        Some(high) => format!("{}–{high}", bounds.low),
     }
 }

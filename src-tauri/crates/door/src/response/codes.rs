@@ -61,6 +61,9 @@ pub struct CodeLife {
     pub cleared: Option<SeenAt>,
     /// Each time that it came back.
     pub returns: Vec<CodeReturn>,
+    /// All that became of it after it was first seen, in the order in which it happened: each clearing, each time that it
+    /// was found gone, each return.
+    pub turns: Vec<CodeTurn>,
     /// `present`, `cleared` or `gone` (`code-standing-KEY`).
     pub standing: String,
     /// Since when it is cleared or gone.
@@ -78,8 +81,26 @@ pub struct SeenAt {
     pub reading: Option<Reading>,
 }
 
+/// Something that became of a code.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(tag = "is", rename_all = "kebab-case")]
+pub enum CodeTurn {
+    /// The codes were cleared.
+    Cleared {
+        /// When.
+        at: SeenAt,
+    },
+    /// A scan did not have it any more, after the car had the time to find it again.
+    Gone {
+        /// When that scan was made.
+        at: SeenAt,
+    },
+    /// It came back.
+    Back(CodeReturn),
+}
+
 /// A time at which a code came back.
-#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct CodeReturn {
     /// When it was cleared, or first found gone by itself.
     pub left: SeenAt,
@@ -104,6 +125,10 @@ pub struct ReadinessView {
     pub monitors: Vec<MonitorView>,
     /// All of them are finished.
     pub complete: bool,
+    /// How many unfinished tests an inspection in the United States lets pass, by the year of the car's first use (66 FR
+    /// 18156 and 40 CFR 85.2222, from memory); nothing where no car was asked about, or its year is not known. Other rules
+    /// hold elsewhere.
+    pub allowed: Option<usize>,
 }
 
 /// A test that the car runs on itself.
@@ -142,6 +167,7 @@ pub struct ToldView {
 pub struct NoteView {
     /// Its key (`code-note-KEY`).
     pub key: String,
-    /// What its sentence names, by the names of its places: `text`, `code`, `codes`, `service`, `reason`.
+    /// What its sentence names, by the names of its places: `text`, `meant`, `code`, `codes`, `service`, `reason`,
+    /// `most`.
     pub values: std::collections::BTreeMap<String, String>,
 }

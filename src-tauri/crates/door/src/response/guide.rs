@@ -109,6 +109,8 @@ pub enum KnownView {
     Own {
         /// The text.
         text: String,
+        /// The symbol of the unit that is to stand behind it: nothing where he typed one himself, or where it has none.
+        unit: Option<String>,
     },
     /// Only what is typical; it must be marked so, with its source.
     Typical {

@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
 use super::{
-    CautionView, CodeView, CodesView, DatedReading, FrameView, ItemView, ReadinessView, VehicleLine,
+    CautionView, CodeView, CodesView, DatedReading, FrameView, ItemView, ReadinessView, SeenAt, VehicleLine,
 };
 use crate::{AnswerForm, TroubleForm};
 
@@ -300,6 +300,10 @@ pub struct BriefView {
     pub vehicle: VehicleLine,
     /// Its identification number.
     pub vin: Option<String>,
+    /// The day of its first use.
+    pub first_use: Option<String>,
+    /// The keys of what it is known to have.
+    pub fitted: Vec<String>,
     /// Today.
     pub today: String,
     /// The day on which the trouble was noticed, with what the instrument showed.
@@ -316,11 +320,11 @@ pub struct BriefView {
     pub absent: Vec<String>,
     /// The codes of all its scans, each once a status, without causes.
     pub codes: Vec<CodeView>,
-    /// What was frozen when a code set.
-    pub frames: Vec<FrameView>,
-    /// The readiness of the last scan that told it.
-    pub readiness: Vec<ReadinessView>,
-    /// The day on which the codes were last cleared.
+    /// What was frozen when a code set, each frame once, with its first scan.
+    pub frames: Vec<BriefFrame>,
+    /// The readiness of the last of its scans that told it; nothing where the codes of the car were cleared since.
+    pub readiness: Option<BriefReadiness>,
+    /// The day on which the codes of the car were last cleared since the trouble was noticed, or for it.
     pub cleared: Option<String>,
     /// What was checked, with what result.
     pub checked: Vec<AnswerForm>,
@@ -328,6 +332,24 @@ pub struct BriefView {
     pub work: Vec<WorkLine>,
     /// What is asked, in the owner's words; may be empty.
     pub asked: String,
+}
+
+/// A freeze frame of a scan.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct BriefFrame {
+    /// When the scan was made.
+    pub seen: SeenAt,
+    /// The frame.
+    pub frame: FrameView,
+}
+
+/// The readiness that a scan told.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct BriefReadiness {
+    /// When the scan was made.
+    pub seen: SeenAt,
+    /// One a control unit; at least one.
+    pub units: Vec<ReadinessView>,
 }
 
 /// Work that was done.

@@ -2,8 +2,9 @@
 
 use std::collections::BTreeSet;
 
-use book::content::TroubleContent;
-use rules::trouble::codes::{self, FreezeFrame, Scan};
+use book::content::{ScanContent, TroubleContent};
+use rules::trouble::codes::{self, FreezeFrame, Note, Scan};
+use rules::vehicle::Fitting;
 use units::{Day, SubjectId};
 
 use super::codes::{Told, code_view, frame_view, readiness_view};
@@ -11,8 +12,8 @@ use super::places::vehicle_line;
 use super::show::{item_view, reading_of};
 use super::trouble::answers;
 use crate::car::Car;
-use crate::troubles::read_scans;
-use crate::{BriefView, CodeView, DatedReading, Door, FrameView, ReadinessView, Refusal, WorkLine};
+use crate::troubles::{TroubleRow, read_scans};
+use crate::{BriefFrame, BriefReadiness, BriefView, CodeView, DatedReading, Door, Refusal, SeenAt, WorkLine};
 
 /// For how many days back work on the car is told to a workshop. Common practice.
 const WORK_DAYS: i32 = 90;
@@ -22,12 +23,15 @@ impl Door {
         let car = self.car(book)?;
         let subject: SubjectId = subject.parse()?;
         let trouble = self.trouble_row(car.book, subject)?.content;
-        let told = read_scans(&self.troubles(car.book)?, &car);
-        let scans: Vec<Scan> = trouble.scans.iter().map(|scan| codes::read(&scan.text)).collect();
+        let all = self.troubles(car.book)?;
+        let told = read_scans(&all, &car);
+        let scans = in_order(&trouble);
         let today = self.clock.today();
         Ok(BriefView {
             vehicle: vehicle_line(&car),
             vin: car.content.vin.map(|vin| vin.to_string()),
+            first_use: car.vehicle.first_use.map(|day| day.to_string()),
+            fitted: fitted(&car),
             today: today.to_string(),
             day: trouble.day.to_string(),
             reading: reading(&trouble, &car),
@@ -36,9 +40,9 @@ impl Door {
             symptoms: trouble.symptoms.clone(),
             absent: trouble.absent.clone(),
             codes: each_once(&scans, Some((&car, &told)))?,
-            frames: frames(&scans),
-            readiness: readiness(&scans),
-            cleared: cleared(&trouble),
+            frames: frames(&scans, &car),
+            readiness: readiness(&all, subject, &car),
+            cleared: cleared(&all, subject),
             checked: answers(&trouble),
             work: self.recent_work(&car, today),
             asked: trouble.asked,
@@ -68,11 +72,35 @@ fn reading(trouble: &TroubleContent, car: &Car) -> Option<DatedReading> {
     Some(DatedReading { day: day.to_string(), reading: reading_of(shown, car.unit()) })
 }
 
+/// The keys of what the car is known to have.
+fn fitted(car: &Car) -> Vec<String> {
+    let has = |fitting: &Fitting| car.vehicle.equipment.said(*fitting) == Some(true);
+    Fitting::ALL.into_iter().filter(has).map(|fitting| fitting.key().to_owned()).collect()
+}
+
+/// A scan as it was written down, and what it says.
+type Read<'a> = (&'a ScanContent, Scan);
+
+/// The scans of a trouble by their days; those of one day as they were written down.
+fn in_order(trouble: &TroubleContent) -> Vec<Read<'_>> {
+    let mut scans: Vec<_> = trouble.scans.iter().map(|scan| (scan, codes::read(&scan.text))).collect();
+    scans.sort_by_key(|(written, _)| written.day);
+    scans
+}
+
+/// The scans of all troubles of a car by their days, each with the line of its trouble.
+fn of_car(all: &[TroubleRow]) -> Vec<(SubjectId, Read<'_>)> {
+    let scans = all.iter().flat_map(|row| in_order(&row.content).into_iter().map(|read| (row.subject, read)));
+    let mut scans: Vec<_> = scans.collect();
+    scans.sort_by_key(|(_, (written, _))| written.day);
+    scans
+}
+
 /// The codes of all scans, each once a status, without the causes at which they point: finding those is what the
 /// workshop is asked for.
-fn each_once(scans: &[Scan], told: Told<'_>) -> Result<Vec<CodeView>, Refusal> {
+fn each_once(scans: &[Read<'_>], told: Told<'_>) -> Result<Vec<CodeView>, Refusal> {
     let mut seen = BTreeSet::new();
-    let codes = scans.iter().flat_map(|scan| &scan.codes);
+    let codes = scans.iter().flat_map(|(_, scan)| &scan.codes);
     codes
         .filter(|reported| seen.insert((reported.code, reported.status)))
         .map(|reported| Ok(CodeView { causes: Vec::new(), ..code_view(*reported, told)? }))
@@ -80,23 +108,44 @@ fn each_once(scans: &[Scan], told: Told<'_>) -> Result<Vec<CodeView>, Refusal> {
 }
 
 /// What was frozen, each frame once: a later scan often has the same one.
-fn frames(scans: &[Scan]) -> Vec<FrameView> {
-    let mut kept: Vec<&FreezeFrame> = Vec::new();
-    for frame in scans.iter().flat_map(|scan| &scan.freeze_frames) {
-        if !kept.contains(&frame) {
-            kept.push(frame);
+fn frames(scans: &[Read<'_>], car: &Car) -> Vec<BriefFrame> {
+    let mut kept: Vec<(&ScanContent, &FreezeFrame)> = Vec::new();
+    for (written, scan) in scans {
+        for frame in &scan.freeze_frames {
+            if kept.iter().all(|(_, known)| *known != frame) {
+                kept.push((written, frame));
+            }
         }
     }
-    kept.into_iter().map(frame_view).collect()
+    let view = |(written, frame)| BriefFrame { seen: seen(written, car), frame: frame_view(frame) };
+    kept.into_iter().map(view).collect()
 }
 
-/// The readiness of the last scan that told it.
-fn readiness(scans: &[Scan]) -> Vec<ReadinessView> {
-    let told = scans.iter().rev().find(|scan| !scan.readiness.is_empty());
-    told.into_iter().flat_map(|scan| &scan.readiness).map(|readiness| readiness_view(*readiness)).collect()
+/// The readiness of the last scan of this trouble that told it, unless the codes of the car were cleared since, for
+/// whatever trouble: that sets all tests back.
+fn readiness(all: &[TroubleRow], subject: SubjectId, car: &Car) -> Option<BriefReadiness> {
+    let scans = of_car(all);
+    let since = scans.iter().rposition(|(_, read)| clears(read)).map_or(0, |cleared| cleared + 1);
+    let mut own = scans[since..].iter().rev().filter(|(of, _)| *of == subject).map(|(_, read)| read);
+    let (written, scan) = own.find(|(_, scan)| !scan.readiness.is_empty())?;
+    let units = scan.readiness.iter().map(|readiness| readiness_view(*readiness, Some(car)));
+    Some(BriefReadiness { seen: seen(written, car), units: units.collect() })
 }
 
-fn cleared(trouble: &TroubleContent) -> Option<String> {
-    let cleared = trouble.scans.iter().filter(|scan| scan.cleared);
-    cleared.map(|scan| scan.day).max().map(|day| day.to_string())
+/// Whether the codes were cleared after a scan, as its owner or the control unit says.
+fn clears((written, scan): &Read<'_>) -> bool {
+    written.cleared || scan.notes.contains(&Note::Cleared)
+}
+
+fn seen(scan: &ScanContent, car: &Car) -> SeenAt {
+    SeenAt { day: scan.day.to_string(), reading: scan.shown.map(|shown| reading_of(shown, car.unit())) }
+}
+
+/// When the codes were last cleared since the trouble was noticed, or for it.
+fn cleared(all: &[TroubleRow], subject: SubjectId) -> Option<String> {
+    let noticed = all.iter().find(|row| row.subject == subject)?.content.day;
+    let scans = of_car(all);
+    let own_or_since = |of: SubjectId, day: Day| of == subject || day >= noticed;
+    let last = scans.iter().rfind(|(of, read)| clears(read) && own_or_since(*of, read.0.day));
+    last.map(|(_, (written, _))| written.day.to_string())
 }

@@ -149,11 +149,19 @@ fn origin_view(origin: &Origin) -> OriginView {
 
 fn value_view(value: &Value, known: Known<'_>) -> ValueView {
     let known = match known {
-        Known::Own(text) => KnownView::Own { text: text.to_owned() },
+        Known::Own(text) => {
+            KnownView::Own { text: text.to_owned(), unit: value.unit.clone().filter(|_| lacks_unit(text)) }
+        }
         Known::Typical(cases) => KnownView::Typical { cases: cases.iter().map(typical_view).collect() },
         Known::Handbook => KnownView::Handbook,
     };
     ValueView { key: value.key.clone(), unit: value.unit.clone(), known }
+}
+
+/// Whether a text is digits and what parts them alone. A unit behind one that was typed with its own would be a second
+/// one, and of a torque a dangerous one.
+fn lacks_unit(text: &str) -> bool {
+    text.chars().all(|c| c.is_ascii_digit() || c.is_whitespace() || ".,/–-".contains(c))
 }
 
 fn typical_view(typical: &Typical) -> TypicalView {

@@ -114,6 +114,17 @@ impl Door {
     }
 }
 
+/// Why a trouble of which the whole was typed at once cannot be judged: nothing was told, or a symptom that the car cannot
+/// show. A form that is filled in by and by is answered all the same.
+pub fn refuse_untold(view: &TroubleView) -> Option<Refusal> {
+    let elsewhere = |key: &&String| view.symptoms.iter().all(|symptom| symptom.key != **key);
+    if let Some(key) = view.form.symptoms.iter().find(elsewhere) {
+        return Some(Refusal::new("symptom-elsewhere").with("text", key));
+    }
+    let untold = view.form.symptoms.is_empty() && view.form.scans.is_empty();
+    untold.then(|| Refusal::new("nothing-told"))
+}
+
 fn trouble_line(row: &TroubleRow, car: &Car) -> TroubleLine {
     let content = &row.content;
     let scans = read_scans(std::slice::from_ref(row), car);

@@ -285,6 +285,11 @@ cli-code-no-text = No text here; your handbook or a workshop has it
 cli-code-causes = can come of: { $causes }
 # $code: to which it belongs; $values: what was kept
 cli-code-frame = Kept when { $code } set: { $values }
+# $lists: by name, such as ‘Confirmed, Pending’
+cli-code-none = The car reports no codes in these lists: { $lists }.
+# $at: a day, and what the instrument showed
+cli-code-cleared = Cleared on { $at }.
+cli-code-gone = Gone on { $at }: a scan did not have it any more.
 cli-code-ready = The car has finished all of its own tests.
 cli-code-not-ready = Tests that the car has not finished: { $monitors }
 
@@ -293,9 +298,20 @@ cli-trouble-suspects = What it may be; none of this is a diagnosis:
 cli-trouble-other = { $chance }  something else
 cli-trouble-checks = What to check, first to last:
 # $minutes: what it costs, in minutes of your time; $why: the reasons
-cli-trouble-check = finds it in { $chance }, costs { $minutes } min: { $why }
+cli-trouble-check = finds it in { $chance }; about { $minutes } min of your time, money and missing tools counted in it: { $why }
+cli-trouble-workshop = A workshop makes it.
+# $said: by name
+cli-trouble-cautions = Take care: { $said }
+cli-trouble-tools = Tools: { $said }
+# $tool: its name
+cli-tool-lacking = { $tool } (not at hand)
+# What mends a cause.
+cli-mend-owner = you can mend it yourself
+cli-mend-workshop = a workshop mends it
+# $items: any of these
+cli-mend-items = mended by { $items }
 # $order, $ratio: minutes; $left: the chance that no check finds it
-cli-trouble-costs = This order costs { $order } min on the average, the plain order by chance over cost { $ratio } min; in { $left } none of these checks finds it.
+cli-trouble-costs = This order takes about { $order } min of your time on the average, money counted in it, the plain order by chance over cost { $ratio } min; in { $left } none of these checks finds it.
 cli-because-looks-for = looks for { $cause }
 cli-because-symptom = ‘{ $symptom }’ points at { $cause }
 cli-because-code = { $code } points at { $cause }
@@ -317,6 +333,9 @@ cli-guide-not = Leave it to a workshop:
 cli-guide-cautions = First:
 cli-guide-tools = Tools:
 cli-guide-supplies = What is used up:
+cli-guide-parts = Parts of the last time:
+cli-guide-does = What it writes into the book:
+cli-guide-then = What comes after it:
 cli-guide-steps = Steps:
 cli-guide-look = Before closing:
 cli-guide-after = What may feel odd afterwards:

@@ -55,10 +55,19 @@ code-warning-not-mended = Cleared is not mended: the report is gone, the fault m
 code-warning-readiness-lost = Clearing also erased the car’s own tests. Until it has finished them again, an inspection may turn it away.
 code-warning-cannot-be-cleared = This one cannot be cleared with a tool; it goes by itself once the car has tested itself.
 
+## The car's own tests
+
+# $count: how many, by the year of the car's first use
+code-tests-allowed = In the United States an inspection usually lets { $count ->
+    [one] one unfinished test
+   *[other] { $count } unfinished tests
+} of a car of this year pass (66 FR 18156 and 40 CFR 85.2222, from memory); elsewhere other rules hold.
+
 ## What could not be read, or not without a doubt
 
 code-note-nothing-found = There is no code and no answer of a car in this text.
 code-note-not-a-code = ‘{ $text }’ looks like a code, but there is none like it.
+code-note-misread = ‘{ $text }’ was not read; if { $meant } is meant, write it so, with digits and without gaps.
 code-note-status-unclear = Whether { $code } is stored or pending is not clear from the text.
 code-note-maybe-counted = An answer can be read in two ways; the other reading is { $codes }. Paste the whole output of the tool to be sure.
 code-note-cut-short = An answer ends too early: { $text }. Codes may be missing.
@@ -69,7 +78,7 @@ code-note-link-failed = The tool could not talk to the car: { $text }
 code-note-refused = A control unit refused service { $service }, reason { $reason }.
 code-note-cleared = The control unit says that it has cleared its codes.
 code-note-unread = These bytes mean nothing here: { $text }
-code-note-too-long = The text is too long; its end was not read.
+code-note-too-long = The text is too long; only its first { $most } characters were read.
 
 ## Readiness
 

@@ -88,6 +88,12 @@ refusal-measured-missing = No value was given; write at least one.
 refusal-measured-unread = Nothing in this text is a value that is kept; paste lines such as ‘STFT1 2.3 %’ or ‘Battery 12.48 V’.
 # $day: a day that has passed
 refusal-trouble-empty = Nothing is said of what is wrong; write a word, tick a symptom or paste a scan.
+refusal-symptom-elsewhere = This car cannot show ‘{ $text }’; choose a symptom from its list.
+refusal-nothing-told = Nothing was told; name a symptom with --symptom KEY or a code with --code CODE, and ‘wellkept symptoms’ lists the symptoms.
+refusal-not-a-code = ‘{ $text }’ is no trouble code; one is a letter of P, C, B or U, a digit from 0 to 3 and three digits more, as P0301.
+refusal-misread-code = ‘{ $text }’ is no trouble code; if you mean { $meant }, write it so, with digits and without gaps.
+refusal-answer-form = ‘{ $text }’ is no answer to a check; write CHECK=found, CHECK=not or CHECK=skipped.
+refusal-no-codes = There is no trouble code and no answer of a scanner in this text; a code is written as P0301, an answer as 43 01 35.
 refusal-symptom-unknown = ‘{ $text }’ is no symptom; choose one from the list.
 refusal-check-unknown = ‘{ $text }’ is no check; choose one from the list.
 refusal-cause-unknown = ‘{ $text }’ is no cause; choose one from the list, or leave it empty.

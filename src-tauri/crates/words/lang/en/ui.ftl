@@ -1458,6 +1458,14 @@ brief-absent = It does not show: { $symptoms }
 brief-codes = Codes
 # $status: such as ‘Confirmed’
 brief-code = { $code } ({ $status }): { $meaning }
+# $said: the code and its meaning; $seen: day and reading; $back: how often it came back
+brief-code-seen = { $said }; last read { $seen }{ $back ->
+    [0] {""}
+    [one] , came back once
+   *[other] , came back { $back } times
+}.
+# $seen: day and reading; $what: what the scan of that day told
+brief-at = { $seen }: { $what }
 brief-cleared = The codes were cleared on { $day }.
 brief-checked = Checked already
 brief-work = Work of the last 90 days

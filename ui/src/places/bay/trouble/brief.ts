@@ -1,10 +1,11 @@
 // The brief for the workshop as headed lines: facts alone, in the order in which a workshop asks for them.
 
-import type { AnswerForm, BriefPage, BriefPart, BriefView, FrameView, WorkLine } from '../../../door/types';
+import type { AnswerForm, BriefFrame, BriefPage, BriefPart, BriefView, CodeView, WorkLine } from '../../../door/types';
 import { datedReading, day, itemNames, reading } from '../../../format';
 import { symptomName } from '../../../parts/trouble';
 import { list, say, sayKey } from '../../../words';
-import { codeText, meaningText, readinessText, statusName, toldText } from './codes';
+import { fittingName } from '../../sheet/lib';
+import { codeText, meaningText, readinessText, seenText, statusName, toldText } from './codes';
 import { checkName } from './words';
 
 /** The brief as it is set on paper. */
@@ -31,12 +32,14 @@ export function briefText(parts: BriefPart[]): string {
   return [say('brief-title'), ...blocks, say('brief-no-diagnosis')].join('\n\n').replaceAll('\u00a0', ' ');
 }
 
-function carLines({ vehicle, vin, reading: read, day: noticed }: BriefView): string[] {
+function carLines({ vehicle, vin, first_use, fitted, reading: read, day: noticed }: BriefView): string[] {
   const engine = sayKey(`engine-${vehicle.engine}`) ?? vehicle.engine;
   const said = (what: string, value: string) => say('value-is', { what, value });
   return [
     said(say('vehicle-make-model'), vehicle.make_model || vehicle.name),
     said(say('vehicle-engine'), engine),
+    ...(fitted.length === 0 ? [] : [said(say('fitted-has'), list(fitted.map(fittingName)))]),
+    ...(first_use === null ? [] : [said(say('vehicle-first-use'), day(first_use))]),
     ...(vin === null ? [] : [said(say('vehicle-vin'), vin)]),
     ...(read === null ? [] : [said(say('fact-reading'), datedReading(read))]),
     said(say('brief-noticed'), day(noticed)),
@@ -55,16 +58,25 @@ function complaintLines({ words, when, symptoms, absent }: BriefView): string[] 
 
 function codeLines({ codes, frames, readiness, cleared }: BriefView): string[] {
   return [
-    ...codes.map((code) => say('brief-code', { code: codeText(code), status: statusName(code.status), meaning: meaningText(code) })),
+    ...codes.map(codeLine),
     ...frames.map(frameLine),
-    ...readiness.map(readinessText),
+    ...(readiness === null ? [] : readiness.units.map((unit) => say('brief-at', { seen: seenText(readiness.seen), what: `${say('codes-readiness')}. ${readinessText(unit)}` }))),
     ...(cleared === null ? [] : [say('brief-cleared', { day: day(cleared) })]),
   ];
 }
 
-function frameLine({ code, values }: FrameView): string {
+/** A code with when it was last read in the car, and how often it had come back by then. */
+function codeLine(code: CodeView): string {
+  const said = say('brief-code', { code: codeText(code), status: statusName(code.status), meaning: meaningText(code) });
+  if (code.life === null) return said;
+  const { last, returns } = code.life;
+  return say('brief-code-seen', { said, seen: seenText(last), back: returns.length });
+}
+
+function frameLine({ seen, frame: { code, values } }: BriefFrame): string {
   const told = values.map(toldText).join('; ');
-  return code === null ? say('codes-frame', { values: told }) : say('codes-frame-of', { code, values: told });
+  const what = code === null ? say('codes-frame', { values: told }) : say('codes-frame-of', { code, values: told });
+  return say('brief-at', { seen: seenText(seen), what });
 }
 
 function checkedLine({ check, answer }: AnswerForm): string {

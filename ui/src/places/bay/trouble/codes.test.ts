@@ -54,11 +54,12 @@ describe('codes', () => {
 });
 
 describe("the car's own tests", () => {
-  const view: ReadinessView = { lamp: true, codes: 3, ignition: 'spark', complete: false, monitors: [{ key: 'misfire', finished: true }, { key: 'catalyst', finished: false }] };
+  const view: ReadinessView = { lamp: true, codes: 3, ignition: 'spark', complete: false, allowed: null, monitors: [{ key: 'misfire', finished: true }, { key: 'catalyst', finished: false }] };
 
   it('are told by name, finished or not', () => {
     expect(tests(view)).toEqual({ finished: ['Misfire'], open: ['Catalytic converter'] });
     expect(readinessText(view)).toContain('Catalytic converter');
+    expect(readinessText({ ...view, allowed: 1 })).toContain('one unfinished test');
     expect(readinessText({ ...view, complete: true, monitors: [{ key: 'misfire', finished: true }] })).not.toContain('not');
   });
 });
@@ -70,6 +71,7 @@ describe('the life of a code', () => {
     last: at('2026-03-01', 92000),
     times: 2,
     cleared: at('2026-01-06', 90010),
+    turns: [],
     returns: [{ left: at('2026-01-06', 90010), was_cleared: true, back: at('2026-03-01', 92000), after: { days: 54, distance: { count: 1990, unit: 'km' } } }],
     standing: 'cleared',
     since: at('2026-03-02', 92010),
@@ -81,7 +83,7 @@ describe('the life of a code', () => {
     expect(told).toContain('90\u00a0000\u00a0km');
     expect(told).toContain('1\u00a0990\u00a0km');
     expect(told).toContain('Cleared is not mended');
-    expect(lifeTexts({ ...life, times: 1, returns: [], since: null, warnings: [] })).toHaveLength(2);
+    expect(lifeTexts({ ...life, times: 1, returns: [], turns: [], since: null, warnings: [] })).toHaveLength(2);
     expect(seenText({ day: '2026-01-05', reading: null })).toBe('5\u00a0Jan\u00a02026');
   });
 });

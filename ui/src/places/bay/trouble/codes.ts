@@ -73,10 +73,13 @@ export function tests({ monitors }: ReadinessView): { finished: string[]; open: 
   return { finished: named(true), open: named(false) };
 }
 
-/** What the car's own tests say, in a sentence. */
+/** What the car's own tests say, and what an inspection lets pass where the door knows. */
 export function readinessText(view: ReadinessView): string {
   const { open } = tests(view);
-  return open.length === 0 ? say('codes-ready') : say('codes-not-ready', { count: open.length, tests: list(open) });
+  if (open.length === 0) return say('codes-ready');
+  const unfinished = say('codes-not-ready', { count: open.length, tests: list(open) });
+  const allowed = view.allowed === null ? undefined : sayKey('code-tests-allowed', { count: view.allowed });
+  return allowed === undefined ? unfinished : `${unfinished} ${allowed}`;
 }
 
 /** Whether clearing costs more than the report, or has done so: codes are there, or were cleared. */

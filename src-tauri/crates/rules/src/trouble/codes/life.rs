@@ -60,6 +60,17 @@ pub struct Return {
     pub after: Span,
 }
 
+/// Something that became of a code after it was first seen.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Turn {
+    /// The codes were cleared, this one with them unless it was gone already.
+    Cleared(Moment),
+    /// A scan did not have it any more, after the car had the time to find it again.
+    Gone(Moment),
+    /// It came back.
+    Back(Return),
+}
+
 /// What must be said along with a code's standing.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Warning {
@@ -83,10 +94,8 @@ pub struct Life {
     pub status: Status,
     /// How many scans had it; 1 or more.
     pub times: usize,
-    /// When it was last cleared, once it had been seen.
-    pub cleared: Option<Moment>,
-    /// Each time that it came back, the first one first.
-    pub returns: Vec<Return>,
+    /// All that became of it since, in the order in which it happened.
+    pub turns: Vec<Turn>,
     /// How it stands now.
     pub standing: Standing,
     /// Whether no scan since it was last cleared says that every test of the car is finished.
@@ -123,8 +132,7 @@ impl Life {
             last: at,
             status,
             times: 1,
-            cleared: None,
-            returns: Vec::new(),
+            turns: Vec::new(),
             standing: Standing::Present,
             readiness_lost: false,
         }
@@ -148,12 +156,13 @@ impl Life {
             Standing::Cleared(left) => Some((left, true)),
             Standing::Gone(left) => {
                 let cleared =
-                    self.cleared.filter(|cleared| (self.last.day..=left.day).contains(&cleared.day));
+                    self.cleared().filter(|cleared| (self.last.day..=left.day).contains(&cleared.day));
                 Some((cleared.unwrap_or(left), cleared.is_some()))
             }
         };
         if let Some((left, was_cleared)) = left {
-            self.returns.push(Return { left, was_cleared, back: at, after: Span::between(left, at) });
+            let after = Span::between(left, at);
+            self.turns.push(Turn::Back(Return { left, was_cleared, back: at, after }));
             self.standing = Standing::Present;
         }
         (self.last, self.status, self.times) = (at, status, self.times + 1);
@@ -167,6 +176,7 @@ impl Life {
         };
         if gone {
             self.standing = Standing::Gone(event.at);
+            self.turns.push(Turn::Gone(event.at));
         }
     }
 
@@ -175,8 +185,24 @@ impl Life {
         if !matches!(self.standing, Standing::Gone(_)) {
             self.standing = Standing::Cleared(at);
         }
-        self.cleared = Some(at);
+        self.turns.push(Turn::Cleared(at));
         self.readiness_lost = true;
+    }
+
+    /// When it was last cleared, once it had been seen.
+    pub fn cleared(&self) -> Option<Moment> {
+        self.turns.iter().rev().find_map(|turn| match turn {
+            Turn::Cleared(at) => Some(*at),
+            Turn::Gone(_) | Turn::Back(_) => None,
+        })
+    }
+
+    /// Each time that it came back, the first one first.
+    pub fn returns(&self) -> impl Iterator<Item = Return> + '_ {
+        self.turns.iter().filter_map(|turn| match turn {
+            Turn::Back(back) => Some(*back),
+            Turn::Cleared(_) | Turn::Gone(_) => None,
+        })
     }
 
     /// What must be said along with it, in the order of [`Warning`].

@@ -35,7 +35,7 @@ fn seen_once_it_is_there() {
     let life = life(&[event(seen, What::Seen(Status::Pending))]).unwrap();
     assert_eq!((life.first, life.last, life.times), (seen, seen, 1));
     assert_eq!((life.standing, life.status), (Standing::Present, Status::Pending));
-    assert!(life.returns.is_empty() && life.warnings().is_empty());
+    assert!(life.turns.is_empty() && life.warnings().is_empty());
 }
 
 #[test]
@@ -87,8 +87,9 @@ fn it_came_back_after_so_far() {
         [event(at("2026-01-05", 90_000), CONFIRMED), event(cleared, What::Cleared), event(back, CONFIRMED)];
     let life = life(&events).unwrap();
     let after = Span { days: 30, distance: Some(km(832)) };
-    assert_eq!(life.returns, [Return { left: cleared, was_cleared: true, back, after }]);
-    assert_eq!((life.standing, life.times, life.cleared), (Standing::Present, 2, Some(cleared)));
+    let returned = Return { left: cleared, was_cleared: true, back, after };
+    assert_eq!(life.turns, [Turn::Cleared(cleared), Turn::Back(returned)]);
+    assert_eq!((life.standing, life.times, life.cleared()), (Standing::Present, 2, Some(cleared)));
     assert_eq!(life.warnings(), [Warning::ReadinessLost]);
 }
 
@@ -101,7 +102,7 @@ fn after_it_was_gone_it_still_came_back_from_its_clearing() {
         ready(at("2026-03-01", 92_000), What::Absent),
         event(back, CONFIRMED),
     ];
-    let returned = life(&events).unwrap().returns[0];
+    let returned = life(&events).unwrap().returns().next().unwrap();
     assert_eq!(
         (returned.left, returned.was_cleared, returned.after.distance),
         (cleared, true, Some(km(5_000)))
@@ -117,8 +118,28 @@ fn a_code_may_go_and_come_back_by_itself() {
     // Cleared for another code's sake, when this one was gone already.
     let cleared = event(at("2026-02-10", 90_500), What::Cleared);
     let life = life(&[seen, absent, cleared, event(back, CONFIRMED)]).unwrap();
-    let returned = life.returns[0];
+    let returned = life.returns().next().unwrap();
     assert_eq!((returned.left, returned.was_cleared, returned.after.distance), (gone, false, Some(km(600))));
+}
+
+/// What happened to a code stays told when it comes back.
+#[test]
+fn each_clearing_each_time_that_it_was_gone_and_each_return_stays_told() {
+    let [first, gone, back, cleared, later] =
+        [("01-05", 90_000), ("02-01", 90_300), ("02-20", 90_900), ("02-21", 90_910), ("04-01", 92_000)]
+            .map(|(on, travelled)| at(&format!("2026-{on}"), travelled));
+    let events = [
+        event(first, What::Seen(Status::Pending)),
+        event(gone, What::Absent),
+        event(back, CONFIRMED),
+        event(cleared, What::Cleared),
+        event(later, What::Absent),
+    ];
+    let after = Span { days: 19, distance: Some(km(600)) };
+    let came = Return { left: gone, was_cleared: false, back, after };
+    let life = life(&events).unwrap();
+    assert_eq!(life.turns, [Turn::Gone(gone), Turn::Back(came), Turn::Cleared(cleared), Turn::Gone(later)]);
+    assert_eq!((life.first, life.last), (first, back));
 }
 
 /// Permanent codes cannot be cleared by a tool and heal after drive cycles.
@@ -132,7 +153,7 @@ fn a_permanent_code_seen_after_clearing_did_not_come_back() {
     ];
     let life = life(&events).unwrap();
     assert_eq!((life.standing, life.last), (Standing::Cleared(cleared), later));
-    assert!(life.returns.is_empty());
+    assert!(life.returns().next().is_none());
     assert_eq!(life.warnings(), Warning::ALL);
 }
 
@@ -146,7 +167,7 @@ fn the_days_may_come_in_any_order() {
     let told = life(&events);
     events.reverse();
     assert_eq!(life(&events), told);
-    assert_eq!(told.unwrap().returns.len(), 1);
+    assert_eq!(told.unwrap().returns().count(), 1);
 }
 
 fn any_event() -> impl Strategy<Value = Event> {
@@ -175,11 +196,11 @@ proptest! {
         };
         prop_assert_eq!(life.times, seen);
         prop_assert!(life.first.day <= life.last.day);
-        prop_assert!(life.returns.len() < seen);
-        for returned in &life.returns {
+        prop_assert!(life.returns().count() < seen);
+        for returned in life.returns() {
             prop_assert!(life.first.day <= returned.left.day && returned.left.day <= returned.back.day);
             prop_assert!(returned.back.day <= life.last.day);
         }
-        prop_assert!(!life.readiness_lost || life.cleared.is_some());
+        prop_assert!(!life.readiness_lost || life.cleared().is_some());
     }
 }

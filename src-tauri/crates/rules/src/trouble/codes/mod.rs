@@ -31,7 +31,7 @@ pub use code::Code;
 pub use freeze::FreezeFrame;
 pub use history::{Dated, events};
 pub use kind::{Area, Origin, System};
-pub use life::{Event, GONE_DAYS, GONE_DISTANCE, Life, Return, Standing, Warning, What, life};
+pub use life::{Event, GONE_DAYS, GONE_DISTANCE, Life, Return, Standing, Turn, Warning, What, life};
 pub use paste::{LONGEST, read};
 pub use pid::{Pid, Unit, Value};
 pub use readiness::{Ignition, Monitor, Readiness};

@@ -48,10 +48,13 @@ struct Reader {
 
 impl Reader {
     fn cut<'a>(&mut self, text: &'a str) -> &'a str {
-        if text.len() > LONGEST {
-            self.scan.note(Note::TooLong);
+        if text.len() <= LONGEST {
+            return text;
         }
-        &text[..text.floor_char_boundary(LONGEST)]
+        self.scan.note(Note::TooLong);
+        let read = &text[..text.floor_char_boundary(LONGEST)];
+        // A word that was cut through could look like another code.
+        read.rfind(|c: char| !c.is_alphanumeric()).map_or("", |end| &read[..end])
     }
 
     fn line(&mut self, line: &str, next: &str) {
@@ -66,6 +69,11 @@ impl Reader {
     }
 
     fn bytes_or_text(&mut self, line: &str) {
+        if let Some(empty) = empty_lists(line) {
+            return empty.into_iter().for_each(|frame| {
+                self.messages.take(frame);
+            });
+        }
         let Some((before, frame, after)) = bytes_in(line) else {
             return self.text(line);
         };
@@ -100,6 +108,20 @@ impl Reader {
     }
 }
 
+/// The answers in a line of empty lists alone: `4300 4700`. Read as one answer they would be bytes that mean nothing.
+fn empty_lists(line: &str) -> Option<Vec<Frame>> {
+    let runs = lex::runs(line);
+    let digits: Vec<_> = runs.iter().map(|run| lex::hex_digits(run.text)).collect::<Option<_>>()?;
+    let joined = digits.concat();
+    let answers = joined.as_bytes().chunks(4).map(|answer| std::str::from_utf8(answer).unwrap_or_default());
+    answers.map(|answer| frames::frame(answer).filter(|_| is_empty_list(answer))).collect()
+}
+
+/// Whether these digits are the answer of an older car that has no code to tell.
+fn is_empty_list(digits: &str) -> bool {
+    matches!(digits, "4300" | "4700" | "4A00" | "4a00")
+}
+
 /// The answer in a line, with the text before and behind it.
 fn bytes_in(line: &str) -> Option<(&str, Frame, &str)> {
     let runs = lex::runs(line);
@@ -126,15 +148,13 @@ fn end_of_bytes(runs: &[Run<'_>], from: usize) -> usize {
 }
 
 /// The answer in a row of bytes, with the run at which it begins. Two bytes are one only when they are the
-/// whole line, and written as one number only when they are an empty list: '4301' is a code, '43 km' a
-/// distance.
+/// whole line and stand apart: '4301' is a code, '43 km' a distance.
 fn answer_in(row: &[Run<'_>], is_whole_line: bool) -> Option<(usize, Frame)> {
     let digits: Vec<_> = row.iter().filter_map(|run| lex::hex_digits(run.text)).collect();
     (0..row.len().min(STARTS)).find_map(|start| {
         let joined = digits.get(start..)?.concat().to_ascii_uppercase();
         let whole = is_whole_line && start == 0;
-        let is_code =
-            row.len() == 1 && joined.len() == 4 && !matches!(joined.as_str(), "4300" | "4700" | "4A00");
+        let is_code = row.len() == 1 && joined.len() == 4;
         let long_enough = joined.len() >= 6 || whole && !is_code;
         frames::frame(&joined).filter(|_| long_enough).map(|frame| (start, frame))
     })

@@ -241,3 +241,38 @@ fn lines(answer: &[u8]) -> String {
     }
     lines.join("\n")
 }
+
+#[test]
+fn a_code_with_letters_for_digits_or_with_gaps_is_named_and_not_passed_over() {
+    let meant = Code::from_bytes([0x01, 0x71]);
+    let misread = |text: &str| Note::Misread { text: text.to_owned(), meant };
+    for text in ["P0l71", "p0l71", "PO17I", "P0I7l", "P 0 1 7 1", "p 0 1 7 1"] {
+        assert_eq!(read(text).notes, [misread(text)], "{text}");
+    }
+    let beside = read("P0300, P 0 1 7 1, P0l71 stored");
+    assert_eq!(beside.codes.len(), 1);
+    assert_eq!(beside.notes, [misread("P 0 1 7 1"), misread("P0l71")]);
+    for word in ["Pool", "Pools", "Colon", "Bolt", "Bill", "PIII", "B I I I I"] {
+        assert_eq!(read(word).notes, [Note::NothingFound], "{word}");
+    }
+}
+
+#[test]
+fn what_is_too_long_is_cut_between_words_and_invents_no_code() {
+    let whole = "P0301 ".repeat(LONGEST / 6);
+    let cut = read(&format!("{whole}P0171 P0172"));
+    assert_eq!(cut.notes, [Note::TooLong]);
+    assert_eq!(cut.codes.len(), 1);
+    assert_eq!(read(&whole.replace(' ', ",")).codes.len(), 1);
+    assert_eq!(read(&"P0301".repeat(LONGEST)).notes, [Note::TooLong]);
+}
+
+#[test]
+fn empty_lists_side_by_side_are_each_read() {
+    for text in ["4300 4700 4A00", "43 00 47 00 4a 00", "4300\n4700\n4A00"] {
+        let scan = read(text);
+        assert!(scan.codes.is_empty() && scan.notes.is_empty(), "{text}: {scan:?}");
+        let lists: Vec<_> = scan.answered.into_iter().collect();
+        assert_eq!(lists, [Status::Confirmed, Status::Pending, Status::Permanent], "{text}");
+    }
+}

@@ -36,7 +36,7 @@ impl Plain {
     ///   have no such word, that is noted as unclear, unless the line says 'both' or 'all'.
     /// - 'No pending codes' is an empty list, and no heading.
     pub fn line(&mut self, line: &str, scan: &mut Scan) {
-        let marks = marks(&lex::runs(line), scan);
+        let marks = marks(&without_gapped(&lex::runs(line), scan), scan);
         if marks.iter().any(|mark| matches!(mark, Mark::Code(..))) {
             self.codes(&marks, scan);
         } else {
@@ -119,6 +119,8 @@ fn marks(runs: &[Run<'_>], scan: &mut Scan) -> Vec<Mark> {
             marks.push(mark);
         } else if let Some(code) = bare_pair(run.text).filter(|_| bare) {
             marks.push(Mark::Code(code, None));
+        } else if let Some(meant) = misread(run.text) {
+            scan.note(Note::Misread { text: short(run.text), meant });
         } else if looks_like_code(run.text) {
             scan.note(Note::NotACode(short(run.text)));
         }
@@ -187,10 +189,49 @@ fn word(text: &str, next: Option<&Run<'_>>) -> Option<Mark> {
 /// Whether a run was probably meant for a code: its letter, a digit and more of them, but too many, too few
 /// or others than there are.
 fn looks_like_code(text: &str) -> bool {
-    let letter = text.starts_with(['P', 'p', 'B', 'C', 'U']);
     let digits = text.get(1..).unwrap_or_default();
     let hex = digits.bytes().all(|byte| byte.is_ascii_hexdigit());
-    letter && hex && digits.starts_with(|c: char| c.is_ascii_digit()) && (3..=6).contains(&digits.len())
+    begins_a_code(text)
+        && hex
+        && digits.starts_with(|c: char| c.is_ascii_digit())
+        && (3..=6).contains(&digits.len())
+}
+
+fn begins_a_code(text: &str) -> bool {
+    text.starts_with(['P', 'p', 'B', 'C', 'U'])
+}
+
+/// The code that is meant where a letter looks like the digit one: 'P0l71', 'PO17I'.
+fn misread(text: &str) -> Option<Code> {
+    let has_digit = text.bytes().any(|byte| byte.is_ascii_digit());
+    let meant = Code::parse(&text.replace(['l', 'I'], "1"));
+    meant.filter(|_| begins_a_code(text) && has_digit)
+}
+
+/// The runs of a line but for codes of which every sign stands by itself, as in 'P 0 1 7 1'; those are noted. Two things
+/// that stand side by side could look the same, so that they are not read.
+fn without_gapped<'a>(runs: &[Run<'a>], scan: &mut Scan) -> Vec<Run<'a>> {
+    let (mut kept, mut rest) = (Vec::new(), runs);
+    while let Some((first, others)) = rest.split_first() {
+        if let Some((text, meant)) = gapped(rest) {
+            scan.note(Note::Misread { text, meant });
+            rest = &rest[SIGNS..];
+        } else {
+            kept.push(*first);
+            rest = others;
+        }
+    }
+    kept
+}
+
+/// How many signs a code has.
+const SIGNS: usize = 5;
+
+fn gapped(runs: &[Run<'_>]) -> Option<(String, Code)> {
+    let signs: Vec<_> = runs.get(..SIGNS)?.iter().map(|run| run.text).collect();
+    let single = signs.iter().all(|sign| sign.len() == 1) && begins_a_code(signs[0]);
+    let meant = Code::parse(&signs.concat()).filter(|_| single)?;
+    Some((signs.join(" "), meant))
 }
 
 #[cfg(test)]

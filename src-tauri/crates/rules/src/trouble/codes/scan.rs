@@ -54,6 +54,13 @@ pub enum Note {
     NothingFound,
     /// It looks like a code, and there is none like it; up to 40 characters.
     NotACode(String),
+    /// It would be a code with digits for the letters that look like them, or without the gaps in it.
+    Misread {
+        /// As it stands there; up to 40 characters.
+        text: String,
+        /// The code that is probably meant.
+        meant: Code,
+    },
     /// A word such as 'pending' stands behind several codes, and may or may not be meant for this one too.
     StatusUnclear(Code),
     /// Without the lines around it an answer can be read in two ways: as was done, and with the count byte
@@ -116,6 +123,7 @@ impl Note {
         match self {
             Note::NothingFound => "nothing-found",
             Note::NotACode(_) => "not-a-code",
+            Note::Misread { .. } => "misread",
             Note::StatusUnclear(_) => "status-unclear",
             Note::MaybeCounted(_) => "maybe-counted",
             Note::CutShort(_) => "cut-short",
