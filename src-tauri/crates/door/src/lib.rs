@@ -54,7 +54,7 @@ pub use request::{
 };
 pub use response::*;
 pub use save::{refuse_file, save};
-pub use screens::{codes_of_text as read_codes, refuse_untold, vin_view as read_vin};
+pub use screens::{codes_of_text as read_codes, refuse_elsewhere, vin_view as read_vin};
 pub use typed::{
     AnswerForm, AnswerKey, BoughtForm, DrivenForm, EndForm, FoundForm, FuelForm, HandoverForm, HereForm,
     IntervalForm, ItemForm, MeasuredForm, MeasuredValueForm, NumberForm, PartForm, PartNoteForm, PlanForm,

@@ -59,7 +59,6 @@ pub const REFUSALS: &[(&str, &[&str])] = &[
     ("trouble-empty", &[]),
     ("symptom-unknown", &["text"]),
     ("symptom-elsewhere", &["text"]),
-    ("nothing-told", &[]),
     ("not-a-code", &["text"]),
     ("misread-code", &["text", "meant"]),
     ("no-codes", &[]),

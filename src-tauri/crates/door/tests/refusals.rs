@@ -12,12 +12,13 @@ use door::{
 use words::{Arg, Words};
 
 /// What the faces refuse by themselves.
-const OF_THE_FACES: [&str; 8] = [
+const OF_THE_FACES: [&str; 9] = [
     "shelf-empty",
     "which-vehicle",
     "no-such-vehicle",
     "not-handed-over",
     "answer-form",
+    "nothing-told",
     "passphrase-empty",
     "passphrases-differ",
     "other",

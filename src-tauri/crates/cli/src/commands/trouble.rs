@@ -19,7 +19,7 @@ impl Terminal<'_> {
         let here =
             HereForm { at_night: args.at_night, owned: args.owned.clone(), lacking: args.lacking.clone() };
         let view = self.trouble_view(book, form(args)?, here)?;
-        if let Some(refusal) = door::refuse_untold(&view) {
+        if let Some(refusal) = door::refuse_elsewhere(&view) {
             return Err(refusal);
         }
         self.answer(&view, |terminal| {

@@ -114,15 +114,11 @@ impl Door {
     }
 }
 
-/// Why a trouble of which the whole was typed at once cannot be judged: nothing was told, or a symptom that the car cannot
-/// show. A form that is filled in by and by is answered all the same.
-pub fn refuse_untold(view: &TroubleView) -> Option<Refusal> {
+/// The refusal of a symptom that this car cannot show, for who typed it by its key; a form offers only those that it can.
+pub fn refuse_elsewhere(view: &TroubleView) -> Option<Refusal> {
     let elsewhere = |key: &&String| view.symptoms.iter().all(|symptom| symptom.key != **key);
-    if let Some(key) = view.form.symptoms.iter().find(elsewhere) {
-        return Some(Refusal::new("symptom-elsewhere").with("text", key));
-    }
-    let untold = view.form.symptoms.is_empty() && view.form.scans.is_empty();
-    untold.then(|| Refusal::new("nothing-told"))
+    let key = view.form.symptoms.iter().find(elsewhere)?;
+    Some(Refusal::new("symptom-elsewhere").with("text", key))
 }
 
 fn trouble_line(row: &TroubleRow, car: &Car) -> TroubleLine {
