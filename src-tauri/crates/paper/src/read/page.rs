@@ -5,8 +5,9 @@ use std::ops::Range;
 use crate::text::{Area, Row, Text};
 
 use super::figures::{self, Figure};
-use super::labels::{self, Labels};
-use super::words::Role;
+use super::fold::plain;
+use super::labels::{self, Label, Labels};
+use super::words::{KILOMETRES, MILES, Role};
 
 /// Rows beyond this one are not looked at.
 pub(super) const MAX_ROWS: usize = 2_000;
@@ -83,7 +84,38 @@ impl Line {
         let labels = labels::find(&chars);
         let mut line = Line { chars, words, labels, figures: Vec::new(), pieces };
         line.figures = figures::find(&line);
+        line.drop_makers_letters();
         Some(line)
+    }
+
+    /// Takes `KM` for a label no longer where it is the letters that a maker puts before his numbers: the digits
+    /// behind it go on as no reading does, or they stand on a row that describes and prices a thing.
+    fn drop_makers_letters(&mut self) {
+        let priced = self.describes() >= 3 && self.amounts().next().is_some();
+        let begins = |label: &Label| label.role == Role::Odometer && self.is_makers(&label.at, priced);
+        let makers: Vec<_> = self.labels.all.iter().map(begins).collect();
+        let mut makers = makers.into_iter();
+        let mut letters = 0;
+        self.labels.all.retain(|label| {
+            let is_makers = makers.next().unwrap_or(false);
+            letters += if is_makers { label.at.len() } else { 0 };
+            !is_makers
+        });
+        self.labels.strange += letters;
+    }
+
+    /// Whether a bare unit stands directly before the number of a part.
+    fn is_makers(&self, label: &Range<usize>, priced: bool) -> bool {
+        let unit = plain(&self.text(label.clone()));
+        let behind = label.end + usize::from(self.at(label.end) == ' ');
+        let Some(figure) = self.figures.iter().find(|figure| figure.at.start == behind) else { return false };
+        let (sign, next) = (self.at(figure.at.end), self.at(figure.at.end + 1));
+        let unit_behind = [KILOMETRES, MILES].iter().any(|units| units.contains(&figure.unit.as_str()));
+        let goes_on = match sign {
+            '-' | '/' => next.is_alphanumeric(),
+            sign => sign.is_alphabetic() && !unit_behind,
+        };
+        KILOMETRES.contains(&unit.as_str()) && (goes_on || (priced && figure.places == 0 && !unit_behind))
     }
 
     /// What stands in this part of the line.
