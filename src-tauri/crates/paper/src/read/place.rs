@@ -128,8 +128,15 @@ impl Place {
             Some("US" | "PH") => Some(true),
             Some("CA") => None,
             Some(_) => Some(false),
-            None => self.by_currency().or(self.language.filter(|language| *language > 0).map(|_| false)),
+            None => self.by_currency().or_else(|| self.by_language()),
         }
+    }
+
+    /// The countries of the other languages print the day first. A dollar is none of theirs, so beside it a word or
+    /// two that are spelt alike in several languages say nothing.
+    fn by_language(&self) -> Option<bool> {
+        let dollar = self.currency.is_some_and(|currency| currency.value.code() == "USD");
+        self.language.filter(|language| *language > 0 && !dollar).map(|_| false)
     }
 
     /// The euro's countries all print the day first, and of the dollar's some do not.

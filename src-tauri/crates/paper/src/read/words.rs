@@ -439,7 +439,7 @@ pub(super) const MEANINGS: &[Meaning] = &[
           "sobre", "aprobada"],
     ]),
     meaning(Role::Plain, [
-        &["filter", "filters", "oil", "air", "fuel filter", "oil change", "wheel balance", "wheel balancing", "cable", "brake pads", "set",
+        &["filter", "filters", "oil filter", "oil", "air", "fuel filter", "oil change", "wheel balance", "wheel balancing", "cable", "brake pads", "set",
           "kit", "pad", "cap", "lamp", "bulb", "belt", "plug", "disc brake", "disk", "diesel filter", "petrol filter",
           "diesel additive", "fuel additive", "petrol can", "fuel cap", "tax disc", "card holder", "credit note",
           "super glue", "litre can", "liter can", "pump seal", "water pump", "fuel pump", "oil pump", "washer pump",

@@ -113,6 +113,9 @@ fn what_is_printed_on_it_decides_as_well() {
         ("Shop\n03.04.26", "2026-04-03"),
         ("Shop\nNowhere, KS 00000\n03/04/26", "2026-03-04"),
         ("Shop\n03/04/26\nSALES TAX | 0.80\nTOTAL | $12.00", "2026-03-04"),
+        ("MOTOR SHOP\n03/04/26\nOil filter | $12.50\nTOTAL | $12.50", "2026-03-04 or 2026-04-03"),
+        ("MOTOR SHOP\n03/04/26\nOil filter | 12.50\nTOTAL | 12.50", "2026-04-03 or 2026-03-04"),
+        ("Filter shop\n03/04/26\nUSt-IdNr. DE123456789\nTotal | 12.50", "2026-04-03"),
         // A dollar alone may be another country's, and only says which reading is the likelier.
         ("Shop\n03/04/26\nTOTAL | $12.00", "2026-03-04 or 2026-04-03"),
     ] {

@@ -201,7 +201,8 @@ fn a_receipt_without_any_currency_is_in_the_households() {
 #[test]
 fn a_makers_letters_are_no_unit_of_a_reading() {
     for number in ["KM 4471-B", "KM4471-B", "KM 4471", "MI 4471-B", "KMS 44718"] {
-        let rows = format!("BRAMBLE MOTOR FACTORS LTD\n27/11/2026\nOil filter {number} | 9.65\nTOTAL | £9.65");
+        let rows =
+            format!("BRAMBLE MOTOR FACTORS LTD\n27/11/2026\nOil filter {number} | 9.65\nTOTAL | £9.65");
         let receipt = read(&text(&rows), &nothing());
         assert_eq!(receipt.odometer, None, "{number}");
         let prices: Vec<_> = receipt.items.iter().map(|item| item.price.number()).collect();
@@ -215,7 +216,14 @@ fn a_makers_letters_are_no_unit_of_a_reading() {
 
 #[test]
 fn a_label_or_a_unit_behind_makes_a_reading() {
-    for row in ["KM 84120", "KM: 84120", "km 84.120", "Oil change at 84120 km | 49.95", "Mileage 84120 km", "84120KM"] {
+    for row in [
+        "KM 84120",
+        "KM: 84120",
+        "km 84.120",
+        "Oil change at 84120 km | 49.95",
+        "Mileage 84120 km",
+        "84120KM",
+    ] {
         let receipt = read(&text(&format!("Shop\n27/11/2026\n{row}\nTOTAL | £49.95")), &nothing());
         let count = receipt.odometer.map(|field| field.value.0.floor(field.value.1));
         assert_eq!(count, Some(84_120), "{row}");
