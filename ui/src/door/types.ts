@@ -3117,11 +3117,11 @@ measure: string,
  */
 price: string,
 /**
- * The number of the part; empty when none was found.
+ * The number of the part, with its own place and certainty: what bears out a price says nothing of it.
  */
-number: string,
+number: FieldView | null,
 /**
- * As in [`FieldView`].
+ * How sure the price is, as in [`FieldView`].
  */
 sure: string,
 /**

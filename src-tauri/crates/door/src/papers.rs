@@ -45,6 +45,11 @@ pub fn prepare_paper(bytes: &[u8]) -> Result<Intake, Refusal> {
     }
 }
 
+/// Refuses a file that is larger than any paper may be, by the size that its folder states, before it is read.
+pub fn check_file_size(bytes: u64) -> Result<(), Refusal> {
+    if bytes > paper::MAX_FILE_BYTES { Err(paper::PaperError::TooLarge { bytes }.into()) } else { Ok(()) }
+}
+
 /// Straightens what lies between corners drawn on a photo, in shares of its width and height, clockwise from the
 /// paper's upper left. Needs no door.
 pub fn straighten_photo(jpeg: &[u8], corners: [[f64; 2]; 4]) -> Result<Prepared, Refusal> {
@@ -76,6 +81,18 @@ impl Door {
             }
         }
         Ok(filed)
+    }
+
+    /// Refuses a line to which no paper can be tied, so that none is filed for it: one that is not there, that is
+    /// struck out, or that is of a kind without papers.
+    pub fn check_takes_papers(&self, book: &str, line: &str) -> Result<(), Refusal> {
+        let book: BookId = book.parse()?;
+        self.check_writable(book)?;
+        let mut row = self.shelf.line(book, line.parse()?)?;
+        if row.struck.is_some() {
+            return Err(BookError::Struck(row.subject).into());
+        }
+        row.content.papers_mut().map(drop).ok_or_else(|| Refusal::new("other-kind"))
     }
 
     /// Refuses a book that is not there, or that this device has handed over.

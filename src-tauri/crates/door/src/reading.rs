@@ -11,10 +11,11 @@ use book::content::Content;
 use paper::read::{
     Check, CheckKind, Country, DayRead, Field, Fuel, Item, Known, KnownShop, Receipt, Sure, Tax, read,
 };
-use paper::{Area, Reader, Row, Stretch, Text};
+use paper::{Area, Prepared, Reader, Row, Stretch, Text};
 use rules::fuel::PumpUnit;
 use units::{Currency, Day, Distance, DistanceUnit, Money};
 
+use crate::papers::{Intake, prepare_paper};
 use crate::screens::{measure_key, money_view};
 use crate::{
     AmountView, AreaView, CheckedView, DayReadView, Door, FieldView, FieldsView, FuelReadView,
@@ -45,6 +46,15 @@ pub struct ToRead {
     numbers: Vec<String>,
 }
 
+/// What is to be read of a file.
+#[derive(Debug, Clone)]
+pub enum WantedFile {
+    /// The photo that it is.
+    Photo(ToRead),
+    /// The pages of a document, from the first.
+    Pages(Vec<ToRead>),
+}
+
 impl PaperReader {
     /// A reader with the models in this folder, or where they are looked for otherwise.
     pub fn new(folder: Option<&Path>) -> PaperReader {
@@ -65,7 +75,7 @@ impl PaperReader {
         let known = Known {
             today: wanted.today,
             currency: wanted.currency,
-            country: None::<Country>,
+            country: wanted.currency.and_then(country_of),
             shops: &shops,
             numbers: &numbers,
         };
@@ -83,10 +93,19 @@ impl PaperReader {
 }
 
 impl ToRead {
-    /// A file that belongs to no book.
-    pub fn file(bytes: &[u8], today: Day) -> Result<ToRead, Refusal> {
-        let jpeg = paper::prepare(bytes)?.jpeg().to_vec();
-        Ok(ToRead { jpeg, today, currency: None, shops: Vec::new(), numbers: Vec::new() })
+    /// What is to be read of a file that belongs to no book.
+    pub fn file(bytes: &[u8], today: Day) -> Result<WantedFile, Refusal> {
+        let alone = |picture: &Prepared| ToRead {
+            jpeg: picture.jpeg().to_vec(),
+            today,
+            currency: None,
+            shops: Vec::new(),
+            numbers: Vec::new(),
+        };
+        Ok(match prepare_paper(bytes)? {
+            Intake::Photo(photo) => WantedFile::Photo(alone(&photo)),
+            Intake::Document { pages, .. } => WantedFile::Pages(pages.iter().map(alone).collect()),
+        })
     }
 }
 
@@ -113,6 +132,17 @@ impl Door {
             numbers: once_each(numbers),
         })
     }
+}
+
+/// The country that alone has this currency, whose order of day and month is then offered first. It is only where the
+/// household lives: what the receipt itself shows decides.
+fn country_of(currency: Currency) -> Option<Country> {
+    // The first two letters of a currency are its country's (ISO 4217), save for those that several countries share.
+    currency
+        .code()
+        .get(..2)
+        .filter(|country| *country != "EU" && !country.starts_with('X'))
+        .and_then(Country::new)
 }
 
 fn once_each(texts: impl Iterator<Item = String>) -> Vec<String> {
@@ -199,7 +229,7 @@ fn line_view(item: &Item) -> ReceiptLineView {
         quantity: item.quantity.map(units::Quantity::number).unwrap_or_default(),
         measure: item.quantity.map_or("", |quantity| measure_key(quantity.measure)).to_owned(),
         price: item.price.number(),
-        number: item.number.as_ref().map(|number| number.value.clone()).unwrap_or_default(),
+        number: item.number.as_ref().map(|number| field_view(number, &number.value)),
         sure: sure(item.sure),
         area: area(item.area),
     }

@@ -42,6 +42,7 @@ pub const REFUSALS: &[(&str, &[&str])] = &[
     ("item-unknown", &["number"]),
     ("own-item-name", &["most"]),
     ("too-many", &["most"]),
+    ("too-many-pages", &["most"]),
     ("part-empty", &["most"]),
     ("parts-missing", &[]),
     ("part-number-missing", &[]),

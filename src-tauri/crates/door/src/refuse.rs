@@ -155,7 +155,7 @@ impl From<PaperError> for Refusal {
             PaperError::TooMuchMemory(_) | PaperError::Unsupported { .. } | PaperError::Encoding(_) => {
                 Refusal::new("image-unsupported")
             }
-            PaperError::TooManyPages { .. } => Refusal::new("too-many").with("most", paper::MAX_PAGES),
+            PaperError::TooManyPages { .. } => Refusal::new("too-many-pages").with("most", paper::MAX_PAGES),
             PaperError::Corners => Refusal::new("corners"),
             PaperError::Model { file, .. } => Refusal::new("models-damaged").with("path", file),
             PaperError::NotRead(_) => Refusal::new("image-unsupported"),

@@ -130,6 +130,7 @@ fn papers() {
         PaperError::Broken { format: Format::Jpeg, source: unsupported() },
         PaperError::Unsupported { format: Format::Jpeg, source: unsupported() },
         PaperError::Encoding(text()),
+        PaperError::TooManyPages { pages: 21 },
         PaperError::NotFound(hash()),
         PaperError::Damaged(hash()),
         PaperError::DiskFull { path: path() },

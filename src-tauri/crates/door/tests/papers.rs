@@ -306,6 +306,13 @@ fn a_document_is_kept_as_it_is_and_each_page_is_a_paper() {
     assert_eq!(shelf.files(), Vec::<PathBuf>::new(), "the last page takes the document with it");
 }
 
+#[test]
+fn of_a_document_each_page_is_read() {
+    let wanted = door::ToRead::file(&document(), "2026-06-01".parse().unwrap()).unwrap();
+    let door::WantedFile::Pages(pages) = wanted else { panic!("{wanted:?}") };
+    assert_eq!(pages.len(), 2);
+}
+
 /// A photo straightened by the owner, put back, and thrown away with everything that was kept for it.
 #[test]
 fn corners_drawn_by_the_owner_hold_until_he_takes_them_back() {

@@ -12,7 +12,8 @@ use door::{
 use words::{Arg, Words};
 
 /// What the faces refuse by themselves.
-const OF_THE_FACES: [&str; 9] = [
+const OF_THE_FACES: [&str; 10] = [
+    "no-plain-file",
     "shelf-empty",
     "which-vehicle",
     "no-such-vehicle",
@@ -367,6 +368,7 @@ fn corners_and_reading() {
     let nowhere = tempfile::tempdir().unwrap();
     let reader = door::PaperReader::new(Some(nowhere.path()));
     let wanted = door::ToRead::file(&photo(), "2026-06-01".parse().unwrap()).unwrap();
+    let door::WantedFile::Photo(wanted) = wanted else { panic!("{wanted:?}") };
     assert!(!reader.is_installed());
     let refusal = reader.read(&wanted, &|| false).unwrap_err();
     assert_eq!(refusal.code, "reading-not-installed");

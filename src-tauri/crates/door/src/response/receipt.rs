@@ -121,9 +121,9 @@ pub struct ReceiptLineView {
     pub measure: String,
     /// The price of the line.
     pub price: String,
-    /// The number of the part; empty when none was found.
-    pub number: String,
-    /// As in [`FieldView`].
+    /// The number of the part, with its own place and certainty: what bears out a price says nothing of it.
+    pub number: Option<FieldView>,
+    /// How sure the price is, as in [`FieldView`].
     pub sure: String,
     /// Where it stands.
     pub area: AreaView,

@@ -32,7 +32,7 @@ mod totals;
 mod words;
 mod zone;
 
-use units::Currency;
+use units::{Currency, Money};
 
 use crate::text::Text;
 
@@ -106,7 +106,7 @@ fn amounts(
     let total = against.total(&currency);
     let offered =
         total.map(|(total, overruled)| overruled.unwrap_or((totals::hundredths(total.value), total.area)));
-    receipt.total = total.map(|(total, _)| total);
+    receipt.total = total.map(|(total, _)| doubted(total, fuel_check.as_ref()));
     receipt.checks = against.checks(offered, currency.value);
     receipt.checks.extend(fuel_check);
     receipt.taxes = sums.offered(page, currency.value);
@@ -115,6 +115,13 @@ fn amounts(
     for item in receipt.items.iter_mut().filter(|item| added_up && item.sure == Sure::Likely) {
         item.sure = Sure::Sure;
     }
+}
+
+/// A total against what volume and price come to: where they disagree, one of the three was misread, and a payment
+/// that agrees does not say which.
+fn doubted(total: Field<Money>, fuel: Option<&Check>) -> Field<Money> {
+    let against = fuel.is_some_and(|check| !check.agrees && check.printed == total.value);
+    Field { sure: if against { total.sure.min(Sure::Likely) } else { total.sure }, ..total }
 }
 
 #[cfg(test)]

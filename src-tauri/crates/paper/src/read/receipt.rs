@@ -127,7 +127,7 @@ pub struct Item {
     pub price: Money,
     /// The number of the part.
     pub number: Option<Field<String>>,
-    /// Where the line stands, and how far its price can be believed.
+    /// How far its price can be believed; its number has a certainty of its own.
     pub sure: Sure,
     /// Where the line stands: one row, or the two or three that belong together.
     pub area: Area,

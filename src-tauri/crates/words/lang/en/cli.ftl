@@ -8,7 +8,14 @@ cli-demo-written = The shelf now holds the invented household: { $vehicles ->
 cli-shelf-empty = The shelf holds no vehicle yet; add one, or fill the shelf with the invented household by the command ‘demo’.
 cli-reading-written = Written: { $reading } on { $day }.
 cli-visit-written = Written: a visit on { $day }.
-cli-paper-written = Filed: it waits in the tray.
+# $path: the file
+cli-paper-written = Filed: ‘{ $path }’ waits in the tray.
+cli-paper-tied = Filed: ‘{ $path }’ is tied to the line.
+cli-paper-known = ‘{ $path }’ is known: the book holds the same photo already.
+# $why: the sentence of the refusal
+cli-file-refused = { $path }: { $why }
+# $page: which page of a document; $pages: how many it has
+cli-read-page = Page { $page } of { $pages }
 cli-card-written = The card is in { $path }.
 cli-report-written = The report is in { $path }.
 cli-keep-hint = Give --keep to write it all the same.

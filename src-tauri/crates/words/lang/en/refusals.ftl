@@ -111,6 +111,10 @@ refusal-not-an-image = The file is no JPEG, PNG or WebP photo and no PDF; take a
 refusal-image-foreign = The file is { $format }, and a paper comes in as a JPEG, PNG or still WebP photo or a PDF; take a photo of the paper, or save it as a JPEG.
 # $width, $height: in pixels; $most: in million pixels
 refusal-image-too-large = The picture has { $width } × { $height } pixels, and a photo may have at most { $most } million; save it smaller.
+# $most: how many
+refusal-too-many-pages = The document has more than { $most } pages; save those that matter as a document of their own.
+# $path: what was named
+refusal-no-plain-file = ‘{ $path }’ is no file that can be read from its beginning to its end; name a photo or a document.
 # $most: in MiB
 refusal-file-too-large = The file is larger than { $most } MiB; save the photo smaller.
 refusal-image-damaged = The picture is damaged or cut short; copy it once more from where it was taken.

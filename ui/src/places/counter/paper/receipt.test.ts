@@ -5,7 +5,7 @@ import type { ReceiptView } from '../../../door/types';
 import { asksDay, disagreements, draftOf, takenOver, windowOn } from './receipt';
 
 const area: [number, number, number, number] = [0.1, 0.2, 0.5, 0.02];
-const line = { text: 'Oil filter', quantity: '', measure: '', price: '9.50', number: 'QF 20-118', sure: 'likely', area };
+const line = { text: 'Oil filter', quantity: '', measure: '', price: '9.50', number: { value: 'QF 20-118', sure: 'likely', area }, sure: 'likely', area };
 const read: ReceiptView = {
   rows: [],
   fields: {
@@ -14,7 +14,7 @@ const read: ReceiptView = {
     currency: { value: 'EUR', sure: 'sure', area },
     total: { value: '19.00', currency: 'EUR', sure: 'sure', area },
     tax: [{ value: '3.03', currency: 'EUR', sure: 'likely', area }],
-    lines: [line, { ...line, text: 'Coffee', number: '', sure: 'doubtful' }],
+    lines: [line, { ...line, text: 'Coffee', number: null, sure: 'doubtful' }],
     numbers: [{ value: 'qf20118', sure: 'likely', area }, { value: 'Z 1', sure: 'likely', area }],
     fuel: null,
     odometer: { value: 98_420, unit: 'km', sure: 'likely', area },
@@ -36,6 +36,12 @@ describe('a receipt', () => {
       ['Coffee', '', false],
       ['', 'Z 1', true],
     ]);
+  });
+
+  it('calls a line no surer than its number', () => {
+    const lines = [{ ...line, sure: 'sure' }, { ...line, sure: 'sure', number: null }];
+    const { parts } = draftOf({ ...read, fields: { ...read.fields, lines, numbers: [] } });
+    expect(parts.map(({ sure }) => sure)).toEqual(['likely', 'sure']);
   });
 
   it('hands over what is ticked, and nothing that was not found', () => {

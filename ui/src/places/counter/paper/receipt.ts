@@ -41,7 +41,7 @@ export interface ReceiptDraft {
 /** What was read, ready to be corrected. What is a guess is taken over only when the owner ticks it. */
 export function draftOf({ fields }: ReceiptView): ReceiptDraft {
   const { shop, day, currency, total, tax, lines, numbers, fuel, odometer } = fields;
-  const told = new Set(lines.map(({ number }) => bare(number)));
+  const told = new Set(lines.map(({ number }) => bare(number?.value ?? '')));
   const alone = numbers.filter(({ value }) => !told.has(bare(value)));
   return {
     shop: shop && { ...shop },
@@ -50,7 +50,7 @@ export function draftOf({ fields }: ReceiptView): ReceiptDraft {
     total: total && { ...total },
     tax: tax.map((one) => ({ ...one, taken: false })),
     parts: [
-      ...lines.map((line) => ({ sure: line.sure, area: line.area, taken: fuel === null && line.sure !== 'doubtful', part: partOf(line) })),
+      ...lines.map((line) => ({ sure: leastOf(line), area: line.area, taken: fuel === null && line.sure !== 'doubtful', part: partOf(line) })),
       ...alone.map(({ value, sure, area }) => ({ sure, area, taken: sure !== 'doubtful', part: { ...emptyPart(), number: value } })),
     ],
     fuel: fuel && { ...fuel, unit: fuel.unit || 'litre' },
@@ -107,7 +107,16 @@ export function sharpest({ width }: { width: number }, paper: Pick<PaperView, 'w
 }
 
 function partOf({ text, number, quantity, measure, price }: ReceiptLineView): PartForm {
-  return { ...emptyPart(), name: text, number, quantity, measure: measure || 'piece', price };
+  return { ...emptyPart(), name: text, number: number?.value ?? '', quantity, measure: measure || 'piece', price };
+}
+
+/** From a guess to what is borne out. */
+const LEVELS = ['doubtful', 'likely', 'sure'];
+
+/** A line is said to be as sure as the less sure of its price and its number, because both are taken over together. */
+function leastOf({ sure, number }: ReceiptLineView): string {
+  const told = number === null ? [sure] : [sure, number.sure];
+  return LEVELS.find((level) => told.includes(level)) ?? sure;
 }
 
 /** A number as numbers are compared: without spaces, dots, dashes and case. */

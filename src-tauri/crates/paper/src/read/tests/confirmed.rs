@@ -96,3 +96,13 @@ fn currencies_are_read_by_sign_and_letters() {
         assert_eq!(receipt.total.unwrap().value.currency.code(), own);
     }
 }
+
+/// Sums bear out prices, and no number of a part.
+#[test]
+fn sums_that_agree_make_no_number_sure() {
+    let rows = "Laden\nÖlfilter ZF 2217 | 12,50\nSumme EUR | 12,50\nGirocard | 12,50";
+    let receipt = read(&text(rows), &nothing());
+    let [item] = receipt.items.as_slice() else { panic!("{receipt:#?}") };
+    assert_eq!(item.sure, Sure::Sure, "its price");
+    assert_eq!(item.number.as_ref().map(|number| number.sure), Some(Sure::Likely));
+}

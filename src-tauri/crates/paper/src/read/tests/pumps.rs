@@ -222,6 +222,16 @@ fn a_fill_whose_figures_do_not_agree_is_offered_with_both() {
 }
 
 #[test]
+fn a_total_that_a_payment_confirms_and_the_fill_does_not_is_not_sure() {
+    let rows = "Tankstelle Probeheim\n27.11.2026 08:00\nSäule 1 Diesel\n42,15 l\n1,799 EUR/l";
+    let receipt = read(&text(&format!("{rows}\nSumme 75,41 EUR\ngirocard 75,41 EUR")), &nothing());
+    assert_eq!(check(&receipt, CheckKind::Fuel), Some((false, "75.83".into(), "75.41".into())));
+    assert_eq!(total_sure(&receipt), Some(Sure::Likely));
+    let agreeing = read(&text(&format!("{rows}\nSumme 75,83 EUR\ngirocard 75,83 EUR")), &nothing());
+    assert_eq!(total_sure(&agreeing), Some(Sure::Sure));
+}
+
+#[test]
 fn oil_with_the_price_of_a_litre_is_no_fill() {
     let receipt = read(
         &text(
