@@ -486,7 +486,9 @@ fn say_receipt(words: &Words, args: &Args, receipt: &ReceiptView) {
     if args.json {
         print_json(receipt);
     } else {
-        say::receipt(words, receipt).iter().for_each(|line| print_line(line));
+        for line in say::receipt(words, receipt) {
+            print_line(&line);
+        }
     }
 }
 
