@@ -1,21 +1,23 @@
 //! Each command: one request or a few, and what is said of the answer.
 
 mod handover;
+mod papers;
 mod trouble;
 
 use std::io::{BufRead, Read, Write};
-use std::path::{Path, PathBuf};
+use std::path::Path;
 use std::process::ExitCode;
 
 use door::{
-    CardOptions, Clock, Door, FiledView, FoundForm, Gathered, ItemForm, PaperReader, PartForm, ReceiptView,
-    Refusal, ReportOptions, Request, Response, ShelfView, ToRead, VisitForm, WantedFile, WrittenView,
+    CardOptions, Door, FoundForm, Gathered, ItemForm, PartForm, Refusal, ReportOptions, Request, Response,
+    ShelfView, VisitForm, WrittenView,
 };
 use words::{Arg, Words};
 
 use crate::args::{Args, Command, VisitArgs};
 use crate::say;
 
+pub use papers::read_receipt;
 pub use trouble::code;
 
 /// The terminal with its open door.
@@ -220,80 +222,6 @@ impl Terminal<'_> {
         })
     }
 
-    /// Takes each file in, and ties it to a line if one is named. A file that is refused keeps none of the others out.
-    fn paper(&mut self, files: &[PathBuf], line: Option<&str>) -> Outcome {
-        let book = self.book()?;
-        if let Some(line) = line {
-            self.door.check_takes_papers(&book, line)?;
-        }
-        let (mut papers, mut all_well) = (Vec::new(), true);
-        for path in files {
-            match self.paper_of(&book, path, line) {
-                Ok(taken) => papers.extend(taken),
-                Err(refusal) => {
-                    self.refuse_file(path, &refusal);
-                    all_well = false;
-                }
-            }
-        }
-        self.answer(&papers, |_| ());
-        Ok(if all_well { ExitCode::SUCCESS } else { ExitCode::from(1) })
-    }
-
-    /// The papers of one file.
-    fn paper_of(&mut self, book: &str, path: &Path, line: Option<&str>) -> Result<Vec<String>, Refusal> {
-        let taken = self.take_in(book, path)?;
-        if is_new(&taken) && line.is_none() {
-            self.say_of(path, "cli-paper-written");
-        }
-        if let Some(line) = line {
-            for paper in &taken.papers {
-                let (book, paper, line) = (book.to_owned(), paper.clone(), line.to_owned());
-                self.written(Request::TiePaper { book, paper, line })?;
-            }
-            self.say_of(path, "cli-paper-tied");
-        }
-        Ok(taken.papers)
-    }
-
-    /// Takes one file into the tray, and says so when the book has it already.
-    fn take_in(&mut self, book: &str, path: &Path) -> Result<FiledView, Refusal> {
-        let taken = self.door.take_in(book, &read_file(path)?)?;
-        if !is_new(&taken) {
-            self.say_of(path, "cli-paper-known");
-        }
-        Ok(taken)
-    }
-
-    /// Says what became of a file. JSON is left to the command, whose answer is one document.
-    fn say_of(&self, path: &Path, id: &str) {
-        if !self.args.json {
-            self.say(id, &[("path", path.display().to_string().into())]);
-        }
-    }
-
-    /// Says on stderr which file was refused, and why.
-    fn refuse_file(&self, path: &Path, refusal: &Refusal) {
-        let path = path.display().to_string();
-        let why = say::refusal(self.words, refusal);
-        eprintln!("{}", self.words.say("cli-file-refused", &[("path", path.into()), ("why", why.into())]));
-    }
-
-    /// Takes papers into the tray for a line that is about to be written, and answers their lines. The first that is
-    /// refused ends it.
-    fn papers(&mut self, files: &[PathBuf]) -> Result<Vec<String>, Refusal> {
-        let book = self.book()?;
-        let mut papers = Vec::new();
-        for path in files {
-            let taken = self.take_in(&book, path)?;
-            if is_new(&taken) {
-                self.say_of(path, "cli-paper-written");
-            }
-            papers.extend(taken.papers);
-        }
-        Ok(papers)
-    }
-
     fn card(&mut self, out: &Path, options: &CardOptions) -> Result<(), Refusal> {
         let book = self.book()?;
         let gathered = self.door.card(&book, options)?;
@@ -430,11 +358,6 @@ fn found(text: &str, item: &impl Fn(&String) -> ItemForm) -> FoundForm {
     FoundForm { item: item(&next()), finding: next(), value: next() }
 }
 
-/// Whether the book did not have all of a file already.
-fn is_new(filed: &FiledView) -> bool {
-    filed.warnings.len() < filed.papers.len()
-}
-
 /// All bytes of a plain file that is no larger than any paper or card may be; both are looked at before it is opened,
 /// because a pipe may never end and a large file would take as much memory.
 fn read_file(path: &Path) -> Result<Vec<u8>, Refusal> {
@@ -462,42 +385,5 @@ pub(crate) fn print_line(text: &str) {
 fn print_json<T: serde::Serialize>(answer: &T) {
     if let Ok(text) = serde_json::to_string(answer) {
         print_line(&text);
-    }
-}
-
-/// Reads a receipt: what it says in words, or everything that was read in JSON. A document is read page by page, and
-/// its JSON is a list with an answer a page.
-pub fn read_receipt(words: &Words, args: &Args, file: &Path, models: Option<&Path>) -> Outcome {
-    let today = args.today.map_or(Clock::Device, Clock::Fixed).today();
-    let pictures = ToRead::file(&read_file(file)?, today)?;
-    let reader = PaperReader::new(models);
-    let read = |wanted: &ToRead| reader.read(wanted, &|| false);
-    match &pictures {
-        WantedFile::Photo(photo) => say_receipt(words, args, &read(photo)?),
-        WantedFile::Pages(pages) => {
-            let receipts = pages.iter().map(read).collect::<Result<Vec<_>, _>>()?;
-            say_pages(words, args, &receipts);
-        }
-    }
-    Ok(ExitCode::SUCCESS)
-}
-
-fn say_receipt(words: &Words, args: &Args, receipt: &ReceiptView) {
-    if args.json {
-        print_json(receipt);
-    } else {
-        for line in say::receipt(words, receipt) {
-            print_line(&line);
-        }
-    }
-}
-
-fn say_pages(words: &Words, args: &Args, receipts: &[ReceiptView]) {
-    if args.json {
-        return print_json(&receipts);
-    }
-    for (page, receipt) in (1_usize..).zip(receipts) {
-        print_line(&words.say("cli-read-page", &[("page", page.into()), ("pages", receipts.len().into())]));
-        say_receipt(words, args, receipt);
     }
 }

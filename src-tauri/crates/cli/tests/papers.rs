@@ -57,8 +57,8 @@ impl Desk {
 
     /// The answer to a request about the only book.
     fn ask_of(&self, request: &str) -> serde_json::Value {
-        let shelf = self.ask(&serde_json::json!({ "ask": "shelf" }));
-        self.ask(&serde_json::json!({ "ask": request, "book": shelf["vehicles"][0]["book"] }))
+        let household = self.ask(&serde_json::json!({ "ask": "shelf" }));
+        self.ask(&serde_json::json!({ "ask": request, "book": household["vehicles"][0]["book"] }))
     }
 
     /// The line of a visit.
