@@ -66,8 +66,8 @@ impl Trouble {
     /// something does not come again.
     pub fn plan(&self, complaint: &Complaint<'_>) -> Plan<'_> {
         let suspects = likely(self.suspects(complaint));
-        let (search, checks) = self.searched_among(complaint, &suspects);
-        let held = self.held(complaint, &suspects);
+        let (checks, held) = self.candidates(complaint, &suspects);
+        let search = self.search(complaint, &suspects, &checks);
         let best = search.best();
         let by_ratio = search.cost(&search.by_ratio());
         let evidence = Evidence::of(self, complaint);
@@ -82,42 +82,30 @@ impl Trouble {
     /// The search that a complaint comes to, and the places of its checks in the table.
     #[cfg(test)]
     pub(super) fn searched(&self, complaint: &Complaint<'_>) -> (Search, Vec<usize>) {
-        self.searched_among(complaint, &likely(self.suspects(complaint)))
+        let suspects = likely(self.suspects(complaint));
+        let (checks, _) = self.candidates(complaint, &suspects);
+        (self.search(complaint, &suspects, &checks), checks)
     }
 
-    fn searched_among(&self, complaint: &Complaint<'_>, suspects: &Suspects<'_>) -> (Search, Vec<usize>) {
-        let checks = self.candidates(complaint, suspects);
-        (self.search(complaint, suspects, &checks), checks)
-    }
-
-    /// The places of the checks that are worth listing.
-    fn candidates(&self, complaint: &Complaint<'_>, suspects: &Suspects<'_>) -> Vec<usize> {
+    /// The places of the checks that are worth listing, and the checks that would be, but are forbidden as things are.
+    fn candidates(&self, complaint: &Complaint<'_>, suspects: &Suspects<'_>) -> (Vec<usize>, Vec<&Check>) {
         let forbidden = self.forbidden(complaint);
-        let mut found: Vec<_> = self
-            .worth_making(complaint, suspects)
-            .into_iter()
-            .filter(|(_, check, _)| forbidden.allows(check))
-            .map(|(place, check, gain)| (place, gain, self.alone(complaint, check)))
-            .collect();
+        let (mut found, mut held) = (Vec::new(), Vec::new());
+        let to_make = self.checks.iter().enumerate().filter(|(_, check)| may_be_made(complaint, check));
+        for (place, check) in to_make {
+            let gain = gain(suspects, place);
+            if gain < LEAST_GAIN {
+                continue;
+            }
+            if forbidden.allows(check) {
+                found.push((place, gain, self.alone(complaint, check)));
+            } else {
+                held.push(check);
+            }
+        }
         found.sort_by(|a, b| (b.1 * a.2).total_cmp(&(a.1 * b.2)));
         found.truncate(MOST_ROWS);
-        found.into_iter().map(|(place, _, _)| place).collect()
-    }
-
-    /// The checks that would be worth listing if they were not forbidden.
-    fn held(&self, complaint: &Complaint<'_>, suspects: &Suspects<'_>) -> Vec<&Check> {
-        let forbidden = self.forbidden(complaint);
-        let worth = self.worth_making(complaint, suspects).into_iter();
-        let held = worth.filter(|(_, check, _)| !forbidden.allows(check));
-        held.map(|(_, check, _)| check).collect()
-    }
-
-    /// The checks that are still to be made and have a fair chance to find the fault, each with its place in the table
-    /// and that chance.
-    fn worth_making(&self, complaint: &Complaint<'_>, suspects: &Suspects<'_>) -> Vec<(usize, &Check, f64)> {
-        let checks = self.checks.iter().enumerate().filter(|(_, check)| may_be_made(complaint, check));
-        let weighed = checks.map(|(place, check)| (place, check, gain(suspects, place)));
-        weighed.filter(|(_, _, gain)| *gain >= LEAST_GAIN).collect()
+        (found.into_iter().map(|(place, _, _)| place).collect(), held)
     }
 
     /// What is searched for, and with what.
