@@ -25,7 +25,8 @@ impl Door {
         let trouble = self.trouble_row(car.book, subject)?.content;
         let all = self.troubles(car.book)?;
         let told = read_scans(&all, &car);
-        let scans = in_order(&trouble);
+        let scans = scans_of(&all);
+        let own: Vec<_> = scans.iter().filter(|scan| scan.of == subject).collect();
         let today = self.clock.today();
         Ok(BriefView {
             vehicle: vehicle_line(&car),
@@ -39,10 +40,10 @@ impl Door {
             when: trouble.when.clone(),
             symptoms: trouble.symptoms.clone(),
             absent: trouble.absent.clone(),
-            codes: each_once(&scans, Some((&car, &told)))?,
-            frames: frames(&scans, &car),
-            readiness: readiness(&all, subject, &car),
-            cleared: cleared(&all, subject),
+            codes: each_once(&own, Some((&car, &told)))?,
+            frames: frames(&own, &car),
+            readiness: readiness(&scans, subject, &car),
+            cleared: cleared(&scans, subject, trouble.day),
             checked: answers(&trouble),
             work: self.recent_work(&car, today),
             asked: trouble.asked,
@@ -79,28 +80,39 @@ fn fitted(car: &Car) -> Vec<String> {
 }
 
 /// A scan as it was written down, and what it says.
-type Read<'a> = (&'a ScanContent, Scan);
-
-/// The scans of a trouble by their days; those of one day as they were written down.
-fn in_order(trouble: &TroubleContent) -> Vec<Read<'_>> {
-    let mut scans: Vec<_> = trouble.scans.iter().map(|scan| (scan, codes::read(&scan.text))).collect();
-    scans.sort_by_key(|(written, _)| written.day);
-    scans
+struct Read<'a> {
+    /// The line of its trouble.
+    of: SubjectId,
+    written: &'a ScanContent,
+    says: Scan,
 }
 
-/// The scans of all troubles of a car by their days, each with the line of its trouble.
-fn of_car(all: &[TroubleRow]) -> Vec<(SubjectId, Read<'_>)> {
-    let scans = all.iter().flat_map(|row| in_order(&row.content).into_iter().map(|read| (row.subject, read)));
-    let mut scans: Vec<_> = scans.collect();
-    scans.sort_by_key(|(_, (written, _))| written.day);
+impl Read<'_> {
+    /// Whether the codes were cleared after it, as its owner or the control unit says.
+    fn clears(&self) -> bool {
+        self.written.cleared || self.says.notes.contains(&Note::Cleared)
+    }
+
+    fn seen(&self, car: &Car) -> SeenAt {
+        let shown = self.written.shown.map(|shown| reading_of(shown, car.unit()));
+        SeenAt { day: self.written.day.to_string(), reading: shown }
+    }
+}
+
+/// The scans of all troubles of a car by their days; those of one day as they were written down.
+fn scans_of(all: &[TroubleRow]) -> Vec<Read<'_>> {
+    let written = all.iter().flat_map(|row| row.content.scans.iter().map(|scan| (row.subject, scan)));
+    let read = written.map(|(of, written)| Read { of, written, says: codes::read(&written.text) });
+    let mut scans: Vec<_> = read.collect();
+    scans.sort_by_key(|scan| scan.written.day);
     scans
 }
 
 /// The codes of all scans, each once a status, without the causes at which they point: finding those is what the
 /// workshop is asked for.
-fn each_once(scans: &[Read<'_>], told: Told<'_>) -> Result<Vec<CodeView>, Refusal> {
+fn each_once(scans: &[&Read<'_>], told: Told<'_>) -> Result<Vec<CodeView>, Refusal> {
     let mut seen = BTreeSet::new();
-    let codes = scans.iter().flat_map(|(_, scan)| &scan.codes);
+    let codes = scans.iter().flat_map(|scan| &scan.says.codes);
     codes
         .filter(|reported| seen.insert((reported.code, reported.status)))
         .map(|reported| Ok(CodeView { causes: Vec::new(), ..code_view(*reported, told)? }))
@@ -108,44 +120,32 @@ fn each_once(scans: &[Read<'_>], told: Told<'_>) -> Result<Vec<CodeView>, Refusa
 }
 
 /// What was frozen, each frame once: a later scan often has the same one.
-fn frames(scans: &[Read<'_>], car: &Car) -> Vec<BriefFrame> {
-    let mut kept: Vec<(&ScanContent, &FreezeFrame)> = Vec::new();
-    for (written, scan) in scans {
-        for frame in &scan.freeze_frames {
+fn frames(scans: &[&Read<'_>], car: &Car) -> Vec<BriefFrame> {
+    let mut kept: Vec<(&Read<'_>, &FreezeFrame)> = Vec::new();
+    for scan in scans {
+        for frame in &scan.says.freeze_frames {
             if kept.iter().all(|(_, known)| *known != frame) {
-                kept.push((written, frame));
+                kept.push((scan, frame));
             }
         }
     }
-    let view = |(written, frame)| BriefFrame { seen: seen(written, car), frame: frame_view(frame) };
+    let view = |(scan, frame): (&Read<'_>, _)| BriefFrame { seen: scan.seen(car), frame: frame_view(frame) };
     kept.into_iter().map(view).collect()
 }
 
 /// The readiness of the last scan of this trouble that told it, unless the codes of the car were cleared since, for
 /// whatever trouble: that sets all tests back.
-fn readiness(all: &[TroubleRow], subject: SubjectId, car: &Car) -> Option<BriefReadiness> {
-    let scans = of_car(all);
-    let since = scans.iter().rposition(|(_, read)| clears(read)).map_or(0, |cleared| cleared + 1);
-    let mut own = scans[since..].iter().rev().filter(|(of, _)| *of == subject).map(|(_, read)| read);
-    let (written, scan) = own.find(|(_, scan)| !scan.readiness.is_empty())?;
-    let units = scan.readiness.iter().map(|readiness| readiness_view(*readiness, Some(car)));
-    Some(BriefReadiness { seen: seen(written, car), units: units.collect() })
-}
-
-/// Whether the codes were cleared after a scan, as its owner or the control unit says.
-fn clears((written, scan): &Read<'_>) -> bool {
-    written.cleared || scan.notes.contains(&Note::Cleared)
-}
-
-fn seen(scan: &ScanContent, car: &Car) -> SeenAt {
-    SeenAt { day: scan.day.to_string(), reading: scan.shown.map(|shown| reading_of(shown, car.unit())) }
+fn readiness(scans: &[Read<'_>], subject: SubjectId, car: &Car) -> Option<BriefReadiness> {
+    let since = scans.iter().rposition(Read::clears).map_or(0, |cleared| cleared + 1);
+    let tells = |scan: &&Read<'_>| scan.of == subject && !scan.says.readiness.is_empty();
+    let scan = scans[since..].iter().rfind(tells)?;
+    let units = scan.says.readiness.iter().map(|readiness| readiness_view(*readiness, Some(car)));
+    Some(BriefReadiness { seen: scan.seen(car), units: units.collect() })
 }
 
 /// When the codes were last cleared since the trouble was noticed, or for it.
-fn cleared(all: &[TroubleRow], subject: SubjectId) -> Option<String> {
-    let noticed = all.iter().find(|row| row.subject == subject)?.content.day;
-    let scans = of_car(all);
-    let own_or_since = |of: SubjectId, day: Day| of == subject || day >= noticed;
-    let last = scans.iter().rfind(|(of, read)| clears(read) && own_or_since(*of, read.0.day));
-    last.map(|(_, (written, _))| written.day.to_string())
+fn cleared(scans: &[Read<'_>], subject: SubjectId, noticed: Day) -> Option<String> {
+    let own_or_since = |scan: &Read<'_>| scan.of == subject || scan.written.day >= noticed;
+    let last = scans.iter().rfind(|scan| scan.clears() && own_or_since(scan))?;
+    Some(last.written.day.to_string())
 }
