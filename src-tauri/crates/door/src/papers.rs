@@ -47,7 +47,7 @@ pub fn prepare_paper(bytes: &[u8]) -> Result<Intake, Refusal> {
 
 /// Refuses a file that is larger than any paper may be, by the size that its folder states, before it is read.
 pub fn check_file_size(bytes: u64) -> Result<(), Refusal> {
-    if bytes > paper::MAX_FILE_BYTES { Err(paper::PaperError::TooLarge { bytes }.into()) } else { Ok(()) }
+    Ok(paper::check_file_size(bytes)?)
 }
 
 /// Straightens what lies between corners drawn on a photo, in shares of its width and height, clockwise from the

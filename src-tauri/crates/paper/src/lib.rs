@@ -39,8 +39,8 @@ pub use corners::{Corners, Point, find_corners};
 pub use error::{Operation, PaperError};
 pub use pdf::{MAX_PAGES, pages};
 pub use prepare::{
-    LONG_SIDE, MAX_FILE_BYTES, MAX_PIXELS, MAX_UNPACKED_BYTES, Photo, Prepared, QUALITY, THUMB_SIDE, encode,
-    prepare, straighten,
+    LONG_SIDE, MAX_FILE_BYTES, MAX_PIXELS, MAX_UNPACKED_BYTES, Photo, Prepared, QUALITY, THUMB_SIDE,
+    check_file_size, encode, prepare, straighten,
 };
 pub use sight::{Progress, Reader};
 pub use size::size;

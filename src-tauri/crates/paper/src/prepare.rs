@@ -161,10 +161,7 @@ pub(crate) fn check_photo(bytes: &[u8]) -> Result<(), PaperError> {
 
 fn upright(bytes: &[u8]) -> Result<RgbImage, PaperError> {
     let format = sniff(bytes)?;
-    let size = bytes.len() as u64;
-    if size > MAX_FILE_BYTES {
-        return Err(PaperError::TooLarge { bytes: size });
-    }
+    check_file_size(bytes.len() as u64)?;
     match format {
         Format::Jpeg => unpack(format, open_jpeg(bytes)?),
         Format::Png => unpack(format, open_png(bytes)?),
@@ -217,6 +214,11 @@ fn unpack(format: Format, mut decoder: impl ImageDecoder) -> Result<RgbImage, Pa
 fn check_pixels(decoder: &impl ImageDecoder) -> Result<(), PaperError> {
     let (width, height) = decoder.dimensions();
     check_size(width, height)
+}
+
+/// Refuses a file that has, or by its folder is said to have, more than [`MAX_FILE_BYTES`].
+pub fn check_file_size(bytes: u64) -> Result<(), PaperError> {
+    if bytes > MAX_FILE_BYTES { Err(PaperError::TooLarge { bytes }) } else { Ok(()) }
 }
 
 /// Refuses a picture that is stated to have more than [`MAX_PIXELS`].

@@ -20,7 +20,7 @@ use image::RgbImage;
 use image::error::{DecodingError, ImageError, ImageFormatHint, UnsupportedError, UnsupportedErrorKind};
 
 use crate::PaperError;
-use crate::prepare::{LONG_SIDE, MAX_FILE_BYTES, Prepared};
+use crate::prepare::{LONG_SIDE, Prepared, check_file_size};
 use crate::sniff::{Format, sniff};
 
 /// The most pages that a document may have.
@@ -37,7 +37,7 @@ const STACK: usize = 64 * 1024 * 1024;
 ///
 /// A page is set at 300 pixels an inch, or coarser where its long side would be more than [`LONG_SIDE`] pixels.
 /// Refused are files that are no PDF, encrypted and damaged ones, those of more than [`MAX_PAGES`] pages or
-/// [`MAX_FILE_BYTES`], those whose contents unpack to more than [`MAX_UNPACKED_BYTES`](crate::MAX_UNPACKED_BYTES), and
+/// [`MAX_FILE_BYTES`](crate::MAX_FILE_BYTES), those whose contents unpack to more than [`MAX_UNPACKED_BYTES`](crate::MAX_UNPACKED_BYTES), and
 /// those with a picture of more than [`MAX_PIXELS`](crate::MAX_PIXELS) or in a form (JPEG 2000, JBIG2) whose size cannot
 /// be told beforehand.
 pub fn pages(bytes: &[u8]) -> Result<Vec<Prepared>, PaperError> {
@@ -53,10 +53,7 @@ pub fn pages(bytes: &[u8]) -> Result<Vec<Prepared>, PaperError> {
 /// Refuses what is no PDF or too large to be kept as one.
 pub(crate) fn check_document(bytes: &[u8]) -> Result<(), PaperError> {
     match sniff(bytes)? {
-        Format::Pdf if bytes.len() as u64 > MAX_FILE_BYTES => {
-            Err(PaperError::TooLarge { bytes: bytes.len() as u64 })
-        }
-        Format::Pdf => Ok(()),
+        Format::Pdf => check_file_size(bytes.len() as u64),
         Format::Jpeg | Format::Png | Format::Webp => Err(PaperError::Unknown),
     }
 }
