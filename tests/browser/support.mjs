@@ -91,10 +91,15 @@ export function listen(page, pardoned = () => false) {
   return complaints;
 }
 
+/** Reads the grave cautions of a page, or of a part of it, one by one. */
+export async function readGrave(within) {
+  const each = within.getByRole('button', { name: /^I have read it/ });
+  while (await each.count()) await each.first().click();
+}
+
 /** Reads what can hurt: the grave cautions one by one, then the others, and goes on. */
 export async function readCautions(page) {
   await page.getByRole('heading', { name: 'Before the first step' }).waitFor();
-  const each = page.getByRole('button', { name: /^I have read it/ });
-  while (await each.count()) await each.first().click();
+  await readGrave(page);
   await page.getByRole('button', { name: 'I have read this; go on' }).click();
 }

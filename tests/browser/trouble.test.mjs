@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { browser, folder, gone, holds, listen, readCautions, serve, wellkept } from './support.mjs';
+import { browser, folder, gone, holds, listen, readCautions, readGrave, serve, wellkept } from './support.mjs';
 
 const TODAY = '2026-06-01';
 const CAR = 'Pip';
@@ -75,7 +75,7 @@ test('what can hurt is read one by one before a check says how it is done', asyn
   await gone(card.locator('.how'));
   await gone(card.getByRole('button', { name: 'Nothing wrong there' }));
   await card.getByRole('button', { name: 'Could not check' }).waitFor();
-  for (const each = card.getByRole('button', { name: /^I have read it/ }); await each.count(); ) await each.first().click();
+  await readGrave(card);
   await card.locator('.how').waitFor();
   await card.getByRole('button', { name: 'Nothing wrong there' }).waitFor();
   await fits();
@@ -141,8 +141,7 @@ test('the brief is one page of facts, copied as text, and no diagnosis', async (
 test('what was found ends the trouble with a visit, and the book remembers the cause', async () => {
   await page.getByRole('link', { name: 'Back to the trouble' }).click();
   await heading('Check this next').waitFor();
-  const grave = page.locator('#next-check + div').getByRole('button', { name: /^I have read it/ });
-  while (await grave.count()) await grave.first().click();
+  await readGrave(page.locator('#next-check + div'));
   await button('Something is wrong there').first().click();
   await heading(/^Something was found/).waitFor();
   await page.locator('[aria-busy=false]').first().waitFor();

@@ -31,7 +31,7 @@ impl Terminal<'_> {
         Ok(if all_well { ExitCode::SUCCESS } else { ExitCode::from(1) })
     }
 
-    /// The papers of one file.
+    /// The papers of one file, which wait in the tray where no line is named.
     fn paper_of(&mut self, book: &str, path: &Path, line: Option<&str>) -> Result<Vec<String>, Refusal> {
         let taken = self.take_in(book, path)?;
         if is_new(&taken) && line.is_none() {
@@ -76,11 +76,7 @@ impl Terminal<'_> {
         let book = self.book()?;
         let mut papers = Vec::new();
         for path in files {
-            let taken = self.take_in(&book, path)?;
-            if is_new(&taken) {
-                self.say_of(path, "cli-paper-written");
-            }
-            papers.extend(taken.papers);
+            papers.extend(self.paper_of(&book, path, None)?);
         }
         Ok(papers)
     }
