@@ -18,6 +18,7 @@ mod read;
 mod read_cautions;
 mod read_guides;
 mod read_values;
+mod supply;
 mod value;
 
 pub use car::{CarGuide, CarStep, Needed};
@@ -26,6 +27,7 @@ pub use guide::{Guide, Part, Step};
 pub use library::{Guides, Tables};
 pub use origin::Origin;
 pub use progress::{Progress, Stage};
+pub use supply::Supply;
 pub use value::{Bounds, Known, OwnValues, Typical, Value};
 
 #[cfg(test)]

@@ -7,7 +7,7 @@ use units::{Day, Money, Quantity};
 
 use super::number::normal;
 use super::service::Timeline;
-use super::{Fitted, Moment, PartNumber, Service};
+use super::{Bought, Fitted, Moment, PartNumber, Service};
 use crate::upkeep::ItemRef;
 
 /// A part or a fluid over all the times it was fitted.
@@ -25,7 +25,7 @@ pub struct Part<'a> {
     pub items: BTreeSet<&'a ItemRef>,
     /// How much or how many the last time.
     pub quantity: Quantity,
-    /// What was paid for it the last time that a price was written down.
+    /// What was paid for it the last time that a price was written down, at a visit or for the shelf at home.
     pub paid: Option<Paid<'a>>,
     /// On how many days it was fitted; 1 or more.
     pub times: usize,
@@ -66,26 +66,52 @@ type Makers = BTreeMap<PartNumber, BTreeSet<String>>;
 ///
 /// Lines of one day must come in the order of writing; the days may come in any order. A part is known by its
 /// number; a line that names no maker means the only one that this number has in the book. A part without number
-/// is known by maker and name, compared as numbers are.
-pub fn parts<'a>(fitted: &[Fitted<'a>], now: Moment) -> Vec<Part<'a>> {
+/// is known by maker and name, compared as numbers are. What was `bought` to be fitted later says what was paid, and
+/// makes no part by itself.
+pub fn parts<'a>(fitted: &[Fitted<'a>], bought: &[Bought<'a>], now: Moment) -> Vec<Part<'a>> {
     let mut lines = fitted.to_vec();
     lines.sort_by_key(|line| line.at.day);
-    let makers = makers(&lines);
+    let named = |line: &Fitted<'a>| (line.maker, line.number);
+    let makers = makers(lines.iter().map(named).chain(bought.iter().map(|line| (line.maker, line.number))));
     let timeline = Timeline::new(lines.iter().copied());
     let mut same: BTreeMap<Same, Vec<Fitted<'a>>> = BTreeMap::new();
     for line in lines {
-        same.entry(Same::of(&line, &makers)).or_default().push(line);
+        same.entry(Same::of((line.maker, line.number, line.name), &makers)).or_default().push(line);
     }
-    let mut parts: Vec<_> = same.values().filter_map(|lines| Part::of(lines, &timeline, now)).collect();
+    let shops = last_bought(bought, &makers);
+    let part = |(of, lines): (&Same, &Vec<Fitted<'a>>)| {
+        let part = Part::of(lines, &timeline, now)?;
+        Some(Part { paid: later(part.paid, shops.get(of).copied()), ..part })
+    };
+    let mut parts: Vec<_> = same.iter().filter_map(part).collect();
     parts.sort_by_key(|part| Reverse(part.day));
     parts
 }
 
-fn makers(lines: &[Fitted<'_>]) -> Makers {
+/// What was paid for each part that was bought for later, the last time that a price was written down.
+fn last_bought<'a>(bought: &[Bought<'a>], makers: &Makers) -> BTreeMap<Same, Paid<'a>> {
+    let mut last: BTreeMap<Same, Paid<'a>> = BTreeMap::new();
+    for line in bought {
+        let Some(price) = line.price else { continue };
+        let paid = Paid { price, quantity: line.quantity, day: line.day, shop: line.shop };
+        let of = Same::of((line.maker, line.number, line.name), makers);
+        let newest = later(last.get(&of).copied(), Some(paid)).unwrap_or(paid);
+        last.insert(of, newest);
+    }
+    last
+}
+
+/// The later of two prices; of one day the second.
+fn later<'a>(one: Option<Paid<'a>>, other: Option<Paid<'a>>) -> Option<Paid<'a>> {
+    one.into_iter().chain(other).max_by_key(|paid| paid.day)
+}
+
+/// The makers of each number, from the maker and the number of each line.
+fn makers<'a>(lines: impl Iterator<Item = (&'a str, &'a str)>) -> Makers {
     let mut makers = Makers::new();
-    for line in lines {
-        let maker = normal(line.maker);
-        if let Some(number) = PartNumber::new(line.number).filter(|_| !maker.is_empty()) {
+    for (maker, number) in lines {
+        let maker = normal(maker);
+        if let Some(number) = PartNumber::new(number).filter(|_| !maker.is_empty()) {
             makers.entry(number).or_default().insert(maker);
         }
     }
@@ -93,10 +119,11 @@ fn makers(lines: &[Fitted<'_>]) -> Makers {
 }
 
 impl Same {
-    fn of(line: &Fitted<'_>, makers: &Makers) -> Same {
-        let maker = normal(line.maker);
-        let Some(number) = PartNumber::new(line.number) else {
-            return Same::Named(maker, normal(line.name));
+    /// By the maker, the number and the name of a line.
+    fn of((maker, number, name): (&str, &str, &str), makers: &Makers) -> Same {
+        let maker = normal(maker);
+        let Some(number) = PartNumber::new(number) else {
+            return Same::Named(maker, normal(name));
         };
         let only = makers.get(&number).filter(|makers| makers.len() == 1).and_then(BTreeSet::first);
         let maker = only.filter(|_| maker.is_empty()).cloned().unwrap_or(maker);

@@ -3,6 +3,7 @@
 
 mod fitted;
 mod history;
+mod home;
 mod note;
 mod number;
 mod service;
@@ -10,7 +11,8 @@ mod stock;
 
 pub use fitted::{Fitted, Moment, Span};
 pub use history::{Paid, Part, parts};
+pub use home::{Home, Met, Wanted};
 pub use note::{Note, Notes, Warning};
 pub use number::PartNumber;
 pub use service::{Service, lasted};
-pub use stock::{Bought, InStock, at_home, from_stock, in_stock};
+pub use stock::{Bought, InStock, from_stock, in_stock};

@@ -65,9 +65,11 @@ fn walk<'a>(bought: &[Bought<'a>], fitted: &[Fitted<'a>], notes: &Notes<'_>) -> 
     let events = if bought.is_empty() { Vec::new() } else { events(bought, fitted) };
     for event in events {
         let of = event.part();
-        let known =
-            shelves.iter_mut().find(|shelf| shelf.part.measure == of.measure && shelf.part.is(&of, notes));
-        match (event, known) {
+        let exact = shelves.iter().position(|shelf| shelf.holds(&of, notes));
+        // What goes in under a number may have been bought without one, and the other way round.
+        let alike = || shelves.iter().position(|shelf| shelf.left > 0 && shelf.part.is_alike(&of));
+        let at = exact.or_else(|| matches!(event, Event::Fitted(..)).then(alike).flatten());
+        match (event, at.and_then(|at| shelves.get_mut(at))) {
             (Event::Bought(bought), Some(shelf)) => shelf.add(bought),
             (Event::Bought(bought), None) => shelves.push(Shelf::new(of, bought)),
             (Event::Fitted(at, fitted), Some(shelf)) => {
@@ -78,15 +80,6 @@ fn walk<'a>(bought: &[Bought<'a>], fitted: &[Fitted<'a>], notes: &Notes<'_>) -> 
         }
     }
     (shelves, taken)
-}
-
-/// How much of a part is at home in this measure, in thousandths.
-pub fn at_home(number: &PartNumber, measure: Measure, stock: &[InStock<'_>], notes: &Notes<'_>) -> u32 {
-    let is = |stock: &&InStock<'_>| {
-        let other = PartNumber::new(stock.bought.number);
-        stock.left.measure == measure && other.is_some_and(|other| notes.are_same(number, &other))
-    };
-    stock.iter().filter(is).fold(0, |sum, stock| sum.saturating_add(stock.left.thousandths()))
 }
 
 #[derive(Clone, Copy)]
@@ -136,6 +129,14 @@ impl Known {
             _ => false,
         }
     }
+
+    /// Whether both have the same name and one of them no number, and nothing tells them apart.
+    fn is_alike(&self, other: &Known) -> bool {
+        let ((maker, name), (other_maker, other_name)) = (&self.named, &other.named);
+        let makers = maker == other_maker || maker.is_empty() || other_maker.is_empty();
+        let unnumbered = self.number.is_none() || other.number.is_none();
+        self.measure == other.measure && unnumbered && makers && !name.is_empty() && name == other_name
+    }
 }
 
 /// One kind of part, and how much of it there is.
@@ -148,6 +149,10 @@ struct Shelf<'a> {
 impl<'a> Shelf<'a> {
     fn new(part: Known, bought: &Bought<'a>) -> Shelf<'a> {
         Shelf { part, bought: *bought, left: bought.quantity.thousandths() }
+    }
+
+    fn holds(&self, part: &Known, notes: &Notes<'_>) -> bool {
+        self.part.measure == part.measure && self.part.is(part, notes)
     }
 
     fn add(&mut self, bought: &Bought<'a>) {

@@ -81,8 +81,7 @@ fn another_number_for_the_same_part_counts() {
     }]);
     let bought = [bought("2026-01-05", "QF88", pieces(2000))];
     let stock = in_stock(&bought, &[fitted("2026-02-01", "OF1244", pieces(1000))], &notes);
-    assert_eq!(at_home(&number("OF 12 44"), Measure::Piece, &stock, &notes), 1000);
-    assert_eq!(at_home(&number("OF 12 44"), Measure::Litre, &stock, &notes), 0);
+    assert_eq!(stock.iter().map(|it| it.left.thousandths()).collect::<Vec<_>>(), [1000]);
 }
 
 #[test]
@@ -96,4 +95,14 @@ fn each_part_says_how_much_of_it_came_from_home() {
     ];
     assert_eq!(from_stock(&bought, &used, &Notes::default()), [1000, 2000, 0, 0]);
     assert_eq!(from_stock(&[], &used, &Notes::default()), [0; 4]);
+}
+
+#[test]
+fn what_was_bought_without_a_number_goes_in_under_one() {
+    let bought = [bought("2026-01-05", "", pieces(2000)), bought("2026-01-06", "Q 1", pieces(1000))];
+    let used = |number| fitted("2026-02-01", number, pieces(1000));
+    assert_eq!(left(&bought, &[used("P 9")]), [told("Q 1", "1"), told("", "1")]);
+    assert_eq!(left(&bought, &[used("Q 1")]), [told("", "2")], "its own number goes first");
+    let other = Fitted { name: "belt", ..used("P 9") };
+    assert_eq!(left(&bought, &[other]), [told("Q 1", "1"), told("", "2")]);
 }
