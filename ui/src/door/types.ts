@@ -1617,11 +1617,19 @@ export type GetView = {
  */
 item: ItemView,
 /**
- * What was fitted the last time; nothing when the book holds no part for it.
+ * The key of the supply that the guide to the job names; empty for a part of the book.
+ */
+supply: string,
+/**
+ * What was fitted the last time, in the quantity that is needed now; nothing when the book holds no part for it.
  */
 part: PartView | null,
 /**
- * How much of it is at home; empty when there is none.
+ * In what `at_home` and `to_buy` are counted, as in a part; empty when nothing is known of the quantity.
+ */
+measure: string,
+/**
+ * How much of it is at home and not taken by a row above; empty when there is none.
  */
 at_home: string,
 /**
@@ -1644,6 +1652,10 @@ workshop: string,
  * The day of that visit.
  */
 day: string | null,
+/**
+ * What was paid for it the last time that a price was written down, in a shop or at a visit.
+ */
+paid: PaidView | null,
 /**
  * How long what was in before lasted; nothing when the book does not tell.
  */
@@ -2607,7 +2619,7 @@ measure: string,
  */
 day: string,
 /**
- * Where, by the visit's workshop; empty when the owner did it.
+ * Where: the shop, or the visit's workshop; empty when the owner did it and nobody said where it was bought.
  */
 workshop: string, };
 
@@ -2748,7 +2760,7 @@ quantity: string,
  */
 measure: string,
 /**
- * What was paid for it the last time that a price was written down.
+ * What was paid for it the last time that a price was written down, in a shop or at a visit.
  */
 paid: PaidView | null,
 /**
@@ -3814,7 +3826,19 @@ day: string,
 /**
  * Where; may be empty.
  */
-shop: string, };
+shop: string,
+/**
+ * Other numbers for the same part.
+ */
+same: Array<NumberForm>,
+/**
+ * What warns of it.
+ */
+warning: WarningView | null,
+/**
+ * What else was noted of it last; may be empty.
+ */
+note: string, };
 
 export type StopUrgency = "stop" | "gently" | "soon";
 
@@ -4533,7 +4557,8 @@ book: string,
  */
 subject: string,
 /**
- * Warnings that did not keep it from being written, as keys: `vin-check-digit`.
+ * Warnings that did not keep it from being written, as keys: `vin-check-digit`, or
+ * `part-wrong` and `part-superseded` for a part that a note warns of.
  */
 warnings: Array<string>, };
 

@@ -198,7 +198,12 @@ impl Terminal<'_> {
         visit.papers.extend(self.papers(&args.paper)?);
         let day = if visit.day.is_empty() { self.today() } else { visit.day.clone() };
         let written = self.written(Request::RecordVisit { book, visit, keep: args.keep })?;
-        self.answer(&written, |terminal| terminal.say("cli-visit-written", &[("day", day.into())]));
+        self.answer(&written, |terminal| {
+            terminal.say("cli-visit-written", &[("day", day.into())]);
+            for warning in &written.warnings {
+                terminal.say(&format!("cli-warning-{warning}"), &[]);
+            }
+        });
         Ok(())
     }
 

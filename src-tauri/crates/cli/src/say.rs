@@ -6,9 +6,9 @@ pub mod guide;
 pub mod trouble;
 
 use door::{
-    AmountView, CountedFrom, DayReadView, DueView, GetView, IntervalView, ItemView, MoneyView, PaidView,
-    PartLine, PlannedVisitView, Reading, ReceiptView, Refusal, SeenView, SpendView, StateKey, UnitKey,
-    UsedView, VehicleLine,
+    AmountView, CountedFrom, DayReadView, DueView, GetView, IntervalView, ItemView, MoneyView, NumberForm,
+    PaidView, PartLine, PlannedVisitView, Reading, ReceiptView, Refusal, SeenView, SpendView, StateKey,
+    UnitKey, UsedView, VehicleLine, WarningView,
 };
 use words::{Arg, Words};
 
@@ -125,11 +125,17 @@ fn interval(words: &Words, interval: &IntervalView) -> String {
     parts.into_iter().flatten().collect::<Vec<_>>().join(" / ")
 }
 
-/// A part that was fitted: number, maker, name, how much, how often, how long it lasts, what was paid.
+/// A part that was fitted: number, maker, name, what it served, other numbers and warnings, how much, how often, how
+/// long it lasts, what was paid.
 pub fn part(words: &Words, part: &PartLine) -> String {
     let number = part.numbers.first().map(String::as_str).unwrap_or_default();
     let times = [("times", Arg::from(part.times)), ("day", (&part.day).into())];
+    let served: Vec<_> = part.items.iter().map(|one| item(words, one)).collect();
     let told = [
+        (!served.is_empty()).then(|| words.say("cli-part-for", &[("items", served.join(", ").into())])),
+        also(words, &part.same),
+        part.warning.as_ref().map(|warning| self::warning(words, warning)),
+        (!part.note.is_empty()).then(|| part.note.clone()),
         Some(amount(words, &part.measure, &part.quantity)),
         Some(words.say("cli-part-times", &times)),
         part.present.map(|present| words.say("cli-present", &[("span", used(words, present).into())])),
@@ -140,16 +146,47 @@ pub fn part(words: &Words, part: &PartLine) -> String {
     format!("{}  {}", title(number, &part.maker, &part.name), told.join("; "))
 }
 
-/// One thing to get: what it is for, the part with how much of it, how long the last one lasted.
+/// One thing to get: what it is for, the part or what the guide calls it, how much is left to buy and how much is at
+/// home, other numbers and warnings, what was paid, how long the last one lasted.
 pub fn get(words: &Words, get: &GetView) -> String {
     let item = item(words, &get.item);
-    let Some(part) = &get.part else {
-        return format!("{item}: {}", words.say("cli-buy-unknown", &[]));
+    let what = match &get.part {
+        Some(part) => title(&part.number, &part.maker, &part.name),
+        None if get.supply.is_empty() => return format!("{item}: {}", words.say("cli-buy-unknown", &[])),
+        None => words.say(&format!("supply-{}", get.supply), &[]),
     };
-    let lasted = get.lasted.map(|lasted| words.say("cli-lasted", &[("span", used(words, lasted).into())]));
-    let amount = amount(words, &part.measure, &part.quantity);
-    let told: Vec<_> = [Some(amount), lasted].into_iter().flatten().collect();
-    format!("{item}: {}  {}", title(&part.number, &part.maker, &part.name), told.join("; "))
+    let counted = |id: &str, quantity: &str| {
+        (!quantity.is_empty())
+            .then(|| words.say(id, &[("amount", amount(words, &get.measure, quantity).into())]))
+    };
+    let enough = get.to_buy.is_empty() && !get.at_home.is_empty();
+    let told = [
+        counted("cli-get-buy", &get.to_buy),
+        enough.then(|| words.say("cli-get-enough", &[])),
+        counted("cli-get-home", &get.at_home),
+        also(words, &get.same),
+        get.warning.as_ref().map(|warning| self::warning(words, warning)),
+        get.paid.as_ref().map(|paid| self::paid(words, paid)),
+        get.lasted.map(|lasted| words.say("cli-lasted", &[("span", used(words, lasted).into())])),
+    ];
+    let told: Vec<_> = told.into_iter().flatten().collect();
+    if told.is_empty() { format!("{item}: {what}") } else { format!("{item}: {what}  {}", told.join("; ")) }
+}
+
+/// Other numbers for the same part.
+fn also(words: &Words, same: &[NumberForm]) -> Option<String> {
+    let one = |same: &NumberForm| title(&same.number, &same.maker, "");
+    let numbers: Vec<_> = same.iter().map(one).collect();
+    (!numbers.is_empty()).then(|| words.say("cli-also", &[("numbers", numbers.join(", ").into())]))
+}
+
+/// Why a part should not be bought again, and what to ask for in its place.
+fn warning(words: &Words, warning: &WarningView) -> String {
+    let marked = words.say(&format!("cli-{}", warning.mark), &[]);
+    if warning.instead.is_empty() {
+        return marked;
+    }
+    words.say("cli-instead", &[("marked", marked.into()), ("number", (&warning.instead).into())])
 }
 
 /// A part by its number, maker and name, of which any may be empty.

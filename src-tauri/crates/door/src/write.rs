@@ -12,6 +12,7 @@ use rules::running::{OdometerStatus, Plausibility, Reading, Track};
 use units::{BookId, Day, Distance, SubjectId};
 
 use crate::car::Car;
+use crate::screens::part_warnings;
 use crate::{
     BoughtForm, Door, Keep, MeasuredForm, PartNoteForm, PlanForm, ReadingForm, Refusal, Request, VehicleForm,
     VisitForm, WrittenView, forms, refuse,
@@ -45,7 +46,7 @@ impl Door {
             Request::StrikeOut { book, subject, why } => {
                 self.strike_out(book.parse()?, subject.parse()?, &why)
             }
-            Request::WriteBought { book, bought } => self.write_bought(book.parse()?, &bought),
+            Request::WriteBought { book, bought } => self.write_bought(&book, &bought),
             Request::WriteMeasured { book, measured } => self.write_measured(book.parse()?, &measured),
             Request::NotePart { book, note } => self.note_part(book.parse()?, &note),
             Request::TiePaper { book, paper, line } => {
@@ -150,7 +151,9 @@ impl Door {
     fn record_visit(&mut self, book: &str, form: &VisitForm, keep: bool) -> Result<WrittenView, Refusal> {
         let car = self.car(book)?;
         let visit = self.read_visit(&car, &car.track, form, keep)?;
-        self.write(car.book, Change::Begin(Content::Visit(visit)))
+        let warnings = part_warnings(&car, &visit.parts);
+        let written = self.write(car.book, Change::Begin(Content::Visit(visit)))?;
+        Ok(WrittenView { warnings, ..written })
     }
 
     fn amend_visit(
@@ -164,7 +167,9 @@ impl Door {
         let car = self.car(book)?;
         let visit = self.read_visit(&car, &car.track_without(subject), form, keep)?;
         let why = forms::note(why, "why")?;
-        self.write(car.book, Change::Amend { subject, content: Content::Visit(visit), why })
+        let warnings = part_warnings(&car, &visit.parts);
+        let written = self.write(car.book, Change::Amend { subject, content: Content::Visit(visit), why })?;
+        Ok(WrittenView { warnings, ..written })
     }
 
     fn read_visit(
@@ -206,11 +211,14 @@ impl Door {
         self.write(book, Change::StrikeOut { subject, why: forms::note(why, "why")? })
     }
 
-    fn write_bought(&mut self, book: BookId, form: &BoughtForm) -> Result<WrittenView, Refusal> {
+    fn write_bought(&mut self, book: &str, form: &BoughtForm) -> Result<WrittenView, Refusal> {
+        let car = self.car(book)?;
         let bought = forms::bought(form, self.catalogue, self.clock.today());
         let bought = bought.map_err(|refusal| refusal.within("bought"))?;
-        self.paper_lines(book, &bought.papers).map_err(|refusal| refusal.at("bought.papers"))?;
-        self.write(book, Change::Begin(Content::Bought(bought)))
+        self.paper_lines(car.book, &bought.papers).map_err(|refusal| refusal.at("bought.papers"))?;
+        let warnings = part_warnings(&car, &bought.parts);
+        let written = self.write(car.book, Change::Begin(Content::Bought(bought)))?;
+        Ok(WrittenView { warnings, ..written })
     }
 
     fn write_measured(&mut self, book: BookId, form: &MeasuredForm) -> Result<WrittenView, Refusal> {

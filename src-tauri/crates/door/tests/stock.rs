@@ -89,8 +89,8 @@ impl Case {
 
     /// For each thing to get: its number, how much is at home, how much is left to buy.
     fn needs(&mut self) -> Vec<[String; 3]> {
-        let need = |get: door::GetView| [get.part.unwrap().number, get.at_home, get.to_buy];
-        self.counter().get.into_iter().map(need).collect()
+        let need = |get: door::GetView| Some([get.part?.number, get.at_home, get.to_buy]);
+        self.counter().get.into_iter().filter_map(need).collect()
     }
 
     fn stock(&mut self) -> Vec<[String; 3]> {
@@ -165,4 +165,99 @@ fn purchases_and_notes_stand_in_the_book_and_are_found_by_their_words() {
     assert!(matches!(bought.says, LineContent::Bought { ref parts, .. } if parts[0].quantity == "2"));
     let [noted] = found("zz 9").try_into().unwrap();
     assert!(matches!(noted.says, LineContent::PartNote { ref note } if note.mark == "wrong"));
+}
+
+#[test]
+fn the_oil_is_bought_by_the_volume_of_this_cars_sheet() {
+    let mut case = case();
+    let mut vehicle = VehicleForm {
+        name: "Thistle".to_owned(),
+        engine: "petrol".to_owned(),
+        unit: "km".to_owned(),
+        first_use: "2020-06-01".to_owned(),
+        ..VehicleForm::default()
+    };
+    for (typed, needed) in [("4,6 l", "4.6"), ("about 5", "4.3"), ("", "4.3")] {
+        vehicle.values = [("oil-volume".to_owned(), typed.to_owned())].into();
+        case.write(Request::ChangeVehicle { book: case.book.clone(), vehicle: vehicle.clone() });
+        let oil = case.counter().get.into_iter().find(|get| get.measure == "litre").unwrap();
+        assert_eq!((oil.to_buy.as_str(), oil.part.unwrap().quantity.as_str()), (needed, needed), "{typed}");
+    }
+}
+
+#[test]
+fn what_the_guide_names_beside_the_parts_is_on_the_list_without_a_number() {
+    let mut case = case();
+    let supplies = |case: &mut Case| -> Vec<String> {
+        let get = case.counter().get;
+        assert!(get.iter().all(|get| get.part.is_none() || get.supply.is_empty()));
+        get.into_iter().map(|get| get.supply).filter(|supply| !supply.is_empty()).collect()
+    };
+    assert_eq!(
+        supplies(&mut case),
+        ["drain-washer"],
+        "no rags, and no filter that the book has a number for"
+    );
+    let washer = PartForm { name: "Drain plug washer".to_owned(), ..filter("WS 1", "1") };
+    let visit = VisitForm {
+        day: "2025-06-09".to_owned(),
+        items: vec![ItemForm::Catalogue(OIL)],
+        parts: vec![filter("OF 12-44", "1"), oil("4.3"), washer],
+        ..VisitForm::default()
+    };
+    case.write(Request::RecordVisit { book: case.book.clone(), visit, keep: false });
+    assert_eq!(supplies(&mut case), Vec::<String>::new(), "a part of that name has a row of its own");
+}
+
+#[test]
+fn the_last_price_is_the_shops_where_that_was_later() {
+    let mut case = case();
+    let priced = PartForm { price: "17.80".to_owned(), ..filter("of1244", "2") };
+    let bought = BoughtForm {
+        day: "2026-05-20".to_owned(),
+        shop: "Fairlead".to_owned(),
+        parts: vec![priced],
+        currency: "EUR".to_owned(),
+        ..BoughtForm::default()
+    };
+    case.write(Request::WriteBought { book: case.book.clone(), bought });
+    let paid = case.counter().get.remove(0).paid.unwrap();
+    let told =
+        (paid.price.number.as_str(), paid.workshop.as_str(), paid.day.as_str(), paid.quantity.as_str());
+    assert_eq!(told, ("17.80", "Fairlead", "2026-05-20", "2"));
+}
+
+#[test]
+fn buying_and_fitting_a_marked_number_warns_and_what_is_marked_at_home_meets_no_need() {
+    let mut case = case();
+    case.buy("2026-05-20", vec![filter("of1244", "1")]);
+    assert_eq!(case.needs()[0], ["OF 12-44", "1", ""]);
+    let mark = PartNoteForm {
+        number: "OF 12-44".to_owned(),
+        mark: "wrong".to_owned(),
+        instead: "OF 12-45".to_owned(),
+        ..PartNoteForm::default()
+    };
+    case.note(mark);
+    assert_eq!(case.needs()[0], ["OF 12-44", "", "1"]);
+    let at_home = case.counter().stock.remove(0);
+    assert_eq!(at_home.warning.map(|warning| warning.mark).as_deref(), Some("wrong"));
+    let bought = |number: &str| BoughtForm {
+        day: "2026-05-21".to_owned(),
+        parts: vec![filter(number, "1")],
+        ..BoughtForm::default()
+    };
+    let write = |bought| Request::WriteBought { book: case.book.clone(), bought };
+    let (again, instead) = (write(bought("OF1244")), write(bought("OF 12-45")));
+    assert_eq!(case.write(again).warnings, ["part-wrong"]);
+    assert_eq!(case.write(instead).warnings, Vec::<String>::new());
+    assert_eq!(case.needs()[0], ["OF 12-44", "1", ""], "the number in its place meets the need");
+    let visit = VisitForm {
+        day: "2026-05-30".to_owned(),
+        items: vec![ItemForm::Catalogue(OIL)],
+        parts: vec![filter("OF 12-44", "1")],
+        ..VisitForm::default()
+    };
+    let record = Request::RecordVisit { book: case.book.clone(), visit, keep: false };
+    assert_eq!(case.write(record).warnings, ["part-wrong"]);
 }

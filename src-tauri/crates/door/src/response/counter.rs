@@ -51,6 +51,12 @@ pub struct StockView {
     pub day: String,
     /// Where; may be empty.
     pub shop: String,
+    /// Other numbers for the same part.
+    pub same: Vec<NumberForm>,
+    /// What warns of it.
+    pub warning: Option<WarningView>,
+    /// What else was noted of it last; may be empty.
+    pub note: String,
 }
 
 /// Why a part should not be bought again.
@@ -94,7 +100,7 @@ pub struct PartLine {
     pub quantity: String,
     /// `piece`, `litre`, `set`, `kilogram` or `metre`.
     pub measure: String,
-    /// What was paid for it the last time that a price was written down.
+    /// What was paid for it the last time that a price was written down, in a shop or at a visit.
     pub paid: Option<PaidView>,
     /// On how many days it was fitted.
     pub times: usize,
@@ -121,7 +127,7 @@ pub struct PaidView {
     pub measure: String,
     /// When.
     pub day: String,
-    /// Where, by the visit's workshop; empty when the owner did it.
+    /// Where: the shop, or the visit's workshop; empty when the owner did it and nobody said where it was bought.
     pub workshop: String,
 }
 

@@ -142,6 +142,7 @@ pub struct WrittenView {
     pub book: String,
     /// The line.
     pub subject: String,
-    /// Warnings that did not keep it from being written, as keys: `vin-check-digit`.
+    /// Warnings that did not keep it from being written, as keys: `vin-check-digit`, or
+    /// `part-wrong` and `part-superseded` for a part that a note warns of.
     pub warnings: Vec<String>,
 }

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-use super::{ItemView, MoneyView, PartView, UsedView, VehicleLine, WarningView};
+use super::{ItemView, MoneyView, PaidView, PartView, UsedView, VehicleLine, WarningView};
 use crate::NumberForm;
 
 /// A visit that the plan proposes.
@@ -99,9 +99,13 @@ pub struct VisitsView {
 pub struct GetView {
     /// For which item.
     pub item: ItemView,
-    /// What was fitted the last time; nothing when the book holds no part for it.
+    /// The key of the supply that the guide to the job names; empty for a part of the book.
+    pub supply: String,
+    /// What was fitted the last time, in the quantity that is needed now; nothing when the book holds no part for it.
     pub part: Option<PartView>,
-    /// How much of it is at home; empty when there is none.
+    /// In what `at_home` and `to_buy` are counted, as in a part; empty when nothing is known of the quantity.
+    pub measure: String,
+    /// How much of it is at home and not taken by a row above; empty when there is none.
     pub at_home: String,
     /// How much of it is still to be bought; empty when what is at home suffices, or nothing is known of it.
     pub to_buy: String,
@@ -113,6 +117,8 @@ pub struct GetView {
     pub workshop: String,
     /// The day of that visit.
     pub day: Option<String>,
+    /// What was paid for it the last time that a price was written down, in a shop or at a visit.
+    pub paid: Option<PaidView>,
     /// How long what was in before lasted; nothing when the book does not tell.
     pub lasted: Option<UsedView>,
 }

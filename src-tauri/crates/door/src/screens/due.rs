@@ -6,15 +6,13 @@ use rules::upkeep::{
     PlannedItem, Seen, Source, Stakes, State, Tightener, Timing,
 };
 
-use super::parts::lasted;
-use super::stock::{Needed, Stock};
-use units::{Day, Distance, Quantity};
+use units::{Day, Distance};
 
 use super::show::{bare_item, item_view, part_view, reading_of, unit_key};
 use crate::car::{Car, Visit};
 use crate::{
-    CountedFrom, DueView, FirstKey, GetView, IntervalView, MeasuredView, PhaseKey, PlanLine, Reading,
-    SeenView, SpanView, StateKey, WhyView,
+    CountedFrom, DueView, FirstKey, IntervalView, MeasuredView, PhaseKey, PlanLine, Reading, SeenView,
+    SpanView, StateKey, WhyView,
 };
 
 /// One line of what is due.
@@ -172,56 +170,9 @@ pub(crate) fn tightener_keys(tightened_by: &[Tightener]) -> Vec<String> {
     tightened_by.iter().map(|tightener| tightener.key().to_owned()).collect()
 }
 
-/// What was fitted for an item the last time, against what is at home; a bare line where the book holds no part
-/// for it.
-pub(crate) fn to_get(item: &ItemRef, car: &Car, stock: &Stock<'_>, catalogue: &Catalogue) -> Vec<GetView> {
-    let Some(visit) = last_served(item, car) else {
-        // A look or a test needs nothing from the counter.
-        let consumes = catalogue.row(item).is_some_and(consumes);
-        return consumes.then(|| unknown(item, catalogue)).into_iter().collect();
-    };
-    let lasted = lasted(item, car);
-    let text = |quantity: Option<Quantity>| quantity.map(Quantity::number).unwrap_or_default();
-    let get = visit.parts_for(item).map(|part| {
-        let Needed { at_home, to_buy } = stock.needed(part);
-        GetView {
-            part: Some(part_view(part, catalogue)),
-            at_home: text(at_home),
-            to_buy: text(to_buy),
-            same: stock.same(&part.number),
-            warning: stock.warning(&part.number),
-            workshop: visit.content.by.workshop().to_owned(),
-            day: Some(visit.content.day.to_string()),
-            lasted,
-            ..unknown(item, catalogue)
-        }
-    });
-    get.collect()
-}
-
-/// Something to get of which the book knows no part.
-fn unknown(item: &ItemRef, catalogue: &Catalogue) -> GetView {
-    GetView {
-        item: item_view(item, catalogue),
-        part: None,
-        at_home: String::new(),
-        to_buy: String::new(),
-        same: Vec::new(),
-        warning: None,
-        workshop: String::new(),
-        day: None,
-        lasted: None,
-    }
-}
-
 /// The last visit with a part for this item.
-fn last_served<'a>(item: &ItemRef, car: &'a Car) -> Option<&'a Visit> {
+pub(super) fn last_served<'a>(item: &ItemRef, car: &'a Car) -> Option<&'a Visit> {
     car.visits.iter().rev().find(|visit| visit.parts_for(item).next().is_some())
-}
-
-fn consumes(item: &upkeep::Item) -> bool {
-    use upkeep::Action;
-    matches!(item.action, Action::Replace | Action::TopUp)
 }
 
 /// The parts that served an item the last time.

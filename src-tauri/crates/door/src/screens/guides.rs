@@ -115,7 +115,7 @@ pub(super) fn car_values(car: &Car, catalogue: &Catalogue) -> Result<Vec<ValueVi
     Ok(shown.map(|value| value_view(value, value.known(&own))).collect())
 }
 
-fn own_values(car: &Car) -> OwnValues {
+pub(super) fn own_values(car: &Car) -> OwnValues {
     car.content.values.iter().map(|(number, text)| (*number, text.clone())).collect()
 }
 

@@ -16,10 +16,9 @@ impl Door {
         let car = self.car(book)?;
         let item = item.map(|number| forms::item(&ItemForm::Catalogue(number), self.catalogue));
         let item = item.transpose().map_err(|refusal| refusal.at("item"))?;
-        let fitted: Vec<_> = fitted(&car).collect();
-        let parts = parts::parts(&fitted, now(&car, self.clock.today()));
-        let wanted = |part: &&Part<'_>| item.as_ref().is_none_or(|item| part.items.contains(item));
         let stock = Stock::new(&car);
+        let parts = parts::parts(&part_lines(&car), &stock.bought_lines(), now(&car, self.clock.today()));
+        let wanted = |part: &&Part<'_>| item.as_ref().is_none_or(|item| part.items.contains(item));
         let line = |part| part_line(part, &stock, car.unit(), self.catalogue);
         let lines = parts.iter().filter(wanted).map(line);
         Ok(PartsView { vehicle: vehicle_line(&car), parts: lines.collect() })
@@ -50,12 +49,17 @@ pub(super) fn fitted(car: &Car) -> impl Iterator<Item = Fitted<'_>> {
     })
 }
 
+/// The same at once.
+pub(super) fn part_lines(car: &Car) -> Vec<Fitted<'_>> {
+    fitted(car).collect()
+}
+
 fn moment(visit: &Visit, car: &Car) -> Moment {
     Moment { day: visit.content.day, travelled: visit.travelled(&car.track) }
 }
 
 /// Today, with how far the car has likely gone.
-fn now(car: &Car, today: Day) -> Moment {
+pub(super) fn now(car: &Car, today: Day) -> Moment {
     Moment { day: today, travelled: car.pace.on(today).map(|estimate| estimate.likely) }
 }
 
@@ -81,7 +85,7 @@ fn part_line(part: &Part<'_>, stock: &Stock<'_>, unit: DistanceUnit, catalogue: 
     }
 }
 
-fn paid_view(paid: &Paid<'_>) -> PaidView {
+pub(super) fn paid_view(paid: &Paid<'_>) -> PaidView {
     PaidView {
         price: money_view(paid.price),
         quantity: paid.quantity.number(),

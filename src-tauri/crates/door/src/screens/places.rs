@@ -51,7 +51,7 @@ impl Door {
             estimate: estimate_view(&car, today),
             due: ahead.lines.iter().map(|line| due_view(line, &car, self.catalogue)).collect(),
             visits: ahead.visits(&GuideKeys::of(&self.guide_lines(&car)?)),
-            get: ahead.get(),
+            get: ahead.get()?,
             spend: ahead.spend(),
             tray: self.shelf.tray(car.book)?.len(),
             troubles: self.open_troubles(&car)?,
@@ -64,7 +64,7 @@ impl Door {
         let ahead = Ahead::new(&car, self.catalogue, self.clock.today());
         Ok(CounterView {
             vehicle: vehicle_line(&car),
-            get: ahead.get(),
+            get: ahead.get()?,
             stock: Stock::new(&car).view(self.catalogue),
             tray: self.tray(car.book)?,
             lines: self.tie_lines(&car),

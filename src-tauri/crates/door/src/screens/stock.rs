@@ -1,9 +1,10 @@
 //! What is at home, what is noted of parts, and what is therefore left to buy.
 
+use std::collections::BTreeSet;
+
 use book::content::{Mark, PartContent, PartNoteContent};
-use rules::parts::{Bought, InStock, Note, Notes, PartNumber, Warning, at_home, in_stock};
+use rules::parts::{Bought, Home, InStock, Note, Notes, PartNumber, Warning, in_stock};
 use rules::upkeep::Catalogue;
-use units::Quantity;
 
 use super::parts::fitted;
 use super::show::{item_view, measure_key, money_view};
@@ -17,14 +18,6 @@ pub(crate) struct Stock<'a> {
     notes: Notes<'a>,
     there: Vec<InStock<'a>>,
     bought: &'a [Purchase],
-}
-
-/// A part that is needed, against what is at home.
-pub(crate) struct Needed {
-    /// How much is at home; nothing when there is none.
-    pub at_home: Option<Quantity>,
-    /// How much is still to be bought; nothing when what is at home suffices.
-    pub to_buy: Option<Quantity>,
 }
 
 impl<'a> Stock<'a> {
@@ -59,17 +52,20 @@ impl<'a> Stock<'a> {
             },
             day: bought.day.to_string(),
             shop: bought.shop.to_owned(),
+            same: self.same(bought.number),
+            warning: self.warning(bought.number),
+            note: self.note(bought.number),
         })
     }
 
-    /// A part that is needed, against what is at home.
-    pub fn needed(&self, part: &PartContent) -> Needed {
-        let Quantity { measure, .. } = part.quantity;
-        let number = PartNumber::new(&part.number);
-        let home = number.map_or(0, |number| at_home(&number, measure, &self.there, &self.notes));
-        let missing = part.quantity.thousandths().saturating_sub(home);
-        let quantity = |thousandths| Quantity::from_thousandths(thousandths, measure).ok();
-        Needed { at_home: quantity(home), to_buy: quantity(missing) }
+    /// What is at home, for needs to take from.
+    pub fn home(&self) -> Home<'_, 'a> {
+        Home::new(&self.there, &self.notes)
+    }
+
+    /// Every line of a purchase, oldest first.
+    pub fn bought_lines(&self) -> Vec<Bought<'a>> {
+        self.bought.iter().flat_map(lines).collect()
     }
 
     /// Other numbers for the same part.
@@ -98,6 +94,17 @@ impl<'a> Stock<'a> {
         };
         Some(WarningView { mark: mark.to_owned(), instead: instead.to_owned() })
     }
+}
+
+/// The keys of what the notes of a car say against these parts, each once: `part-wrong`, `part-superseded`.
+pub(crate) fn part_warnings(car: &Car, parts: &[PartContent]) -> Vec<String> {
+    let notes = notes_of(car);
+    let warned = parts.iter().filter_map(|part| notes.warning(&PartNumber::new(&part.number)?));
+    let keys = warned.map(|warning| match warning {
+        Warning::Wrong { .. } => "part-wrong",
+        Warning::Superseded { .. } => "part-superseded",
+    });
+    keys.collect::<BTreeSet<_>>().into_iter().map(str::to_owned).collect()
 }
 
 /// What is noted of the parts of a car.

@@ -8,11 +8,11 @@ use rules::upkeep::{
 };
 use units::{Currency, Day, Money};
 
-use super::due::{to_get, weight};
+use super::due::weight;
+use super::get::to_get;
 use super::guides::GuideKeys;
 use super::places::vehicle_line;
 use super::show::{item_view, money_view};
-use super::stock::Stock;
 use crate::car::{Car, Visit};
 use crate::{
     Door, GetView, ItemForm, MoneyView, MovedView, PlannedVisitView, Refusal, ShareView, SpendView,
@@ -67,10 +67,9 @@ impl<'a> Ahead<'a> {
     }
 
     /// What to get for the next visit.
-    pub fn get(&self) -> Vec<GetView> {
+    pub fn get(&self) -> Result<Vec<GetView>, Refusal> {
         let next = self.next_visit().map(|visit| self.worth_naming(visit)).unwrap_or_default();
-        let stock = Stock::new(self.car);
-        next.into_iter().flat_map(|job| to_get(&job.item, self.car, &stock, self.catalogue)).collect()
+        to_get(&next, self.car, self.catalogue, self.today)
     }
 
     /// The next twelve months in money, where any price is known.

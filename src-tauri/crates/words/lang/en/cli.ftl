@@ -184,6 +184,20 @@ cli-days = { $days ->
 # $price: with its currency; $day: when; $shop: where
 cli-paid = { $price } on { $day }
 cli-paid-at = { $price } on { $day }, { $shop }
+# $items: what it served
+cli-part-for = for { $items }
+# $amount: with its measure
+cli-get-buy = buy { $amount }
+cli-get-home = at home: { $amount }
+cli-get-enough = nothing to buy
+# $numbers: those of the same part
+cli-also = also as { $numbers }
+cli-wrong = wrong for this car
+cli-superseded = superseded
+# $marked: why it should not be bought; $number: what to ask for
+cli-instead = { $marked }: ask for { $number }
+cli-warning-part-wrong = One of the parts is noted as wrong for this car.
+cli-warning-part-superseded = One of the parts is noted as superseded.
 cli-buy-nothing = The next visit needs nothing that the book knows of.
 cli-buy-unknown = no part in the book yet; the number stands in the handbook
 # $amount: how much or how many, with a point before the decimals

@@ -7,13 +7,16 @@ import { amountToBuy, atHomeText, isAtHome, isInstead, lastText, listText, numbe
 const part: PartView = { name: 'Oil filter', maker: 'Quarrel', number: 'QF 20-118', quantity: '1', measure: 'piece', price: null, served: null, kind: '' };
 const get: GetView = {
   item: { of: 'own', name: 'Roof rail' },
+  supply: '',
   part,
+  measure: 'piece',
   at_home: '',
   to_buy: '1',
   same: [],
   warning: null,
   workshop: '',
   day: '2024-10-03',
+  paid: null,
   lasted: null,
 };
 
@@ -32,8 +35,9 @@ describe('a row', () => {
 
   it('says the last price only when there was one', () => {
     expect(lastText(get)).not.toContain('EUR');
-    const dear = { ...get, part: { ...part, price: { number: '9.50', currency: 'EUR' } } };
-    expect(lastText(dear)).toContain('9.50\u00a0EUR');
+    const paid = { price: { number: '9.50', currency: 'EUR' }, quantity: '1', measure: 'piece', day: '2025-02-01', workshop: 'Fairlead' };
+    const told = lastText({ ...get, paid });
+    expect([told.includes('9.50\u00a0EUR'), told.includes('Fairlead'), told.includes('2025')]).toEqual([true, true, true]);
   });
 
   it('tells what is left to buy beside what is at home', () => {
@@ -65,8 +69,9 @@ describe('how long a part lasts', () => {
 describe('the list', () => {
   it('has one plain line a part, with what is known of it', () => {
     const oil = { ...part, name: 'Engine oil', number: '', quantity: '4.2', measure: 'litre' };
-    const needs = [get, { ...get, part: null }, { ...get, part: oil, to_buy: '4.2' }];
-    expect(listText(needs)).toBe('1 piece, Oil filter, Quarrel, QF 20-118\n4.2 litres, Engine oil, Quarrel');
+    const washer = { ...get, part: null, supply: 'drain-washer', to_buy: '' };
+    const needs = [get, { ...get, part: null }, { ...get, part: oil, measure: 'litre', to_buy: '4.2' }, washer];
+    expect(listText(needs)).toBe('1 piece, Oil filter, Quarrel, QF 20-118\n4.2 litres, Engine oil, Quarrel\nNew washer for the drain plug');
   });
 
   it('leaves out what is at home, asks for what is missing, and warns', () => {

@@ -1,9 +1,9 @@
 // What stands beside a thing to get: how much is left to buy, what to ask for, how long the last one lasted, and the
 // whole list as plain text for a message.
 
-import type { GetView, PartView, UsedView } from '../../../door/types';
+import type { GetView, UsedView } from '../../../door/types';
 import { day, dayTime, money, quantity, reading, warningText } from '../../../format';
-import { locale, say } from '../../../words';
+import { locale, say, sayKey } from '../../../words';
 
 const MONTH_DAYS = 30.44;
 /** Longer than this, a time is told in months. */
@@ -26,22 +26,27 @@ export function isInstead({ part, warning }: GetView): boolean {
   return part !== null && (warning?.instead ?? '') !== '' && part.number !== '';
 }
 
-/** How much of it there is still to buy, in its measure. */
-export function amountToBuy({ part, to_buy }: GetView): string {
-  return part === null ? '' : quantity({ ...part, quantity: to_buy || part.quantity });
+/** What the guide to the job calls a thing of which the book holds no part; empty for a part of the book. */
+export function supplyName({ supply }: GetView): string {
+  return supply === '' ? '' : (sayKey(`supply-${supply}`) ?? supply);
+}
+
+/** How much of it there is still to buy, in its measure; empty where nobody knows. */
+export function amountToBuy({ part, to_buy, measure }: GetView): string {
+  const amount = to_buy || (part?.quantity ?? '');
+  return amount === '' ? '' : quantity({ quantity: amount, measure });
 }
 
 /** 'At home: 1 piece'; nothing when there is none. */
-export function atHomeText({ part, at_home }: GetView): string {
-  return part === null || at_home === '' ? '' : say('get-at-home', { amount: quantity({ ...part, quantity: at_home }) });
+export function atHomeText({ at_home, measure }: GetView): string {
+  return at_home === '' ? '' : say('get-at-home', { amount: quantity({ quantity: at_home, measure }) });
 }
 
-/** Where and when it was bought the last time, and for how much. */
-export function lastText({ part, workshop, day: date }: GetView): string {
-  const where = workshop === '' ? say('get-by-owner') : workshop;
-  if (date === null) return '';
-  if (part?.price == null) return say('get-last', { day: day(date), where });
-  return say('get-last-price', { day: day(date), where, price: money(part.price) });
+/** Where and when it was bought the last time, and for how much: the last price, or else the last visit. */
+export function lastText({ paid, workshop, day: date }: GetView): string {
+  const where = (place: string) => (place === '' ? say('get-by-owner') : place);
+  if (paid !== null) return say('get-last-price', { day: day(paid.day), where: where(paid.workshop), price: money(paid.price) });
+  return date === null ? '' : say('get-last', { day: day(date), where: where(workshop) });
 }
 
 /** 'The last one lasted 14 months and 21 300 km', 'In since Oct 2024': as much of it as the book tells. */
@@ -52,7 +57,7 @@ export function usedTexts({ lasted, part, day: date }: GetView): string[] {
 
 /** One line a part that has to be bought, with quantity, name, maker and number; empty when there is none. */
 export function listText(get: GetView[]): string {
-  return get.flatMap((one) => (one.part === null || isAtHome(one) ? [] : [plain(one, one.part)])).join('\n');
+  return get.flatMap((one) => (isAtHome(one) ? [] : [plain(one)])).filter(Boolean).join('\n');
 }
 
 /** How long something was in: 'The last one lasted 14 months'. */
@@ -62,7 +67,9 @@ export function lastedText({ days, distance }: UsedView): string {
 }
 
 /** Without spaces at which no line breaks: where it is pasted, they are searched for in vain. */
-function plain(get: GetView, { name, maker, number }: PartView): string {
-  const told = [amountToBuy(get), name, maker, number, warningText(get.warning)].filter(Boolean);
+function plain(get: GetView): string {
+  const what = get.part === null ? [supplyName(get)] : [get.part.name, get.part.maker, get.part.number];
+  if (what.every((text) => text === '')) return '';
+  const told = [amountToBuy(get), ...what, warningText(get.warning)].filter(Boolean);
   return told.join(', ').replaceAll('\u00a0', ' ');
 }

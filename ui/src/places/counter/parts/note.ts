@@ -1,10 +1,18 @@
 // A note on a part: what stands in the form, and what goes to the door.
 
-import type { NumberForm, PartLine, PartNoteForm } from '../../../door/types';
+import type { NumberForm, PartLine, PartNoteForm, StockView } from '../../../door/types';
 import { hasWords, itemName } from '../../../format';
 
+/** A part as far as something can be noted of it: one that was fitted, or one that waits at home. */
+export type Notable = Pick<PartLine, 'maker' | 'numbers' | 'same' | 'warning' | 'note'>;
+
+/** What waits at home, as far as something can be noted of it. */
+export function notable({ part, same, warning, note }: StockView): Notable {
+  return { maker: part.maker, numbers: part.number === '' ? [] : [part.number], same, warning, note };
+}
+
 /** What is known of a part, as a form takes it: a new note takes the place of the earlier one. */
-export function noteOf({ maker, numbers, same, warning, note }: PartLine): PartNoteForm {
+export function noteOf({ maker, numbers, same, warning, note }: Notable): PartNoteForm {
   return {
     number: numbers[0] ?? '',
     maker,
