@@ -19,6 +19,8 @@ let complaints;
 const rows = () => page.getByRole('main').getByRole('listitem').filter({ has: page.locator('.number') });
 const told = (...command) => wellkept('--shelf', desk.path, '--today', TODAY, '--vehicle', CAR, ...command);
 const partsToGet = () => needs.map(({ part }) => part).filter((part) => part !== null);
+/** What stands on the list as text: the parts, and what a guide names beside them. */
+const listed = () => needs.filter(({ part, supply }) => part !== null || supply !== '');
 
 before(async () => {
   for (const { path } of [shelf, desk]) wellkept('--shelf', path, '--today', TODAY, 'demo');
@@ -67,11 +69,11 @@ test('the list is copied with one plain line a part', async () => {
   await page.getByRole('button', { name: 'Copy the list' }).click();
   await page.getByText('The list is copied.').waitFor();
   const lines = (await page.evaluate(() => navigator.clipboard.readText())).split('\n');
-  const parts = partsToGet();
-  assert.equal(lines.length, parts.length);
-  for (const [at, { name, maker, number, quantity }] of parts.entries()) {
-    assert.ok(lines[at].startsWith(`${quantity} `), lines[at]);
-    assert.ok(lines[at].endsWith([name, maker, number].filter(Boolean).join(', ')), lines[at]);
+  assert.equal(lines.length, listed().length);
+  for (const [at, { part }] of listed().entries()) {
+    if (part === null) continue;
+    assert.ok(lines[at].startsWith(`${part.quantity} `), lines[at]);
+    assert.ok(lines[at].endsWith([part.name, part.maker, part.number].filter(Boolean).join(', ')), lines[at]);
   }
 });
 
@@ -79,7 +81,7 @@ test('the list is shared where the device shares', async () => {
   await shareBy('take');
   await page.getByRole('button', { name: 'Copy the list' }).click();
   await page.waitForFunction(() => window.sharedText !== undefined);
-  assert.equal((await page.evaluate(() => window.sharedText)).split('\n').length, partsToGet().length);
+  assert.equal((await page.evaluate(() => window.sharedText)).split('\n').length, listed().length);
 });
 
 test('a list that cannot be copied is shown to be selected', async () => {
@@ -89,7 +91,7 @@ test('a list that cannot be copied is shown to be selected', async () => {
   });
   await page.getByRole('button', { name: 'Copy the list' }).click();
   const text = await page.getByRole('textbox', { name: 'The list' }).inputValue();
-  assert.equal(text.split('\n').length, partsToGet().length);
+  assert.equal(text.split('\n').length, listed().length);
 });
 
 test('a number fills the screen upright and on its side, and nothing is cut off', async () => {

@@ -1,5 +1,6 @@
-// The tray, clicked through at phone size against the real core: a WebP photo goes in, is tied or thrown away, and
-// what is thrown away is gone from the disk while its line stays in the book.
+// The tray, clicked through at phone size against the real core: a WebP photo goes in, is tied to a visit or to a fill
+// or thrown away, and what is thrown away is gone from the disk while its line stays in the book. What waits at home is
+// marked, and the corners of a sheet begin where they were found.
 import assert from 'node:assert/strict';
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
@@ -11,6 +12,7 @@ let server;
 let chromium;
 let page;
 let complaints;
+let book;
 
 before(async () => {
   server = await serve(shelf.path);
@@ -35,6 +37,14 @@ after(async () => {
 const button = (name) => page.getByRole('button', { name, exact: true });
 const go = (place) => page.evaluate((to) => { location.hash = `#/${to}`; }, place);
 const photos = () => readdirSync(join(shelf.path, 'photos'), { recursive: true }).filter((name) => name.endsWith('.jpg'));
+
+/** The answer of the core to one request, as the page itself asks. */
+const ask = (request) =>
+  page.evaluate(async (body) => {
+    const answer = await fetch('/ask', { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) });
+    if (!answer.ok) throw new Error(await answer.text());
+    return answer.json();
+  }, request);
 
 /** Takes a lossy WebP in, of one colour, as the browser itself encodes it. */
 async function takeIn(colour) {
@@ -103,6 +113,75 @@ test('the same photo is a new paper, and can be thrown away in the book', async 
   await throwAway('');
   await page.getByText('thrown away', { exact: true }).waitFor();
   assert.deepEqual(photos(), []);
+});
+
+/** Ties the only paper of the tray to the line that begins with these words, and looks at what that line says. */
+async function tieTo(words) {
+  await go('counter');
+  await page.getByText('One paper waits in the tray.').waitFor();
+  await open();
+  const lines = page.getByLabel('Or it belongs to a line in the book');
+  const line = lines.locator('option').filter({ hasText: words }).first();
+  await line.waitFor({ state: 'attached' });
+  await lines.selectOption(await line.getAttribute('value'));
+  await button('Put it there').click();
+  await page.getByText('No papers wait in the tray.').waitFor();
+  await page.getByRole('status').getByRole('link').click();
+  const shown = page.locator('main img').first();
+  await shown.waitFor();
+  await page.waitForFunction((img) => img.complete && img.naturalWidth > 0, await shown.elementHandle());
+}
+
+test('a paper is tied to a visit, and the visit shows it', async () => {
+  ({ book } = (await ask({ ask: 'shelf' })).vehicles[0]);
+  await ask({ ask: 'record-visit', book, visit: { items: [{ own: 'Roof rail tightened' }] } });
+  await go('counter');
+  await takeIn('ivory');
+  await tieTo('Roof rail tightened');
+  await page.getByText('Roof rail tightened').first().waitFor();
+});
+
+test('a paper is tied to a fill, and the fill shows it', async () => {
+  const fuel = { kind: 'petrol', amount: '41.30', price: '1.689', currency: 'EUR' };
+  await ask({ ask: 'take-reading', book, reading: { reading: '98900', fuel } });
+  await go('counter');
+  await takeIn('lavender');
+  await tieTo('Fill');
+  await page.getByText(/41\D30/).first().waitFor();
+});
+
+test('what waits at home is marked as superseded, and warns from then on', async () => {
+  const parts = [{ name: 'Oil filter', maker: 'Quarrel', number: 'KM 4471-B', quantity: '1' }];
+  await ask({ ask: 'write-bought', book, bought: { shop: 'Fairlead', parts } });
+  await go('today');
+  await go('counter');
+  const stock = page.getByRole('region', { name: 'In stock' });
+  await stock.getByRole('button', { name: 'Note something on Quarrel KM 4471-B' }).click();
+  await stock.getByLabel('superseded').check();
+  await stock.getByLabel('Number to ask for in its place').fill('KM 4471-C');
+  await stock.getByRole('button', { name: 'Write it into the book' }).click();
+  await stock.getByText('Superseded; ask for KM 4471-C').waitFor();
+});
+
+test('the corners to be set begin where they were found', async () => {
+  await go('counter');
+  const jpeg = await page.evaluate(() => {
+    const canvas = Object.assign(document.createElement('canvas'), { width: 600, height: 800 });
+    const paint = canvas.getContext('2d');
+    for (const [colour, ...where] of [['#282422', 0, 0, 600, 800], ['#f0eee6', 120, 160, 360, 480]]) {
+      paint.fillStyle = colour;
+      paint.fillRect(...where);
+    }
+    return canvas.toDataURL('image/jpeg', 0.9).split(',')[1];
+  });
+  const file = { name: 'sheet.jpg', mimeType: 'image/jpeg', buffer: Buffer.from(jpeg, 'base64') };
+  await page.locator('input[type=file]').first().setInputFiles(file);
+  await page.getByText('One paper waits in the tray.').waitFor();
+  await open();
+  await button('Set the corners').click();
+  const corner = button('upper left corner');
+  await corner.waitFor();
+  await page.waitForFunction((handle) => Math.abs(parseFloat(handle.style.left) - 20) < 3, await corner.elementHandle());
 });
 
 test('nothing complained', () => assert.deepEqual(complaints, []));
