@@ -6,6 +6,7 @@ fn main() {
         "take_in",
         "read_paper",
         "stop_reading",
+        "find_corners",
         "straighten",
         "save_card",
         "save_brief",

@@ -86,6 +86,16 @@ fn stop_reading(turn: State<'_, Turn>) {
     turn.next();
 }
 
+/// The corners of the paper on its photo; nothing where they are not beyond doubt.
+#[tauri::command(async)]
+fn find_corners(
+    opened: State<'_, Opened>,
+    book: &str,
+    paper: &str,
+) -> Result<Option<[[f64; 2]; 4]>, Refusal> {
+    door::found_corners(&opened.with(|door| door.whole_photo(book, paper))?)
+}
+
 /// Straightens a paper between the corners given, or puts the photo back as it was taken.
 #[tauri::command(async)]
 fn straighten(
@@ -248,6 +258,7 @@ pub fn run() {
             take_in,
             read_paper,
             stop_reading,
+            find_corners,
             straighten,
             save_card,
             save_brief,

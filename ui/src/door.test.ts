@@ -55,6 +55,12 @@ describe('in a browser', () => {
     expect(fetched.mock.calls[0]).toEqual(['/read?book=b&paper=p+1', { method: 'POST', signal: stopping.signal }]);
   });
 
+  it('corners that were found come out, or none', async () => {
+    const { fetched, foundCorners } = await openDoor(async () => Response.json([[0.2, 0.2], [0.8, 0.2], [0.8, 0.8], [0.2, 0.8]]));
+    expect((await foundCorners('b', 'p 1'))?.[2]).toEqual([0.8, 0.8]);
+    expect(fetched.mock.calls[0]).toEqual(['/corners?book=b&paper=p+1']);
+  });
+
   it('corners go in as shares, and none put the photo back', async () => {
     const { fetched, straighten } = await openDoor(async () => Response.json({ answer: 'written' }));
     await straighten('b', 'p', [[0, 0], [1, 0], [1, 1], [0, 0.5]]);

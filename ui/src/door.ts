@@ -94,6 +94,12 @@ export async function readPaper(book: string, paper: string, signal: AbortSignal
 export type Corners = [upperLeft: Corner, upperRight: Corner, lowerRight: Corner, lowerLeft: Corner];
 export type Corner = [x: number, y: number];
 
+/** The corners of a paper on its photo as they were found; nothing where they are not beyond doubt. Throws `Refused`. */
+export async function foundCorners(book: string, paper: string): Promise<Corners | null> {
+  if (inWindow) return fromWindow<Corners | null>(invoke('find_corners', { book, paper }));
+  return (await (await accepted(fetch(`/corners?${new URLSearchParams({ book, paper })}`))).json()) as Corners | null;
+}
+
 /** Straightens a paper between its corners, or puts the photo back as it was taken. Throws `Refused`. */
 export async function straighten(book: string, paper: string, corners: Corners | null): Promise<Named<'written'>> {
   const answer = inWindow

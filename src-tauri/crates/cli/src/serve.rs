@@ -115,6 +115,7 @@ fn router(server: Arc<Server>) -> Router {
         .route("/paper", post(paper))
         .route("/read", post(read))
         .route("/straighten", post(straighten))
+        .route("/corners", get(corners))
         .route("/photo/{hash}/{size}", get(photo))
         .route("/card.pdf", get(card))
         .route("/brief.pdf", post(brief))
@@ -231,6 +232,15 @@ async fn read(
     let receipt = aside(move || server.reader.read(&wanted, &|| stop.load(Ordering::Relaxed))).await?;
     drop(waiting);
     Ok(axum::Json(door::Response::Receipt(Box::new(receipt))))
+}
+
+/// The corners of the paper on its photo; `null` where they are not beyond doubt.
+async fn corners(
+    State(server): State<Arc<Server>>,
+    Query(Paper { book, paper }): Query<Paper>,
+) -> Result<axum::Json<Option<[[f64; 2]; 4]>>, Refused> {
+    let whole = server.with(move |door| door.whole_photo(&book, &paper)).await?;
+    Ok(axum::Json(aside(move || door::found_corners(&whole)).await?))
 }
 
 /// Straightens a paper between the corners given, or puts the photo back as it was taken.

@@ -57,6 +57,13 @@ pub fn straighten_photo(jpeg: &[u8], corners: [[f64; 2]; 4]) -> Result<Prepared,
     Ok(paper::straighten(jpeg, corners)?)
 }
 
+/// The corners of the paper on a photo as it was taken, as [`straighten_photo`] takes them; nothing where they are not
+/// beyond doubt. Needs no door.
+pub fn found_corners(jpeg: &[u8]) -> Result<Option<[[f64; 2]; 4]>, Refusal> {
+    let found = paper::corners_on(jpeg)?;
+    Ok(found.map(|corners| corners.points().map(|Point { x, y }| [x, y])))
+}
+
 impl Door {
     /// Takes a photo or a PDF into the tray of a book: prepared, on the disk, and only then written.
     pub fn take_in(&mut self, book: &str, bytes: &[u8]) -> Result<FiledView, Refusal> {

@@ -271,6 +271,31 @@ fn a_webp_goes_in_as_the_same_paper_and_a_heic_does_not() {
     );
 }
 
+/// A sheet on a dark table, with its corners.
+fn sheet_on_a_table() -> (Vec<u8>, [[f64; 2]; 4]) {
+    let on_it = |x: u32, y: u32| (120..480).contains(&x) && (160..640).contains(&y);
+    let shade = |x, y| if on_it(x, y) { [240, 238, 230] } else { [40, 36, 34] };
+    let mut bytes = Cursor::new(Vec::new());
+    let photo = RgbImage::from_fn(600, 800, |x, y| Rgb(shade(x, y)));
+    photo.write_to(&mut bytes, ImageFormat::Png).unwrap();
+    (bytes.into_inner(), [[0.2, 0.2], [0.8, 0.2], [0.8, 0.8], [0.2, 0.8]])
+}
+
+#[test]
+fn the_corners_that_were_found_are_handed_out_and_none_are_made_up() {
+    let mut shelf = shelf();
+    let (photo, drawn) = sheet_on_a_table();
+    let paper = shelf.door.take_in(&shelf.book, &photo).unwrap().papers.remove(0);
+    let whole = shelf.door.whole_photo(&shelf.book, &paper).unwrap();
+    let found = door::found_corners(&whole).unwrap().unwrap();
+    for ([x, y], [across, down]) in found.into_iter().zip(drawn) {
+        assert!((x - across).abs() < 0.03 && (y - down).abs() < 0.03, "{found:?}");
+    }
+    let plain = shelf.take_in(1);
+    let whole = shelf.door.whole_photo(&shelf.book, &plain).unwrap();
+    assert_eq!(door::found_corners(&whole).unwrap(), None);
+}
+
 /// A document of two pages that hold nothing, small and large.
 fn document() -> Vec<u8> {
     let objects = [

@@ -40,7 +40,7 @@ pub use error::{Operation, PaperError};
 pub use pdf::{MAX_PAGES, pages};
 pub use prepare::{
     LONG_SIDE, MAX_FILE_BYTES, MAX_PIXELS, MAX_UNPACKED_BYTES, Photo, Prepared, QUALITY, THUMB_SIDE,
-    check_file_size, encode, prepare, straighten,
+    check_file_size, corners_on, encode, prepare, straighten,
 };
 pub use sight::{Progress, Reader};
 pub use size::size;

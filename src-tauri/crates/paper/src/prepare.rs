@@ -139,6 +139,11 @@ pub fn straighten(jpeg: &[u8], corners: Corners) -> Result<Prepared, PaperError>
     cut_out(&upright(jpeg)?, corners)
 }
 
+/// The corners of the paper on a kept photo, where they are beyond doubt, as [`find_corners`](crate::find_corners) says.
+pub fn corners_on(jpeg: &[u8]) -> Result<Option<Corners>, PaperError> {
+    Ok(find_corners(&upright(jpeg)?))
+}
+
 /// The name of a photo: SHA-256 of its bytes.
 pub(crate) fn hash_of(jpeg: &[u8]) -> Hash {
     Hash(Sha256::digest(jpeg).into())

@@ -5,7 +5,7 @@ import type { Corner, Corners } from '../../../door';
 /** Their names, clockwise from the paper's upper left. */
 export const CORNERS = ['upper-left', 'upper-right', 'lower-right', 'lower-left'] as const;
 
-/** Where they stand before anybody has moved one: a little inside the photo. */
+/** Where they stand before anybody has moved one, if they were not found: a little inside the photo. */
 export const START: Corners = [
   [0.06, 0.05],
   [0.94, 0.05],
