@@ -53,7 +53,7 @@ struct List<'a> {
     named: BTreeSet<String>,
 }
 
-impl<'a> List<'a> {
+impl List<'_> {
     fn job(&mut self, job: &Job) -> Vec<GetView> {
         let row = self.catalogue.row(&job.item);
         let number = if let ItemRef::Catalogue(number) = job.item { Some(number) } else { None };

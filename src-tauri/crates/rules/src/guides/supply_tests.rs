@@ -6,9 +6,9 @@ use super::*;
 #[test]
 fn every_supply_that_is_sorted_is_one_of_a_guide() {
     let guides = Guides::shipped().unwrap();
-    let used = |key: &&str| guides.guides().iter().any(|guide| guide.supplies.iter().any(|one| one == key));
+    let used = |key: &str| guides.guides().iter().any(|guide| guide.supplies.iter().any(|one| one == key));
     for key in RENEWED.iter().chain(HOUSEHOLD).chain(VOLUMES.iter().map(|(key, _)| key)) {
-        assert!(used(&key), "{key}");
+        assert!(used(key), "{key}");
     }
     for (_, value) in VOLUMES {
         assert!(guides.values().iter().any(|known| known.key == *value), "{value}");
