@@ -7,26 +7,30 @@ use super::calendar::Calendar;
 use super::task::Task;
 
 /// Jobs that share an opening, or that need none.
-#[derive(Debug, Clone)]
+#[derive(Debug)]
 pub(super) struct Group {
     /// What opening it costs.
     pub opening: i64,
-    /// The jobs that are not pinned.
-    jobs: Vec<Curve>,
-    /// By slot, the part of [`Group::pending`] that stays the same when another slot comes next: what those jobs
-    /// cost in it that are done earlier rather than later.
-    early: Vec<i64>,
     /// By slot, whether it has to be opened then because one of its jobs is pinned.
     pub pinned: Vec<bool>,
-    /// What the jobs cost that fall due after an opening in each slot and before the slot that comes next, if
-    /// the group is opened there.
-    pub pending: Vec<i64>,
     /// What the jobs cost that fall due after an opening in each slot, if it is the last.
     pub rest: Vec<i64>,
+    /// One after the other, what [`Group::pending`] gives for the slots from 1.
+    pending: Vec<i64>,
+}
+
+/// A group to which jobs are still added.
+#[derive(Debug)]
+struct Gathering {
+    opening: i64,
+    /// The jobs that are not pinned.
+    jobs: Vec<Curve>,
+    pinned: Vec<bool>,
+    rest: Vec<i64>,
 }
 
 /// What a job costs by slot: less and less up to the slot of its due day, more and more from there.
-#[derive(Debug, Clone)]
+#[derive(Debug)]
 struct Curve {
     due: usize,
     weights: Vec<i64>,
@@ -40,65 +44,75 @@ pub(super) fn groups(tasks: &[Task], calendar: &Calendar, costs: &VisitCosts) ->
     let mut groups = BTreeMap::new();
     for task in tasks {
         let opening = task.access.map_or(0, |access| costs.opening(access).into());
-        groups.entry(task.access).or_insert_with(|| Group::new(calendar, opening)).add(task, calendar);
+        groups.entry(task.access).or_insert_with(|| Gathering::new(calendar, opening)).add(task, calendar);
     }
-    groups.into_values().collect()
+    groups.into_values().map(Gathering::closed).collect()
 }
 
 impl Group {
-    /// A group without jobs.
-    pub(super) fn new(calendar: &Calendar, opening: i64) -> Group {
-        let none = vec![0; calendar.len()];
-        let pinned = vec![false; calendar.len()];
-        Group { opening, jobs: Vec::new(), early: none.clone(), pinned, pending: none.clone(), rest: none }
+    /// By slot of an opening before `next`, what the jobs cost that fall due between the two, if the group is opened
+    /// in both and not between them: each is done in the cheaper one. `next` is 1 or more.
+    pub(super) fn pending(&self, next: usize) -> &[i64] {
+        let start = next * (next - 1) / 2;
+        &self.pending[start..start + next]
+    }
+}
+
+impl Gathering {
+    fn new(calendar: &Calendar, opening: i64) -> Gathering {
+        let slots = calendar.len();
+        Gathering { opening, jobs: Vec::new(), pinned: vec![false; slots], rest: vec![0; slots] }
     }
 
-    /// Adds a job, before the first move to a slot.
-    pub(super) fn add(&mut self, task: &Task, calendar: &Calendar) {
+    fn add(&mut self, task: &Task, calendar: &Calendar) {
         if let Some(pin) = task.pin {
             self.pinned[calendar.slot(pin)] = true;
             return;
         }
         let (due, weights) = (calendar.slot(task.due), calendar.weights(task));
-        add(&mut self.rest, &weights[..due]);
+        self.rest.iter_mut().zip(&weights[..due]).for_each(|(rest, weight)| *rest += weight);
         self.jobs.push(Curve { due, weights, worth: due });
     }
 
-    /// Makes `next` the slot that comes next.
+    /// Works out what is pending between any two slots.
     ///
-    /// With every step a job passes only the slots in which it changes sides, so that a sweep passes each once.
-    pub(super) fn move_to(&mut self, next: usize) {
-        self.pending.fill(0);
-        for job in &mut self.jobs {
-            job.move_to(next, &mut self.early);
-            if let Some(before) = job.worth.checked_sub(1).filter(|_| job.due < next) {
-                // For all slots up to this one, summed up below.
-                self.pending[before] += job.weights[next];
+    /// With every step a job passes only the slots in which it changes sides, so that it passes each once.
+    fn closed(mut self) -> Group {
+        let slots = self.rest.len();
+        let mut pending = Vec::with_capacity(slots * (slots - 1) / 2);
+        // By slot, what those jobs cost in it that are done in it rather than in the one that comes next.
+        let mut early = vec![0; slots];
+        // By slot, what those jobs cost in the one that comes next that are done there rather than in this one, and
+        // in the slot after this one would not be.
+        let mut late = vec![0; slots];
+        for next in 1..slots {
+            late[..next].fill(0);
+            for job in self.jobs.iter_mut().filter(|job| job.due < next) {
+                job.move_to(next, &mut early);
+                if let Some(before) = job.worth.checked_sub(1) {
+                    late[before] += job.weights[next];
+                }
+            }
+            let start = pending.len();
+            pending.resize(start + next, 0);
+            let mut later = 0;
+            for slot in (0..next).rev() {
+                later += late[slot];
+                pending[start + slot] = later + early[slot];
             }
         }
-        let mut late = 0;
-        for (pending, early) in self.pending.iter_mut().zip(&self.early).rev() {
-            late += *pending;
-            *pending = late + early;
-        }
+        Group { opening: self.opening, pinned: self.pinned, rest: self.rest, pending }
     }
 }
 
 impl Curve {
-    /// Makes `next` the slot that comes next, and keeps up the sum of what is done early.
+    /// Makes `next`, which comes after the due slot, the slot that comes next, and keeps up the sum of what is done
+    /// early.
     fn move_to(&mut self, next: usize, early: &mut [i64]) {
-        let is_worth = |slot: usize| self.due >= next || self.weights[slot] > self.weights[next];
-        while self.worth > 0 && !is_worth(self.worth - 1) {
+        let weight = self.weights[next];
+        while self.worth > 0 && self.weights[self.worth - 1] <= weight {
             self.worth -= 1;
             early[self.worth] += self.weights[self.worth];
         }
-        while self.worth < self.due && is_worth(self.worth) {
-            early[self.worth] -= self.weights[self.worth];
-            self.worth += 1;
-        }
     }
-}
-
-fn add(sums: &mut [i64], more: &[i64]) {
-    sums.iter_mut().zip(more).for_each(|(sum, more)| *sum += more);
 }

@@ -1,4 +1,6 @@
-//! One way of going through the days, of the many that the sweep compares.
+//! The ways of going through the days that the sweep compares.
+
+use std::ops::Range;
 
 use super::group::Group;
 
@@ -18,93 +20,167 @@ struct Last {
 }
 
 /// A way of having got this far.
-#[derive(Debug, Clone)]
-pub(super) struct Way {
-    /// The last visit, as a place in the sweep's record of them.
-    pub made: Option<usize>,
+#[derive(Debug)]
+struct Way {
+    /// The last visit, as a place in the record of them.
+    made: Option<usize>,
     /// The slot of that visit; 0 if there was none yet.
-    pub visited: usize,
-    /// The least that it comes to, without what is still ahead.
-    pub least: i64,
-    /// What it comes to if no visit follows.
-    pub ended: i64,
+    visited: usize,
     /// What the visits cost, without openings and jobs.
     visits: i64,
-    /// By group, and in each by slot, the openings that may be its last. Every group has at least one.
+    /// The least that it comes to, without what is still ahead.
+    least: i64,
+    /// What it comes to if no visit follows.
+    ended: i64,
+    /// The least that it comes to with what is still ahead.
+    in_all: i64,
+    /// Where its last openings stand: by group, and in each by slot, those that may be its last. Every group has at
+    /// least one.
+    lasts: Range<usize>,
+}
+
+/// The ways that got to the same slot.
+///
+/// Their openings lie in one piece, since so many are made and dropped again.
+#[derive(Debug, Default)]
+pub(super) struct Ways {
+    ways: Vec<Way>,
     lasts: Vec<Last>,
 }
 
-impl Way {
-    /// No visit yet.
-    pub(super) fn start(groups: &[Group]) -> Way {
-        let none = |group| Last { group, slot: 0, paid: 0, soon: 0, never: 0 };
-        let lasts = (0..groups.len()).map(none).collect();
-        Way { made: None, visited: 0, least: 0, ended: 0, visits: 0, lasts }
+/// A slot in which ways go on.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Step<'a> {
+    /// The slot.
+    pub slot: usize,
+    /// The groups of jobs.
+    pub groups: &'a [Group],
+    /// What a visit costs.
+    pub visit: i64,
+    /// By slot of the last visit, what is sure to come on top of a way's least.
+    pub ahead: &'a [i64],
+    /// What a way must stay below to be followed.
+    pub below: i64,
+}
+
+impl Ways {
+    /// The one way before the first slot: no visit yet.
+    pub(super) fn start(groups: &[Group]) -> Ways {
+        let none = |group| Last { group, slot: 0, paid: 0, soon: 0, never: groups[group].rest[0] };
+        let lasts: Vec<_> = (0..groups.len()).map(none).collect();
+        let ended = lasts.iter().map(|last| last.never).sum();
+        let first =
+            Way { made: None, visited: 0, visits: 0, least: 0, ended, in_all: 0, lasts: 0..lasts.len() };
+        Ways { ways: vec![first], lasts }
     }
 
-    /// The same way with a visit in this slot, the one that comes next. Which groups it opens is left open, save
-    /// those with a job that is pinned to it.
-    pub(super) fn with_visit(&self, groups: &[Group], slot: usize, made: usize, cost: i64) -> Way {
-        let mut lasts = Vec::with_capacity(self.lasts.len() + groups.len());
-        for (number, (group, before)) in groups.iter().zip(self.by_group()).enumerate() {
-            if !group.pinned[slot] {
-                lasts.extend_from_slice(before);
+    /// The last visit of each way, as a place in the record of them.
+    pub(super) fn made(&self) -> impl Iterator<Item = Option<usize>> {
+        self.ways.iter().map(|way| way.made)
+    }
+
+    /// The last visit of the best way and what that way comes to, if no visit follows.
+    pub(super) fn best(&self) -> Option<(Option<usize>, i64)> {
+        self.ways.iter().map(|way| (way.made, way.ended)).min_by_key(|(_, ended)| *ended)
+    }
+
+    /// Goes on from each of these ways with a visit, the first of them at the place `made` in the record, and, unless
+    /// there has to be one, without: as far as the bound lets them, the most promising first, and none that another
+    /// beats.
+    pub(super) fn go_on(&self, step: Step<'_>, pinned: bool, made: usize, into: &mut Ways) {
+        into.ways.clear();
+        into.lasts.clear();
+        for (way, made) in self.ways.iter().zip(made..) {
+            if !pinned {
+                into.follow(way, self.by_group(way), step, None);
             }
-            let cheapest = before.iter().map(|last| last.paid + group.pending[last.slot]).min().unwrap_or(0);
-            lasts.push(Last { group: number, slot, paid: cheapest + group.opening, soon: 0, never: 0 });
+            into.follow(way, self.by_group(way), step, Some(made));
         }
-        Way { made: Some(made), visited: slot, visits: self.visits + cost, lasts, ..*self }
+        into.ways.sort_by_key(|way| way.in_all);
+        into.drop_beaten();
     }
 
-    /// Brings the costs up to the slot that comes next now, and forgets openings that cannot be the last of their
-    /// groups in the best plan.
-    pub(super) fn update(&mut self, groups: &[Group]) {
-        for last in &mut self.lasts {
-            let group = &groups[last.group];
-            last.soon = last.paid + group.pending[last.slot];
-            last.never = last.paid + group.rest[last.slot];
-        }
-        self.forget_beaten();
-        // What is left of a group is in order: the first is the cheapest soon, the last the cheapest at the end.
-        let least = |lasts: &[Last]| lasts.first().map_or(0, |last| last.soon);
-        let ended = |lasts: &[Last]| lasts.last().map_or(0, |last| last.never);
-        self.least = self.visits + self.by_group().map(least).sum::<i64>();
-        self.ended = self.visits + self.by_group().map(ended).sum::<i64>();
+    /// Drops the least promising ways above `most`; says whether there were any.
+    pub(super) fn keep(&mut self, most: usize) -> bool {
+        let cut = self.ways.len() > most;
+        self.ways.truncate(most);
+        cut
     }
 
+    /// Takes in the way that goes on from this one, with the visit `made` or without one. Which groups the visit opens
+    /// is left open, save those with a job that is pinned to it.
+    fn follow<'a>(
+        &mut self,
+        way: &Way,
+        before: impl Iterator<Item = &'a [Last]>,
+        step: Step<'_>,
+        made: Option<usize>,
+    ) {
+        let visits = way.visits + made.map_or(0, |_| step.visit);
+        let (first, mut least, mut ended) = (self.lasts.len(), visits, visits);
+        for (number, (group, before)) in step.groups.iter().zip(before).enumerate() {
+            let (of_group, pending) = (self.lasts.len(), group.pending(step.slot + 1));
+            if made.is_none() || !group.pinned[step.slot] {
+                for last in before {
+                    self.add(of_group, Last { soon: last.paid + pending[last.slot], ..*last });
+                }
+            }
+            if made.is_some() {
+                let paid = before.first().map_or(0, |cheapest| cheapest.soon) + group.opening;
+                let (soon, never) = (paid + pending[step.slot], paid + group.rest[step.slot]);
+                self.add(of_group, Last { group: number, slot: step.slot, paid, soon, never });
+            }
+            // What is left of a group is in order: the first is the cheapest soon, the last the cheapest at the end.
+            least += self.lasts.get(of_group).map_or(0, |last| last.soon);
+            ended += self.lasts.last().map_or(0, |last| last.never);
+        }
+        let visited = if made.is_some() { step.slot } else { way.visited };
+        let in_all = least + step.ahead[visited];
+        if in_all < step.below {
+            let (made, lasts) = (made.or(way.made), first..self.lasts.len());
+            self.ways.push(Way { made, visited, visits, least, ended, in_all, lasts });
+        } else {
+            self.lasts.truncate(first);
+        }
+    }
+
+    /// Adds an opening to those of its group, which begin at `first`, and forgets those that cannot be its last in the
+    /// best plan.
+    ///
     /// What an earlier opening loses against a later one grows with the time to the next, so the earlier has to be
     /// ahead if that is soon, and the later has to be ahead if it is never.
-    fn forget_beaten(&mut self) {
+    fn add(&mut self, first: usize, last: Last) {
+        while self.lasts[first..].last().is_some_and(|before| before.soon >= last.soon) {
+            self.lasts.pop();
+        }
+        if self.lasts[first..].last().is_none_or(|before| before.never > last.never) {
+            self.lasts.push(last);
+        }
+    }
+
+    fn drop_beaten(&mut self) {
         let mut kept = 0;
-        for at in 0..self.lasts.len() {
-            let last = self.lasts[at];
-            while kept > 0
-                && self.lasts[kept - 1].group == last.group
-                && self.lasts[kept - 1].soon >= last.soon
-            {
-                kept -= 1;
-            }
-            let before =
-                kept.checked_sub(1).map(|place| self.lasts[place]).filter(|it| it.group == last.group);
-            if before.is_none_or(|before| before.never > last.never) {
-                self.lasts[kept] = last;
+        for at in 0..self.ways.len() {
+            if !(0..kept).any(|other| self.beats(&self.ways[other], &self.ways[at])) {
+                self.ways.swap(kept, at);
                 kept += 1;
             }
         }
-        self.lasts.truncate(kept);
+        self.ways.truncate(kept);
     }
 
-    /// Whether this way is at least as good as the other whatever follows.
-    pub(super) fn beats(&self, other: &Way) -> bool {
-        if self.least > other.least || self.ended > other.ended {
+    /// Whether one way is at least as good as the other whatever follows.
+    fn beats(&self, one: &Way, other: &Way) -> bool {
+        if one.least > other.least || one.ended > other.ended {
             return false;
         }
-        let lost = self.by_group().zip(other.by_group()).map(|(ours, theirs)| most_lost(ours, theirs));
-        self.visits + lost.sum::<i64>() <= other.visits
+        let lost = self.by_group(one).zip(self.by_group(other)).map(|(ours, theirs)| most_lost(ours, theirs));
+        one.visits + lost.sum::<i64>() <= other.visits
     }
 
-    fn by_group(&self) -> impl Iterator<Item = &[Last]> {
-        self.lasts.chunk_by(|one, next| one.group == next.group)
+    /// The openings of a way that may be the last ones, by group.
+    fn by_group(&self, way: &Way) -> impl Iterator<Item = &[Last]> {
+        self.lasts[way.lasts.clone()].chunk_by(|one, next| one.group == next.group)
     }
 }
 
