@@ -96,9 +96,10 @@ impl Gathering {
             let start = pending.len();
             pending.resize(start + next, 0);
             let mut later = 0;
-            for slot in (0..next).rev() {
-                later += late[slot];
-                pending[start + slot] = later + early[slot];
+            let row = pending[start..].iter_mut().zip(&late[..next]).zip(&early[..next]);
+            for ((pending, late), early) in row.rev() {
+                later += late;
+                *pending = later + early;
             }
         }
         Group { opening: self.opening, pinned: self.pinned, rest: self.rest, pending }

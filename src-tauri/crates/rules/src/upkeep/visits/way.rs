@@ -7,8 +7,6 @@ use super::group::Group;
 /// An opening of a group that may be its last so far.
 #[derive(Debug, Clone, Copy)]
 struct Last {
-    /// Which group.
-    group: usize,
     /// The slot of the opening; 0 if there was none yet.
     slot: usize,
     /// What the group has cost so far: its openings, and its jobs that fell due before this one.
@@ -34,9 +32,8 @@ struct Way {
     ended: i64,
     /// The least that it comes to with what is still ahead.
     in_all: i64,
-    /// Where its last openings stand: by group, and in each by slot, those that may be its last. Every group has at
-    /// least one.
-    lasts: Range<usize>,
+    /// Where it says at which of its openings those of each group end.
+    ends: Range<usize>,
 }
 
 /// The ways that got to the same slot.
@@ -45,7 +42,10 @@ struct Way {
 #[derive(Debug, Default)]
 pub(super) struct Ways {
     ways: Vec<Way>,
+    /// By way, by group and by slot, the openings that may be the last of their group. Every group has at least one.
     lasts: Vec<Last>,
+    /// By way and by group, where its openings end and those of the next begin.
+    ends: Vec<usize>,
 }
 
 /// A slot in which ways go on.
@@ -66,12 +66,12 @@ pub(super) struct Step<'a> {
 impl Ways {
     /// The one way before the first slot: no visit yet.
     pub(super) fn start(groups: &[Group]) -> Ways {
-        let none = |group| Last { group, slot: 0, paid: 0, soon: 0, never: groups[group].rest[0] };
-        let lasts: Vec<_> = (0..groups.len()).map(none).collect();
+        let none = |group: &Group| Last { slot: 0, paid: 0, soon: 0, never: group.rest[0] };
+        let lasts: Vec<_> = groups.iter().map(none).collect();
         let ended = lasts.iter().map(|last| last.never).sum();
-        let first =
-            Way { made: None, visited: 0, visits: 0, least: 0, ended, in_all: 0, lasts: 0..lasts.len() };
-        Ways { ways: vec![first], lasts }
+        let ends = 0..groups.len() + 1;
+        let first = Way { made: None, visited: 0, visits: 0, least: 0, ended, in_all: 0, ends: ends.clone() };
+        Ways { ways: vec![first], lasts, ends: ends.collect() }
     }
 
     /// The last visit of each way, as a place in the record of them.
@@ -90,6 +90,7 @@ impl Ways {
     pub(super) fn go_on(&self, step: Step<'_>, pinned: bool, made: usize, into: &mut Ways) {
         into.ways.clear();
         into.lasts.clear();
+        into.ends.clear();
         for (way, made) in self.ways.iter().zip(made..) {
             if !pinned {
                 into.follow(way, self.by_group(way), step, None);
@@ -117,44 +118,62 @@ impl Ways {
         made: Option<usize>,
     ) {
         let visits = way.visits + made.map_or(0, |_| step.visit);
-        let (first, mut least, mut ended) = (self.lasts.len(), visits, visits);
-        for (number, (group, before)) in step.groups.iter().zip(before).enumerate() {
-            let (of_group, pending) = (self.lasts.len(), group.pending(step.slot + 1));
+        let (first, end, mut least, mut ended) = (self.lasts.len(), self.ends.len(), visits, visits);
+        self.ends.push(first);
+        for (group, before) in step.groups.iter().zip(before) {
+            let of_group = self.lasts.len();
             if made.is_none() || !group.pinned[step.slot] {
-                for last in before {
-                    self.add(of_group, Last { soon: last.paid + pending[last.slot], ..*last });
-                }
+                self.carry(before, group.pending(step.slot + 1));
             }
             if made.is_some() {
                 let paid = before.first().map_or(0, |cheapest| cheapest.soon) + group.opening;
-                let (soon, never) = (paid + pending[step.slot], paid + group.rest[step.slot]);
-                self.add(of_group, Last { group: number, slot: step.slot, paid, soon, never });
+                let soon = paid + group.pending(step.slot + 1)[step.slot];
+                self.open(
+                    of_group,
+                    Last { slot: step.slot, paid, soon, never: paid + group.rest[step.slot] },
+                );
             }
             // What is left of a group is in order: the first is the cheapest soon, the last the cheapest at the end.
             least += self.lasts.get(of_group).map_or(0, |last| last.soon);
             ended += self.lasts.last().map_or(0, |last| last.never);
+            self.ends.push(self.lasts.len());
         }
         let visited = if made.is_some() { step.slot } else { way.visited };
         let in_all = least + step.ahead[visited];
         if in_all < step.below {
-            let (made, lasts) = (made.or(way.made), first..self.lasts.len());
-            self.ways.push(Way { made, visited, visits, least, ended, in_all, lasts });
+            let made = made.or(way.made);
+            self.ways.push(Way { made, visited, visits, least, ended, in_all, ends: end..self.ends.len() });
         } else {
             self.lasts.truncate(first);
+            self.ends.truncate(end);
         }
     }
 
-    /// Adds an opening to those of its group, which begin at `first`, and forgets those that cannot be its last in the
-    /// best plan.
+    /// Takes over the openings of a group, and forgets those that cannot be its last in the best plan.
     ///
-    /// What an earlier opening loses against a later one grows with the time to the next, so the earlier has to be
-    /// ahead if that is soon, and the later has to be ahead if it is never.
-    fn add(&mut self, first: usize, last: Last) {
-        while self.lasts[first..].last().is_some_and(|before| before.soon >= last.soon) {
-            self.lasts.pop();
+    /// What an earlier opening loses against a later one grows with the time to the next, so that the earlier has to be
+    /// ahead if that is soon.
+    fn carry(&mut self, before: &[Last], pending: &[i64]) {
+        let first = self.lasts.len();
+        for last in before {
+            let soon = last.paid + pending[last.slot];
+            self.forget_from(first, soon);
+            self.lasts.push(Last { soon, ..*last });
         }
+    }
+
+    /// Adds the latest opening of a group whose others begin at `first`: it has to be ahead of each if none follows.
+    fn open(&mut self, first: usize, last: Last) {
+        self.forget_from(first, last.soon);
         if self.lasts[first..].last().is_none_or(|before| before.never > last.never) {
             self.lasts.push(last);
+        }
+    }
+
+    /// Forgets the latest openings from `first` on that are not cheaper soon than this.
+    fn forget_from(&mut self, first: usize, soon: i64) {
+        while self.lasts.len() > first && self.lasts[self.lasts.len() - 1].soon >= soon {
+            self.lasts.pop();
         }
     }
 
@@ -180,7 +199,7 @@ impl Ways {
 
     /// The openings of a way that may be the last ones, by group.
     fn by_group(&self, way: &Way) -> impl Iterator<Item = &[Last]> {
-        self.lasts[way.lasts.clone()].chunk_by(|one, next| one.group == next.group)
+        self.ends[way.ends.clone()].windows(2).map(|ends| &self.lasts[ends[0]..ends[1]])
     }
 }
 
