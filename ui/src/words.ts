@@ -11,7 +11,7 @@ type Takes<I extends MessageId> = [Words[I]] extends [never] ? [] : [values: Rec
 
 const FALLBACK = 'en';
 
-const files = import.meta.glob<string>('../../src-tauri/crates/words/lang/*/{catalogue,codes,guides,refusals,trouble,ui}.ftl', {
+const files = import.meta.glob<string>('../../src-tauri/crates/words/lang/*/{catalogue,codes,fuel,guides,refusals,trouble,ui}.ftl', {
   query: '?raw',
   import: 'default',
   eager: true,

@@ -52,16 +52,6 @@ export interface Words {
   'volume-us-gallon': never;
   'volume-imperial-gallon': never;
   'volume-kilowatt-hour': never;
-  'fuel-kind-petrol': never;
-  'fuel-kind-diesel': never;
-  'fuel-kind-gas': never;
-  'fuel-kind-electric': never;
-  'use-litres-per-100-km': never;
-  'use-km-per-litre': never;
-  'use-miles-per-us-gallon': never;
-  'use-miles-per-imperial-gallon': never;
-  'use-kwh-per-100-km': never;
-  'use-miles-per-kwh': never;
   'fill-full': never;
   'fill-part': never;
   'fill-missed': never;
@@ -655,6 +645,7 @@ export interface Words {
   'cardpage-page': 'number' | 'of';
   'reportpage-heading': never;
   'reportpage-about': never;
+  'reportpage-lang': never;
   'reportpage-receipts': never;
   'reportpage-receipts-not': never;
   'reportpage-notes': never;

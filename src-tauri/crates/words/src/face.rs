@@ -12,6 +12,8 @@ pub enum Face {
     Program,
     /// The printed card.
     Card,
+    /// The full report, which asks in the words of the page and opens with those of the card.
+    Report,
     /// The page on which a scanned card opens. It is built from the files themselves; here it is only held to them.
     Page,
 }
@@ -22,6 +24,9 @@ impl Face {
         match self {
             Face::Program => true,
             Face::Card => matches!(file, "card.ftl" | "catalogue.ftl"),
+            Face::Report => {
+                matches!(file, "card.ftl" | "catalogue.ftl" | "fuel.ftl" | "report.ftl" | "viewer.ftl")
+            }
             Face::Page => matches!(file, "viewer.ftl" | "catalogue.ftl"),
         }
     }

@@ -88,9 +88,9 @@ fn no_key_stands_in_two_files() {
 }
 
 #[test]
-fn the_card_and_its_page_speak_four_languages() {
-    for face in [Face::Card, Face::Page] {
-        assert!(face.files(ENGLISH).count() == 2, "{face:?} says its own file and the catalogue");
+fn card_page_and_report_speak_four_languages() {
+    for (face, count) in [(Face::Card, 2), (Face::Page, 2), (Face::Report, 5)] {
+        assert_eq!(face.files(ENGLISH).count(), count, "{face:?}");
         assert_eq!(languages_of(face).collect::<Vec<_>>(), ["de", "en", "es", "fr"], "{face:?}");
     }
 }
@@ -102,16 +102,35 @@ fn a_face_speaks_no_language_by_halves() {
         let spoken = if whole { lang } else { ENGLISH };
         for tag in [lang.to_owned(), format!("{lang}_XX.UTF-8"), format!("{}-XX", lang.to_uppercase())] {
             assert_eq!(Words::load(&tag).lang(), spoken, "{tag}");
-            assert_eq!(Words::load_for(Face::Card, &tag).lang(), lang, "{tag}");
+            for face in [Face::Card, Face::Report] {
+                assert_eq!(Words::load_for(face, &tag).lang(), lang, "{face:?} {tag}");
+            }
         }
     }
 }
 
-/// What is the same word or sign in English too, in at least one language.
-const THE_SAME: [&str; 8] = [
+/// Whether a message has a letter of its own, and not only places and the marks between them.
+fn has_letters(pattern: &Pattern<&str>) -> bool {
+    pattern.elements.iter().any(|element| match element {
+        PatternElement::TextElement { value } => value.contains(char::is_alphabetic),
+        PatternElement::Placeable { expression: Expression::Select { variants, .. } } => {
+            variants.iter().any(|variant| has_letters(&variant.value))
+        }
+        PatternElement::Placeable { .. } => false,
+    })
+}
+
+/// What is the same word or unit in English too, in at least one language.
+const THE_SAME: [&str; 14] = [
     "card-engine-diesel",
     "card-engine-gas",
-    "card-vin-tail",
+    "fuel-kind-diesel",
+    "fuel-kind-gas",
+    "report-amount-kilogram",
+    "report-amount-metre",
+    "use-kwh-per-100-km",
+    "use-miles-per-kwh",
+    "use-miles-per-us-gallon",
     "viewer-car-vin",
     "viewer-distance-km",
     "viewer-distance-mi",
@@ -125,7 +144,8 @@ fn nothing_is_left_in_english() {
     for lang in folders().filter(|lang| *lang != ENGLISH) {
         for (file, _) in files::of(lang) {
             let english = messages(ENGLISH, file);
-            let untouched = messages(lang, file).into_iter().filter(|(id, said)| english[id] == *said);
+            let worded = messages(lang, file).into_iter().filter(|(_, said)| has_letters(said));
+            let untouched = worded.filter(|(id, said)| english[id] == *said);
             same.extend(untouched.map(|(id, _)| id));
         }
     }
@@ -169,6 +189,11 @@ fn each_language_counts_in_its_own_way() {
     let receipts = |count| said("fr", "card-receipts", &[("count", count), ("of", 7)]);
     assert_eq!(receipts(0), "Aucune des 7 interventions n’a de justificatif au carnet.");
     assert_eq!(receipts(1), "Une seule des 7 interventions a un justificatif au carnet.");
+    let struck = |lang: &str, count: u32| {
+        Words::load_for(Face::Report, lang).say("report-struck-count", &[("count", count.into())])
+    };
+    assert_eq!(struck("de", 1), "Ein Eintrag ist gestrichen; er ist so gekennzeichnet und zählt nicht mit.");
+    assert!(struck("es", 2).starts_with("2 intervenciones están tachadas"));
 }
 
 #[test]

@@ -158,9 +158,9 @@ fn labels(square: &SheetSquare, words: &Words) -> ReportWords {
         title: say("report-title"),
         contents: say("report-contents"),
         summary: say("report-summary"),
-        head: say("report-head"),
+        head: say("viewer-head"),
         head_note: words.say("report-head-note", &[("signed", signed.into())]),
-        ask: say("report-ask"),
+        ask: say("viewer-ask-heading"),
         ask_note: say("report-ask-note"),
         no_questions: say("report-no-questions"),
     }

@@ -44,6 +44,8 @@ card-vin-tail = … { $tail }
 card-by-owner = Eigenleistung
 card-by-workshop = Werkstatt
 card-item-unknown = Arbeit { $number }, die diese Version nicht kennt
+# The mark between a number and its decimals; thousands stand apart by a space in every language.
+card-decimal-mark = ,
 
 # $shown: visits on the sheet; $left-out: how many of them are too old for the square
 card-visits-note = { $left-out ->

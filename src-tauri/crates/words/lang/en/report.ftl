@@ -1,12 +1,10 @@
-# What stands on the full report beside what its first page shares with the history card.
+# What stands on the full report beside what it shares with the history card and the page behind one.
 
 # ---- Labels
 
 report-title = Full report
 report-contents = Contents
 report-summary = What the history comes to
-report-head = Head of the book
-report-ask = What to ask
 
 # ---- The first page
 
