@@ -4,6 +4,7 @@ mod brief;
 mod claims;
 mod compare;
 mod gathered;
+mod numbers;
 mod plot;
 mod reading;
 mod record;

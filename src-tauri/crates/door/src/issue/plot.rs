@@ -4,7 +4,7 @@ use card::{Claims, GapBound, Place, Plot, PlotPoint, PlotTick};
 use units::Day;
 use words::Words;
 
-use super::sheet::reading;
+use super::numbers::reading;
 
 /// A scale has at most so many marks above 0; with more, a small plot is all lines.
 const MARKS: i64 = 5;

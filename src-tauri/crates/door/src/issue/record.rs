@@ -8,7 +8,8 @@ use units::Distance;
 use words::{Arg, Words};
 
 use super::claims::{count, item};
-use super::sheet::{item_name, reading};
+use super::numbers::reading;
+use super::sheet::item_name;
 use crate::WriterView;
 
 /// More than so many writers are counted and no longer named.

@@ -9,8 +9,9 @@ use rules::upkeep::ItemRef;
 use words::{Arg, Words};
 
 use super::gathered::Gathered;
+use super::numbers::reading;
 use super::record::Record;
-use super::sheet::{item_name, reading};
+use super::sheet::item_name;
 use crate::car::Car;
 use crate::{CardOptions, CardSize, Door, Refusal, ReportOptions, VinShown};
 use visits::{Line, Visits};

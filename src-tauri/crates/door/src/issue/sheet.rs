@@ -9,6 +9,7 @@ use rules::upkeep::{Catalogue, DueLine, ItemRef};
 use units::{Day, DistanceUnit};
 use words::{Arg, Words};
 
+use super::numbers::{money, reading};
 use super::record::Record;
 use super::{Content, flags, plot, record};
 use crate::car::{Car, Visit};
@@ -126,7 +127,7 @@ impl Sheet<'_> {
             day: claim.day.to_string(),
             reading: reading(i64::from(claim.reading), None),
             who: who(visit, self.options.hide_names, self.words),
-            cost: cost.map(|cost| cost.to_string()),
+            cost: cost.map(|cost| money(cost, self.words)),
             items: claim.items.iter().map(|item| item_name(item, self.catalogue, self.words)).collect(),
             marks: marks(flags(visit)),
         }
@@ -203,17 +204,6 @@ pub(super) fn who(visit: &Visit, hide_names: bool, words: &Words) -> String {
         By::Workshop(name) if hide_names || name.is_empty() => words.say("card-by-workshop", &[]),
         By::Workshop(name) => name.clone(),
     }
-}
-
-/// A reading with thin spaces between its groups of three digits, and its unit behind it where it is named.
-pub(super) fn reading(count: i64, unit: Option<DistanceUnit>) -> String {
-    let digits = count.unsigned_abs().to_string();
-    let groups: Vec<&str> =
-        (0..digits.len()).rev().step_by(3).map(|end| &digits[end.saturating_sub(2)..=end]).collect();
-    let grouped: Vec<&str> = groups.into_iter().rev().collect();
-    let sign = if count < 0 { "\u{2212}" } else { "" };
-    let number = format!("{sign}{}", grouped.join("\u{202f}"));
-    unit.map_or(number.clone(), |unit| format!("{number}\u{a0}{unit}"))
 }
 
 pub(super) fn item_name(item: &Item, catalogue: &Catalogue, words: &Words) -> String {

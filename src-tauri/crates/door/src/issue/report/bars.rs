@@ -3,8 +3,8 @@
 use card::{Bar, Bars, PlotTick};
 use words::{Arg, Words};
 
+use super::super::numbers::{decimal, reading};
 use super::super::plot::{marks, step};
-use super::super::sheet::reading;
 use crate::car::Car;
 use crate::screens::used_by_year;
 use crate::{BillView, Door, ReportOptions};
@@ -22,7 +22,7 @@ impl Door {
             let years = used.years.iter().map(|year| Bar {
                 label: year.year.to_string(),
                 at: year.used.hundredths,
-                value: year.used.number.clone(),
+                value: decimal(&year.used.number, words),
                 open: false,
             });
             let title = words.say("report-use", &[("kind", kind.into()), ("unit", unit.into())]);
@@ -44,17 +44,23 @@ impl Door {
             let of = bills.iter().filter(|bill| bill.currency == currency);
             let decimals = of.clone().next().map_or(0, |bill| bill.decimals);
             let title = words.say("report-costs", &[("currency", currency.into())]);
-            drawn(title, of.map(bar).collect(), decimals, words.say("report-costs-note", &[]), words)
+            drawn(
+                title,
+                of.map(|bill| bar(bill, words)).collect(),
+                decimals,
+                words.say("report-costs-note", &[]),
+                words,
+            )
         };
         currencies.into_iter().filter_map(of).collect()
     }
 }
 
-fn bar(bill: &BillView) -> Bar {
+fn bar(bill: &BillView, words: &Words) -> Bar {
     Bar {
         label: bill.period.clone(),
         at: bill.parts.iter().map(|part| part.minor).fold(0, i64::saturating_add),
-        value: bill.total.number.clone(),
+        value: decimal(&bill.total.number, words),
         open: !bill.over,
     }
 }
@@ -68,14 +74,14 @@ fn drawn(title: String, bars: Vec<Bar>, decimals: u32, note: String, words: &Wor
     let says = bars.iter().map(|bar| {
         words.say("report-bar-says", &[("year", Arg::from(&bar.label)), ("value", Arg::from(&bar.value))])
     });
-    let values = says.collect::<Vec<_>>().join(", ");
+    let values = says.collect::<Vec<_>>().join("; ");
     let open = bars.iter().any(|bar| bar.open).then(|| words.say("report-open-year", &[]));
     let note = [note].into_iter().chain(open).filter(|text| !text.is_empty()).collect::<Vec<_>>().join(" ");
     Some(Bars {
         says: words.say("report-bars-say", &[("title", Arg::from(&title)), ("values", values.into())]),
         title,
         most,
-        ways: ways.map(|at| PlotTick { at, label: scaled(at, decimals) }).collect(),
+        ways: ways.map(|at| PlotTick { at, label: scaled(at, decimals, words) }).collect(),
         bars: with_gaps(bars),
         note,
     })
@@ -97,26 +103,31 @@ fn with_gaps(bars: Vec<Bar>) -> Vec<Bar> {
 }
 
 /// A count of minor units with its decimals, those that are 0 left away: `1 500`, `0.5`.
-fn scaled(at: i64, decimals: u32) -> String {
+fn scaled(at: i64, decimals: u32, words: &Words) -> String {
     let one = 10_i64.saturating_pow(decimals);
-    let whole = reading(at / one, None);
     if at % one == 0 {
-        return whole;
+        return reading(at / one, None);
     }
     let places = usize::try_from(decimals).unwrap_or_default();
-    let part = format!("{:0places$}", at % one);
-    format!("{whole}.{}", part.trim_end_matches('0'))
+    let number = format!("{}.{:0places$}", at / one, at % one);
+    decimal(number.trim_end_matches('0'), words)
 }
 
 #[cfg(test)]
 mod tests {
+    use words::Face;
+
     use super::*;
 
     #[test]
     fn a_scale_names_whole_units_and_as_many_decimals_as_it_takes() {
-        let said = [(150_000, 2), (50, 2), (5, 2), (2_000, 0), (1_500, 3)]
-            .map(|(at, decimals)| scaled(at, decimals));
-        assert_eq!(said, ["1\u{202f}500", "0.5", "0.05", "2\u{202f}000", "1.5"]);
+        let said = |lang: &str| {
+            let words = Words::load_for(Face::Report, lang);
+            [(150_000, 2), (50, 2), (5, 2), (2_000, 0), (1_500, 3)]
+                .map(|(at, decimals)| scaled(at, decimals, &words))
+        };
+        assert_eq!(said("en"), ["1\u{202f}500", "0.5", "0.05", "2\u{202f}000", "1.5"]);
+        assert_eq!(said("de"), ["1\u{202f}500", "0,5", "0,05", "2\u{202f}000", "1,5"]);
     }
 
     #[test]

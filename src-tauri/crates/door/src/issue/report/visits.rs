@@ -9,7 +9,8 @@ use units::{Hash, SubjectId};
 use words::{Arg, Words};
 
 use super::super::claims::{flags, item};
-use super::super::sheet::{item_name, marks, reading, who};
+use super::super::numbers::{decimal, money, reading};
+use super::super::sheet::{item_name, marks, who};
 use crate::car::{Car, Visit};
 use crate::screens::{found_view, measure_key};
 use crate::{Door, PhotoSize, Refusal, ReportOptions};
@@ -104,7 +105,7 @@ impl<'a> Visits<'a> {
             day: content.day.to_string(),
             reading: shown.map(|count| reading(count, Some(self.car.unit()))).unwrap_or_default(),
             who: who(visit, self.options.hide_names, self.words),
-            cost: cost.map(|cost| cost.to_string()),
+            cost: cost.map(|cost| money(cost, self.words)),
             items,
             marks: marks(flags(visit)),
             struck: struck.as_ref().map(|why| self.struck(why)),
@@ -126,7 +127,7 @@ impl<'a> Visits<'a> {
         let served =
             || part.item.as_ref().map(|done| item_name(&item(done), self.door.catalogue, self.words));
         let name = if part.name.is_empty() { served().unwrap_or_default() } else { part.name.clone() };
-        let amount = [("amount", Arg::from(part.quantity.number()))];
+        let amount = [("amount", Arg::from(decimal(&part.quantity.number(), self.words)))];
         ReportPart {
             name: self.with_kind(name, part.kind.as_deref()),
             number: format!("{} {}", part.maker, part.number).trim().to_owned(),
@@ -134,7 +135,7 @@ impl<'a> Visits<'a> {
             price: part
                 .price
                 .filter(|_| self.options.prices)
-                .map(|price| price.to_string())
+                .map(|price| money(price, self.words))
                 .unwrap_or_default(),
         }
     }
@@ -165,7 +166,7 @@ impl<'a> Visits<'a> {
                 "value",
                 view.value
                     .as_ref()
-                    .map(|told| format!("{} {}", told.value, told.unit))
+                    .map(|told| format!("{} {}", decimal(&told.value, self.words), told.unit))
                     .unwrap_or_default()
                     .into(),
             ),
