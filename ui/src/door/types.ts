@@ -3230,6 +3230,10 @@ prices: boolean,
  */
 without_receipts: boolean,
 /**
+ * In which language it is printed; the owner's own words stay as he wrote them.
+ */
+lang: CardLang,
+/**
  * The address to use in place of the one in the settings.
  */
 viewer?: string, };

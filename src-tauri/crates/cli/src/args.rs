@@ -243,6 +243,9 @@ pub struct ReportArgs {
     /// Leave the photos of receipts out
     #[arg(long)]
     pub without_receipts: bool,
+    /// In which language it is printed
+    #[arg(long, value_enum, default_value = "en")]
+    pub lang: Lang,
     /// The page on which a scanned card opens
     #[arg(long, value_name = "HTTPS-ADDRESS")]
     pub viewer: Option<String>,
@@ -256,6 +259,7 @@ impl ReportArgs {
             hide_names: self.hide.contains(&Hide::Names),
             prices: self.prices,
             without_receipts: self.without_receipts,
+            lang: self.lang.into(),
             viewer: self.viewer.clone(),
         }
     }
@@ -294,7 +298,7 @@ pub enum Paper {
     Letter,
 }
 
-/// The languages of a card.
+/// The languages of a card and a report.
 #[derive(Debug, Clone, Copy, clap::ValueEnum)]
 pub enum Lang {
     /// English
@@ -305,6 +309,17 @@ pub enum Lang {
     Fr,
     /// Spanish
     Es,
+}
+
+impl From<Lang> for CardLang {
+    fn from(lang: Lang) -> CardLang {
+        match lang {
+            Lang::En => CardLang::En,
+            Lang::De => CardLang::De,
+            Lang::Fr => CardLang::Fr,
+            Lang::Es => CardLang::Es,
+        }
+    }
 }
 
 /// What a card may leave out.
@@ -336,12 +351,7 @@ impl CardArgs {
             vin: vin_shown(&self.hide),
             hide_names: self.hide.contains(&Hide::Names),
             prices: self.prices,
-            lang: match self.lang {
-                Lang::En => CardLang::En,
-                Lang::De => CardLang::De,
-                Lang::Fr => CardLang::Fr,
-                Lang::Es => CardLang::Es,
-            },
+            lang: self.lang.into(),
             viewer: self.viewer.clone(),
         }
     }

@@ -440,6 +440,8 @@ pub struct ReportOptions {
     /// Leaves the photos of receipts out. They go in any case where the number or names are left out, which they
     /// would show.
     pub without_receipts: bool,
+    /// In which language it is printed; the owner's own words stay as he wrote them.
+    pub lang: CardLang,
     /// The address to use in place of the one in the settings.
     #[ts(optional)]
     pub viewer: Option<String>,
@@ -473,7 +475,7 @@ pub enum CardPaper {
     Letter,
 }
 
-/// The languages in which a card can be printed, as IETF tags.
+/// The languages in which a card and a report can be printed, as IETF tags.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "kebab-case")]
 pub enum CardLang {

@@ -26,14 +26,16 @@ describe('the full report', () => {
     expect(mayShowReceipts({ ...BEGIN, hide_names: true })).toBe(false);
   });
 
-  it('leaves out what the card does, and has prices and receipts of its own', () => {
+  it('leaves out what the card does, and has prices, receipts and a language of its own', () => {
     const card = { ...BEGIN, vin: 'last-six', hide_names: true, prices: true } as const;
-    expect(reportOptions(card, { receipts: true, prices: false })).toEqual({
+    expect(reportOptions(card, { receipts: true, prices: false, lang: 'de' })).toEqual({
       vin: 'last-six',
       hide_names: true,
       prices: false,
       without_receipts: false,
+      lang: 'de',
     });
-    expect(reportOptions(BEGIN, { receipts: false, prices: true })).toMatchObject({ without_receipts: true, prices: true });
+    const own = { receipts: false, prices: true, lang: 'fr' } as const;
+    expect(reportOptions(BEGIN, own)).toMatchObject({ without_receipts: true, prices: true, lang: 'fr' });
   });
 });

@@ -23,6 +23,11 @@ export function nameOf(lang: CardLang): string {
   return new Intl.DisplayNames(lang, { type: 'language' }).of(lang) ?? lang;
 }
 
+/** The languages to choose from, for the card and for the report. */
+export function langChoices(): { value: CardLang; label: string }[] {
+  return LANGS.map((value) => ({ value, label: nameOf(value) }));
+}
+
 /** Whether a card of this size has the visits one by one, and with them the names of workshops and what was paid. */
 export function listsVisits(size: CardSize): boolean {
   return size === 'a5' || size === 'a4';
@@ -33,8 +38,15 @@ export function mayShowReceipts(options: CardOptions): boolean {
   return options.vin === 'whole' && !options.hide_names;
 }
 
+/** What is chosen for the full report apart from the card. */
+export interface OwnOfReport {
+  receipts: boolean;
+  prices: boolean;
+  lang: CardLang;
+}
+
 /** The full report that leaves out what the card leaves out. */
-export function reportOptions(card: CardOptions, own: { receipts: boolean; prices: boolean }): ReportOptions {
+export function reportOptions(card: CardOptions, own: OwnOfReport): ReportOptions {
   const { vin, hide_names } = card;
-  return { vin, hide_names, prices: own.prices, without_receipts: !own.receipts };
+  return { vin, hide_names, prices: own.prices, without_receipts: !own.receipts, lang: own.lang };
 }

@@ -6,7 +6,7 @@ mod visits;
 use book::LineFilter;
 use card::{Claims, HeadPrefix, Report, ReportVisit, ReportWords, ReportYear, SheetSquare, timeline};
 use rules::upkeep::ItemRef;
-use words::{Arg, Words};
+use words::{Arg, Face, Words};
 
 use super::gathered::Gathered;
 use super::numbers::reading;
@@ -28,7 +28,7 @@ impl Door {
         if car.last_reading().is_none() {
             return Err(Refusal::new("report-no-reading"));
         }
-        let words = Words::load(words::ENGLISH);
+        let words = Words::load_for(Face::Report, options.lang.tag());
         let issue = self.issue(&car, &options.card())?;
         let mut sheet = issue.model;
         sheet.visits.clear();
@@ -99,6 +99,7 @@ impl ReportOptions {
             vin: self.vin,
             hide_names: self.hide_names,
             prices: self.prices,
+            lang: self.lang,
             viewer: self.viewer.clone(),
             ..CardOptions::default()
         }
