@@ -221,6 +221,16 @@ fn long_words_stay_within_their_half_of_the_sheet() {
     }
 }
 
+/// The syllables of a part are Typst's to break; a place without a hyphen would part `Syste` from `mreiniger`.
+#[test]
+fn a_long_word_of_two_breaks_where_they_are_joined() {
+    let broken = |word: &str, lang: &str| text::printable(word, lang).replace('\u{200b}', "|");
+    assert_eq!(broken("Diesel-Systemreiniger", "de"), "Diesel-|Systemreiniger");
+    assert_eq!(broken("Öl-/Kraftstoffgemisch", "de"), "Öl-/|Kraftstoffgemisch");
+    assert_eq!(broken("KM-0123456789012345678", "de"), "KM-|012345678901|2345678");
+    assert_eq!(broken("--------------------", "de"), "------------|--------");
+}
+
 #[test]
 fn a_language_is_reduced_to_what_hyphenation_knows() {
     assert_eq!(text::primary_language("pt-BR"), "pt");

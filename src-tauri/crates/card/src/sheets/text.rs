@@ -84,23 +84,50 @@ fn breakable(word: &str, language: Option<hypher::Lang>) -> String {
         return word.to_owned();
     }
     let mut broken = String::with_capacity(word.len() + word.len() / STRETCH * BREAK.len_utf8());
-    for stretch in stretches(word, language) {
-        for (at, c) in stretch.chars().enumerate() {
-            if at > 0 && at % STRETCH == 0 {
-                broken.push(BREAK);
-            }
-            broken.push(c);
+    for part in parts(word) {
+        // What a mark joins may be parted after it.
+        if broken.chars().next_back().is_some_and(is_joint) && !part.starts_with(is_joint) {
+            broken.push(BREAK);
+        }
+        for stretch in stretches(part, language) {
+            push_with_breaks(&mut broken, &stretch);
         }
     }
     broken
 }
 
-/// The parts of a word between which a line may break anyway: its syllables, if it is made of letters only.
-fn stretches(word: &str, language: Option<hypher::Lang>) -> Vec<String> {
-    match language {
-        Some(language) if word.chars().all(char::is_alphabetic) => {
-            hypher::hyphenate_bounded(word, language, EDGE, EDGE).map(str::to_owned).collect()
+fn push_with_breaks(broken: &mut String, stretch: &str) {
+    for (at, c) in stretch.chars().enumerate() {
+        if at > 0 && at % STRETCH == 0 {
+            broken.push(BREAK);
         }
-        _ => vec![word.to_owned()],
+        broken.push(c);
+    }
+}
+
+/// A mark that joins two words, as a hyphen does.
+fn is_joint(c: char) -> bool {
+    matches!(c, '-' | '–' | '/' | '_' | '+' | '&' | '=' | '.' | ',' | ';' | ':')
+}
+
+/// The words that marks join in a long one, and the marks between them.
+fn parts(word: &str) -> impl Iterator<Item = &str> {
+    let mut rest = word;
+    std::iter::from_fn(move || {
+        let joint = rest.chars().next().map(is_joint)?;
+        let end = rest.find(|c| is_joint(c) != joint).unwrap_or(rest.len());
+        let (part, after) = rest.split_at(end);
+        rest = after;
+        Some(part)
+    })
+}
+
+/// The stretches of a part between which a line may break anyway: its syllables, if it is made of letters only.
+fn stretches(part: &str, language: Option<hypher::Lang>) -> Vec<String> {
+    match language {
+        Some(language) if part.chars().all(char::is_alphabetic) => {
+            hypher::hyphenate_bounded(part, language, EDGE, EDGE).map(str::to_owned).collect()
+        }
+        _ => vec![part.to_owned()],
     }
 }
