@@ -48,10 +48,12 @@ impl Shelf {
 }
 
 #[test]
-fn the_languages_of_a_card_are_those_that_its_words_are_whole_in() {
+fn the_languages_of_card_and_report_are_those_that_their_words_are_whole_in() {
     let mut tags = CardLang::ALL.map(CardLang::tag);
     tags.sort_unstable();
-    assert_eq!(words::languages_of(Face::Card).collect::<Vec<_>>(), tags);
+    for face in [Face::Card, Face::Report] {
+        assert_eq!(words::languages_of(face).collect::<Vec<_>>(), tags, "{face:?}");
+    }
     for lang in CardLang::ALL {
         assert_eq!(serde_json::to_value(lang).unwrap(), lang.tag());
     }

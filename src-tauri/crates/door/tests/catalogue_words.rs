@@ -6,7 +6,7 @@ use std::collections::BTreeSet;
 use rules::costs::CostClass;
 use rules::fuel::{FuelKind, PumpUnit, effects, look_at};
 use rules::measured::Parameter;
-use rules::upkeep::{Catalogue, Finding, Measured};
+use rules::upkeep::{Asked, Catalogue, Finding, Measured};
 use rules::vehicle::{Conditions, EngineKind, Equipment, Fitting, Vehicle};
 use units::{ConsumptionUnit, DistanceUnit};
 use words::{Face, Words};
@@ -29,6 +29,21 @@ fn everything_that_the_catalogue_names_has_a_word() {
         let words = Words::load_for(Face::Card, lang);
         for key in keys() {
             assert!(words.has(&key), "{lang} lacks {key}");
+        }
+    }
+}
+
+/// What the report names beside that, in the files that it says and in no other.
+#[test]
+fn everything_that_a_report_names_has_a_word() {
+    let fuels = FuelKind::ALL.into_iter().map(|kind| format!("fuel-kind-{}", kind.key()));
+    let uses = ConsumptionUnit::ALL.into_iter().map(|unit| format!("use-{}", unit.key()));
+    let groups = Asked::ALL.into_iter().map(|asked| format!("card-asked-{}", asked.key()));
+    let named: Vec<_> = keys().into_iter().chain(fuels).chain(uses).chain(groups).collect();
+    for lang in words::languages_of(Face::Report) {
+        let words = Words::load_for(Face::Report, lang);
+        for key in &named {
+            assert!(words.has(key), "{lang} lacks {key}");
         }
     }
 }

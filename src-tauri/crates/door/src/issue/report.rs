@@ -4,7 +4,9 @@ mod bars;
 mod visits;
 
 use book::LineFilter;
-use card::{Claims, HeadPrefix, Report, ReportVisit, ReportWords, ReportYear, SheetSquare, timeline};
+use card::{
+    Claims, HeadPrefix, Report, ReportVisit, ReportWords, ReportYear, SheetOptions, SheetSquare, timeline,
+};
 use rules::upkeep::ItemRef;
 use words::{Arg, Face, Words};
 
@@ -24,6 +26,12 @@ const VISITS_MAX: usize = 5_000;
 impl Door {
     /// Gathers the full report of a book, with small photos of the receipts and no large one.
     pub fn report(&self, book: &str, options: &ReportOptions) -> Result<Gathered, Refusal> {
+        let (report, print) = self.told(book, options)?;
+        Ok(Gathered::report(report, print))
+    }
+
+    /// Everything that a report says, and how it is printed.
+    fn told(&self, book: &str, options: &ReportOptions) -> Result<(Report, SheetOptions), Refusal> {
         let car = self.car(book)?;
         if car.last_reading().is_none() {
             return Err(Refusal::new("report-no-reading"));
@@ -52,7 +60,7 @@ impl Door {
             words: labels(&sheet.square, &words),
             card: sheet,
         };
-        Ok(Gathered::report(report, issue.options))
+        Ok((report, issue.options))
     }
 
     /// The newest visits of a book, those that are struck out among them, and how many older ones there are.
@@ -83,7 +91,7 @@ impl Door {
             ("reading", shown(values.reading).into()),
             ("then", day(values.then).into()),
             ("shown", shown(values.shown).into()),
-            ("items", items.collect::<Vec<_>>().join("; ").into()),
+            ("items", listed(items, words).into()),
         ];
         let own = format!("report-ask-{}", question.key());
         let id = if words.has(&own) { own } else { format!("viewer-ask-{}", question.key()) };
@@ -130,6 +138,14 @@ fn by_year(lines: Vec<(i32, ReportVisit)>) -> Vec<ReportYear> {
     years
 }
 
+/// A list of what may have commas of its own.
+fn listed(parts: impl IntoIterator<Item = String>, words: &Words) -> String {
+    let joined = |list: String, next: String| {
+        words.say("report-list", &[("list", list.into()), ("next", next.into())])
+    };
+    parts.into_iter().reduce(joined).unwrap_or_default()
+}
+
 fn left_out(older: usize, words: &Words) -> String {
     let say = || words.say("report-left-out", &[("count", older.into()), ("most", VISITS_MAX.into())]);
     if older == 0 { String::new() } else { say() }
@@ -167,3 +183,7 @@ fn labels(square: &SheetSquare, words: &Words) -> ReportWords {
         no_questions: say("report-no-questions"),
     }
 }
+
+#[cfg(test)]
+#[path = "report_tests.rs"]
+mod tests;

@@ -6,6 +6,10 @@ report-title = Informe completo
 report-contents = Índice
 report-summary = El historial en resumen
 
+# Two of what may have commas of its own; of more, $list is what stands before the last. $list, $next: what was found,
+# what is due, or years with their values
+report-list = { $list }; { $next }
+
 # ---- The first page
 
 # Under the head of the book. $signed: yes where the square is signed, no where it holds plain text

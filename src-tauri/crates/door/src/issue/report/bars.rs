@@ -5,6 +5,7 @@ use words::{Arg, Words};
 
 use super::super::numbers::{decimal, reading};
 use super::super::plot::{marks, step};
+use super::listed;
 use crate::car::Car;
 use crate::screens::used_by_year;
 use crate::{BillView, Door, ReportOptions};
@@ -74,7 +75,7 @@ fn drawn(title: String, bars: Vec<Bar>, decimals: u32, note: String, words: &Wor
     let says = bars.iter().map(|bar| {
         words.say("report-bar-says", &[("year", Arg::from(&bar.label)), ("value", Arg::from(&bar.value))])
     });
-    let values = says.collect::<Vec<_>>().join("; ");
+    let values = listed(says, words);
     let open = bars.iter().any(|bar| bar.open).then(|| words.say("report-open-year", &[]));
     let note = [note].into_iter().chain(open).filter(|text| !text.is_empty()).collect::<Vec<_>>().join(" ");
     Some(Bars {

@@ -11,6 +11,7 @@ use words::{Arg, Words};
 use super::super::claims::{flags, item};
 use super::super::numbers::{decimal, money, reading};
 use super::super::sheet::{item_name, marks, who};
+use super::listed;
 use crate::car::{Car, Visit};
 use crate::screens::{found_view, measure_key};
 use crate::{Door, PhotoSize, Refusal, ReportOptions};
@@ -149,8 +150,8 @@ impl<'a> Visits<'a> {
 
     /// What was found, the note as it was typed, and what is missing.
     fn lines(&self, visit: &Visit, missing: usize) -> Vec<String> {
-        let found: Vec<_> = visit.content.found.iter().map(|found| self.found(found)).collect();
-        let found = || self.words.say("report-found", &[("found", found.join("; ").into())]);
+        let found = visit.content.found.iter().map(|found| self.found(found));
+        let found = || self.words.say("report-found", &[("found", listed(found, self.words).into())]);
         let missed = || self.words.say("report-photo-missing", &[("count", missing.into())]);
         let first = (!visit.content.found.is_empty()).then(found);
         let note = visit.content.note.lines().filter(|line| !line.trim().is_empty()).map(str::to_owned);
