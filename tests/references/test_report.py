@@ -1,5 +1,6 @@
 """The full report against qpdf and poppler: PDF/A-2b (ISO 19005-2), PDF/UA-1 (ISO 14289-1), tags (ISO 32000-1, 14.7
-and 14.8), contents, and a history of more than a hundred pages."""
+and 14.8), contents, and a history of more than a hundred pages; the
+marks of a file that is sound, and its words, in each of its languages."""
 
 import datetime
 import io
@@ -96,12 +97,16 @@ def info(pdf):
     return dict(re.findall(r"^([^:]+):\s+(.*)$", said, re.MULTILINE))
 
 
-@pytest.fixture(scope="session")
-def objects(long):
+def objects_of(pdf):
     """Every object of the file as qpdf reads it, by its reference."""
-    said = subprocess.run(["qpdf", "--json=2", "--json-key=qpdf", long], capture_output=True, check=True).stdout
+    said = subprocess.run(["qpdf", "--json=2", "--json-key=qpdf", pdf], capture_output=True, check=True).stdout
     held = json.loads(said)["qpdf"][1]
     return {key.removeprefix("obj:"): value.get("value", value.get("stream")) for key, value in held.items()}
+
+
+@pytest.fixture(scope="session")
+def objects(long):
+    return objects_of(long)
 
 
 def of_kind(objects, kind):
@@ -120,11 +125,15 @@ def test_the_file_is_sound_and_its_fonts_are_embedded(long):
     assert fonts and all(row.split()[-5] == "yes" and row.split()[-3] == "yes" for row in fonts), fonts
 
 
-def test_the_metadata_names_both_standards(long):
-    said = subprocess.run(["pdfinfo", "-meta", long], capture_output=True, text=True, check=True).stdout
+def names_both_standards(pdf):
+    said = subprocess.run(["pdfinfo", "-meta", pdf], capture_output=True, text=True, check=True).stdout
     # ISO 19005-2, 6.6.4, and ISO 14289-1, 5.
     for mark in ("pdfaid:part>2<", "pdfaid:conformance>B<", "pdfuaid:part>1<"):
         assert mark in said, mark
+
+
+def test_the_metadata_names_both_standards(long):
+    names_both_standards(long)
 
 
 def test_the_catalogue_says_what_a_screen_reader_asks_for(long, objects):
@@ -217,6 +226,109 @@ def test_every_photo_is_there_and_none_is_large(long):
 @pytest.fixture(scope="session")
 def short_shelf(tmp_path_factory):
     return shelf_of(tmp_path_factory.mktemp("short"), 7)
+
+
+# What a report of these shelves has to say, each language in its own words. The first is the title.
+SAID = {
+    "en": [
+        "Full report",
+        "Contents",
+        "What the history comes to",
+        "Costs by year, EUR",
+        "Work done",
+        "Engine oil and filter",
+        "What to ask",
+        "Struck out: this line does not count. Why:",
+        "8.75 EUR",
+    ],
+    "de": [
+        "Vollständiger Bericht",
+        "Inhalt",
+        "Die Historie im Überblick",
+        "Kosten nach Jahren, EUR",
+        "Ausgeführte Arbeiten",
+        "Motoröl und Filter",
+        "Wonach Sie fragen sollten",
+        "Gestrichen: Dieser Eintrag zählt nicht. Grund:",
+        "8,75 EUR",
+    ],
+    "fr": [
+        "Rapport complet",
+        "Sommaire",
+        "L’historique en bref",
+        "Dépenses par an, EUR",
+        "Travaux effectués",
+        "Vidange et filtre à huile",
+        "Ce que vous pouvez demander",
+        "Rayé : cette ligne ne compte pas. Motif :",
+        "8,75 EUR",
+    ],
+    "es": [
+        "Informe completo",
+        "Índice",
+        "El historial en resumen",
+        "Gastos por año, EUR",
+        "Trabajos realizados",
+        "Aceite de motor y filtro",
+        "Qué preguntar",
+        "Tachado: esta línea no cuenta. Motivo:",
+        "8,75 EUR",
+    ],
+}
+OTHERS = [lang for lang in SAID if lang != "en"]
+
+
+@pytest.fixture(scope="session", params=SAID)
+def spoken(request, short_shelf, tmp_path_factory):
+    """A language, and a report in it."""
+    where = tmp_path_factory.mktemp(f"report-{request.param}")
+    return request.param, report(where, short_shelf, NAME, "--lang", request.param, "--prices", "--viewer", VIEWER)
+
+
+def test_a_report_is_sound_and_tagged_in_every_language(spoken):
+    lang, pdf = spoken
+    subprocess.run(["qpdf", "--check", pdf], check=True, capture_output=True)
+    names_both_standards(pdf)
+    objects = objects_of(pdf)
+    root = catalogue(objects)
+    # ISO 32000-1, 14.9.2: the language of whatever has none of its own, and here nothing has another.
+    assert root["/Lang"] == f"u:{lang}"
+    assert {value["/Lang"] for value in objects.values() if isinstance(value, dict) and "/Lang" in value} == {f"u:{lang}"}
+    assert root["/MarkInfo"]["/Marked"] is True and "/StructTreeRoot" in root
+    assert info(pdf)["Title"] == f"{SAID[lang][0]} – {NAME}"
+    assert len(of_kind(objects, "/H3")) == 7 and of_kind(objects, "/Figure")
+
+
+def test_a_report_says_everything_in_its_own_language(spoken):
+    lang, pdf = spoken
+    text = re.sub(r"\s+", " ", text_of(pdf))
+    assert [said for said in SAID[lang] if said not in text] == []
+    foreign = {said for other in SAID if other != lang for said in SAID[other]} - set(SAID[lang])
+    assert [said for said in foreign if said in text] == []
+    # The owner's own words are his.
+    assert "Noted at visit 1, and mended." in text and "Entered twice." in text and SHOP in text
+    alts = [figure["/Alt"] for figure in of_kind(objects_of(pdf), "/Figure")]
+    photos = {"en": "Photo of a receipt, 1 of 1", "de": "Foto eines Belegs, 1 von 1"}
+    photos |= {"fr": "Photo d’un justificatif, 1 sur 1", "es": "Foto de un justificante, 1 de 1"}
+    assert sum(alt.startswith(f"u:{photos[lang]}, ") for alt in alts) == 3
+
+
+@pytest.mark.parametrize("lang", OTHERS)
+def test_a_long_history_comes_out_whole_in_every_other_language(long_shelf, tmp_path, lang):
+    pdf = report(tmp_path, long_shelf, NAME, "--lang", lang, "--viewer", VIEWER, "--prices")
+    pages = page_texts(pdf)
+    assert len(pages) >= 100 and all(page.strip().endswith(f"{at} / {len(pages)}") for at, page in enumerate(pages, 1))
+    text = re.sub(r"\s+", " ", " ".join(pages))
+    assert all(f"QL-{at:04}" in text and f"{100 + at},25 EUR" in text for at in range(MANY))
+    assert [said for said in SAID["en"] if said in text] == []
+
+
+def test_a_language_that_is_not_there_is_refused_as_for_a_card(short_shelf, tmp_path):
+    done = report(tmp_path, short_shelf, NAME, "--lang", "tlh", check=False)
+    card = wellkept("--shelf", str(short_shelf), "card", "--out", str(tmp_path / "card.pdf"), "--lang", "tlh", check=False)
+    assert done.returncode == card.returncode != 0
+    assert done.stderr == card.stderr and "en, de, fr, es" in done.stderr
+    assert list(tmp_path.iterdir()) == []
 
 
 @pytest.mark.parametrize("options", [("--hide", "names"), ("--hide", "vin"), ("--hide", "vin-head"), ("--without-receipts",)])
