@@ -122,14 +122,31 @@ test('the card is shown and saved in the size that is chosen', async () => {
   assert.deepEqual(['size', 'paper', 'vin'].map((name) => saved.get(name)), ['id1', 'own', 'hidden']);
 });
 
-test('the full report comes as a file, without what the card leaves out', async () => {
-  assert.ok(await page.getByLabel('Show small photos of the receipts').isDisabled());
+/** The text of the full report, saved as the page saves it. */
+async function report() {
   const kept = page.waitForEvent('download');
   await button('Save the full report as PDF').click();
   const file = join(shelf.path, 'report.pdf');
   await (await kept).saveAs(file);
-  const printed = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' });
+  return execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' });
+}
+
+test('the full report comes as a file, without what the card leaves out', async () => {
+  assert.ok(await page.getByLabel('Show small photos of the receipts').isDisabled());
+  const printed = await report();
   for (const part of ['Full report', 'Thistle', 'Contents', 'Photos of receipts are left out']) assert.ok(printed.includes(part), printed);
+});
+
+test('the report speaks the language of the card until another is chosen for it', async () => {
+  const spoken = page.getByLabel('Language of the report');
+  await page.getByLabel('Language of the card').selectOption('de');
+  assert.equal(await spoken.inputValue(), 'de');
+  assert.match(await report(), /Vollständiger Bericht/);
+  await spoken.selectOption('fr');
+  const printed = await report();
+  assert.match(printed, /Rapport complet/);
+  assert.doesNotMatch(printed, /Vollständiger Bericht|Full report/);
+  assert.equal(await page.getByLabel('Language of the card').inputValue(), 'de');
 });
 
 test('nothing complained', () => assert.deepEqual(complaints, []));
