@@ -7,9 +7,9 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
-use crate::setup;
 use crate::shell::{Failure, Run, cargo, command, on_path, say, target};
 use crate::steps::End;
+use crate::{java, setup};
 
 const TARGET: &str = "aarch64-linux-android";
 
@@ -19,8 +19,9 @@ const API_LEVEL: u32 = 24;
 /// Of what the compiler's package depends on, that which is not on every system anyway.
 const OWN_PARTS: [&str; 4] = ["rustc-web", "libstd-rust-web", "libllvm", "libz3"];
 
-/// Type-checks the window's library for [`TARGET`].
+/// Tests what the app has in Java, and type-checks the window's library for [`TARGET`].
 pub fn check() -> Result<End, Failure> {
+    java::test()?;
     let mut check = if rustup_has_target()? {
         say(format!("rustup's {TARGET} is here and is used"));
         cargo()

@@ -4,6 +4,7 @@
 //! only: on a fresh machine it is the first thing to be compiled, and everything else is fetched by it.
 
 mod android;
+mod java;
 mod models;
 mod node;
 mod pictures;

@@ -24,6 +24,9 @@ const TESTS: &[&str] = &[
 /// Compiles C for Android's processor, as far as a type check needs it.
 pub const ANDROID: &[&str] = &["clang", "lld", "libc6-dev-arm64-cross", "linux-libc-dev-arm64-cross"];
 
+/// Compiles and runs Java.
+pub const JAVA: &[&str] = &["default-jdk-headless"];
+
 /// What building the window needs, by its name on systems without apt.
 const ELSEWHERE: &str = "a C compiler, pkg-config and WebKitGTK 4.1 with its headers \
     (Fedora: gcc pkgconf webkit2gtk4.1-devel; Arch: base-devel webkit2gtk-4.1; \

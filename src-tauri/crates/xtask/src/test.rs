@@ -38,7 +38,7 @@ pub const STEPS: &[Step] = &[
     Step { name: "references", says: "independent readers, in Python", work: || done(python::references()) },
     Step { name: "browser", says: "the main job in a real browser", work: || done(browser()) },
     Step { name: "window", says: "the main job in the real window", work: || done(window()) },
-    Step { name: "android", says: "type check for Android", work: android::check },
+    Step { name: "android", says: "type check for Android, and what it has in Java", work: android::check },
 ];
 
 fn done(result: Result<(), Failure>) -> Result<End, Failure> {

@@ -14,11 +14,11 @@ use size::Sizes;
 /// Kinds of file that people write here and that are read as text.
 const KINDS: &[&str] = &[
     "rs", "sql", "toml", "ts", "js", "mjs", "svelte", "css", "html", "py", "sh", "ftl", "typ", "json", "md",
-    "yml",
+    "yml", "java",
 ];
 
 /// Kinds whose size counts as code.
-const CODE: &[&str] = &["rs", "ts", "js", "mjs", "svelte", "py"];
+const CODE: &[&str] = &["rs", "ts", "js", "mjs", "svelte", "py", "java"];
 
 /// Marks of work that is not done. Put together here, so that this file does not trip over itself.
 const UNDONE: [&str; 3] = [concat!("to", "do!("), concat!("FIX", "ME"), concat!("TO", "DO")];
