@@ -14,6 +14,9 @@ fn main() {
         "hand_over",
         "bring_book",
         "receive_book",
+        "shared",
+        "take_shared",
+        "leave_shared",
     ]);
     if let Err(refusal) = tauri_build::try_build(tauri_build::Attributes::new().app_manifest(manifest)) {
         println!("cargo::error={refusal:#}");

@@ -5,6 +5,9 @@
 //! handing something over: photos are worked on before the door is taken.
 #![expect(clippy::needless_pass_by_value, reason = "the framework hands a command its arguments by value")]
 
+mod shared;
+mod started;
+
 use std::fs::File;
 use std::io::{Seek, SeekFrom, Write};
 use std::path::{Path, PathBuf};
@@ -15,6 +18,8 @@ use door::{
     BriefPage, CardOptions, Clock, Door, Gathered, HandoverForm, PaperReader, PhotoSize, Refusal,
     ReportOptions, Request, Response,
 };
+use shared::Shared;
+use started::Started;
 use tauri::http::{Response as Answer, StatusCode, header};
 use tauri::ipc::{InvokeBody, Request as Call};
 use tauri::{AppHandle, Manager, State};
@@ -217,14 +222,8 @@ fn receive_book(
 }
 
 /// Where the shelf stands: `--shelf DIR`, else the folder that the system gives the program.
-fn shelf(app: &AppHandle) -> PathBuf {
-    let mut words = std::env::args_os().skip(1);
-    while let Some(word) = words.next() {
-        if word == "--shelf" {
-            return words.next().map(PathBuf::from).unwrap_or_default();
-        }
-    }
-    app.path().app_data_dir().unwrap_or_default().join("shelf")
+fn shelf(app: &AppHandle, named: Option<PathBuf>) -> PathBuf {
+    named.unwrap_or_else(|| app.path().app_data_dir().unwrap_or_default().join("shelf"))
 }
 
 /// Answers `photo://localhost/HASH/thumb` and `…/full`.
@@ -265,7 +264,10 @@ pub fn run() {
             save_report,
             hand_over,
             bring_book,
-            receive_book
+            receive_book,
+            shared::shared,
+            shared::take_shared,
+            shared::leave_shared
         ])
         .register_asynchronous_uri_scheme_protocol("photo", |context, request, responder| {
             let app = context.app_handle().clone();
@@ -274,8 +276,10 @@ pub fn run() {
             });
         })
         .setup(|app| {
-            let opened = Door::open(&shelf(app.handle()), Clock::Device);
-            app.manage(Opened(Mutex::new(opened)));
+            let started = Started::read(std::env::args_os().skip(1));
+            let shelf = shelf(app.handle(), started.shelf);
+            app.manage(Opened(Mutex::new(Door::open(&shelf, Clock::Device))));
+            app.manage(Shared::new(&shelf, started.files));
             app.manage(Turn::default());
             app.manage(Brought::default());
             // The models come with the program where the system unpacks its resources, or lie beside it.

@@ -363,19 +363,6 @@ fn found(text: &str, item: &impl Fn(&String) -> ItemForm) -> FoundForm {
     FoundForm { item: item(&next()), finding: next(), value: next() }
 }
 
-/// All bytes of a plain file that is no larger than any paper or card may be; both are looked at before it is opened,
-/// because a pipe may never end and a large file would take as much memory.
-fn read_file(path: &Path) -> Result<Vec<u8>, Refusal> {
-    let name = path.display().to_string();
-    let refused = |error: std::io::Error| door::refuse_file(&name, &error);
-    let about = std::fs::metadata(path).map_err(refused)?;
-    if !about.is_file() {
-        return Err(refuse("no-plain-file", &[("path", &name)]));
-    }
-    door::check_file_size(about.len())?;
-    std::fs::read(path).map_err(refused)
-}
-
 /// The text of the first square in a picture or a PDF.
 fn scan(bytes: &[u8]) -> Result<String, Refusal> {
     let texts = door::scan_card(bytes)?;

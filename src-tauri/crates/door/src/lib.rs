@@ -53,7 +53,7 @@ pub use request::{
     VinShown,
 };
 pub use response::*;
-pub use save::{refuse_file, save};
+pub use save::{read_file, refuse_file, save};
 pub use screens::{codes_of_text as read_codes, refuse_elsewhere, vin_view as read_vin};
 pub use typed::{
     AnswerForm, AnswerKey, BoughtForm, DrivenForm, EndForm, FoundForm, FuelForm, HandoverForm, HereForm,

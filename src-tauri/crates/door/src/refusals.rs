@@ -73,6 +73,7 @@ pub const REFUSALS: &[(&str, &[&str])] = &[
     ("not-an-image", &[]),
     ("image-foreign", &["format"]),
     ("image-too-large", &["width", "height", "most"]),
+    ("no-plain-file", &["path"]),
     ("file-too-large", &["most"]),
     ("image-damaged", &[]),
     ("image-unsupported", &[]),

@@ -1,4 +1,4 @@
-//! Files that the owner asked for.
+//! Files that the owner asked for, and those that he names.
 
 use std::fmt::Display;
 use std::io::Write;
@@ -23,4 +23,17 @@ pub fn save(path: &Path, bytes: &[u8]) -> Result<String, Refusal> {
 /// A file or folder that the system refuses.
 pub fn refuse_file(path: &str, reason: &dyn Display) -> Refusal {
     Refusal::new("file").with("path", path).with("reason", reason)
+}
+
+/// All bytes of a plain file that is no larger than any paper or card may be; both are looked at before it is opened,
+/// because a pipe may never end and a large file would take as much memory.
+pub fn read_file(path: &Path) -> Result<Vec<u8>, Refusal> {
+    let name = path.display().to_string();
+    let refused = |error: std::io::Error| refuse_file(&name, &error);
+    let about = std::fs::metadata(path).map_err(refused)?;
+    if !about.is_file() {
+        return Err(Refusal::new("no-plain-file").with("path", &name));
+    }
+    crate::check_file_size(about.len())?;
+    std::fs::read(path).map_err(refused)
 }

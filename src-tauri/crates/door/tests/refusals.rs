@@ -12,8 +12,10 @@ use door::{
 use words::{Arg, Words};
 
 /// What the faces refuse by themselves.
-const OF_THE_FACES: [&str; 10] = [
-    "no-plain-file",
+const OF_THE_FACES: [&str; 12] = [
+    "shared-begun",
+    "shared-not-copied",
+    "shared-too-many",
     "shelf-empty",
     "which-vehicle",
     "no-such-vehicle",

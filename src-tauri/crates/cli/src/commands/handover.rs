@@ -10,7 +10,7 @@ use door::{
     ReceivedView, Refusal, Request, Response, WriterView,
 };
 
-use super::{Outcome, Terminal, print_line, read_file, refuse, scan, strange};
+use super::{Outcome, Terminal, print_line, refuse, scan, strange};
 use crate::args::HandoverArgs;
 use crate::say;
 use crate::say::card::harmless;
@@ -222,7 +222,7 @@ pub(super) fn text_of(card: &str) -> Result<String, Refusal> {
     if card.len() >= 4_096 || !path.is_file() {
         return Ok(card.to_owned());
     }
-    let bytes = read_file(path)?;
+    let bytes = door::read_file(path)?;
     // A text file holds the text of the square itself.
     match std::str::from_utf8(&bytes) {
         Ok(text) if !text.starts_with("%PDF-") => Ok(text.to_owned()),

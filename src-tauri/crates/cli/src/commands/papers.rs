@@ -6,7 +6,7 @@ use std::process::ExitCode;
 use door::{Clock, FiledView, PaperReader, ReceiptView, Refusal, Request, ToRead, WantedFile};
 use words::Words;
 
-use super::{Outcome, Terminal, print_json, print_line, read_file};
+use super::{Outcome, Terminal, print_json, print_line};
 use crate::args::Args;
 use crate::say;
 
@@ -49,7 +49,7 @@ impl Terminal<'_> {
 
     /// Takes one file into the tray, and says so when the book has it already.
     fn take_in(&mut self, book: &str, path: &Path) -> Result<FiledView, Refusal> {
-        let taken = self.door.take_in(book, &read_file(path)?)?;
+        let taken = self.door.take_in(book, &door::read_file(path)?)?;
         if !is_new(&taken) {
             self.say_of(path, "cli-paper-known");
         }
@@ -91,7 +91,7 @@ fn is_new(filed: &FiledView) -> bool {
 /// its JSON is a list with an answer a page.
 pub fn read_receipt(words: &Words, args: &Args, file: &Path, models: Option<&Path>) -> Outcome {
     let today = args.today.map_or(Clock::Device, Clock::Fixed).today();
-    let pictures = ToRead::file(&read_file(file)?, today)?;
+    let pictures = ToRead::file(&door::read_file(file)?, today)?;
     let reader = PaperReader::new(models);
     let read = |wanted: &ToRead| reader.read(wanted, &|| false);
     match &pictures {

@@ -117,6 +117,9 @@ refusal-too-many-pages = The document has more than { $most } pages; save those 
 refusal-no-plain-file = ‘{ $path }’ is no file that can be read from its beginning to its end; name a photo or a document.
 # $most: in MiB
 refusal-file-too-large = The file is larger than { $most } MiB; save the photo smaller.
+refusal-shared-begun = The program ended while it took this file in; look into the tray, and share it once more if it is not there.
+refusal-shared-not-copied = The other app did not hand this file over; share it once more, or save it on the device and choose it at the counter.
+refusal-shared-too-many = So many files wait that no more were taken; share the others once these are in the tray.
 refusal-image-damaged = The picture is damaged or cut short; copy it once more from where it was taken.
 refusal-image-unsupported = The picture is of a rare kind that cannot be opened; save it as a plain JPEG.
 refusal-document-damaged = The PDF cannot be opened: it is damaged, locked or too large; save it anew without a password, or photograph it.
