@@ -55,6 +55,12 @@ describe('in a browser', () => {
     expect(fetched.mock.calls[0]).toEqual(['/read?book=b&paper=p+1', { method: 'POST', signal: stopping.signal }]);
   });
 
+  it('nobody shares with a page in a browser', async () => {
+    const { fetched, sharedPapers } = await openDoor(() => Promise.reject(new TypeError()));
+    expect(await sharedPapers()).toEqual([]);
+    expect(fetched).not.toHaveBeenCalled();
+  });
+
   it('corners that were found come out, or none', async () => {
     const { fetched, foundCorners } = await openDoor(async () => Response.json([[0.2, 0.2], [0.8, 0.2], [0.8, 0.8], [0.2, 0.8]]));
     expect((await foundCorners('b', 'p 1'))?.[2]).toEqual([0.8, 0.8]);
@@ -133,6 +139,19 @@ describe('in the window', () => {
     await expect(reading).rejects.toMatchObject({ name: 'AbortError' });
     expect(invoked.mock.calls.map(([command]) => command)).toEqual(['read_paper', 'stop_reading']);
     expect(invoked.mock.calls[0]?.[1]).toEqual({ book: 'b', paper: 'p' });
+  });
+
+  it('what was shared is listed, and taken in or left out one by one', async () => {
+    const replies: unknown[] = [[{ id: '1', name: '' }], { answer: 'filed', papers: ['p'], warnings: [] }, null];
+    const { invoked, leaveShared, sharedPapers, takeShared } = await openDoor(async () => replies.shift());
+    expect(await sharedPapers()).toEqual([{ id: '1', name: '' }]);
+    expect(await takeShared('b', '1')).toMatchObject({ papers: ['p'] });
+    await leaveShared('2');
+    expect(invoked.mock.calls.map(([command, body]) => [command, body])).toEqual([
+      ['shared', {}],
+      ['take_shared', { book: 'b', id: '1' }],
+      ['leave_shared', { id: '2' }],
+    ]);
   });
 
   it('a large book file crosses piece by piece', async () => {

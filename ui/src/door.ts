@@ -80,6 +80,28 @@ export async function takeIn(book: string, file: Blob): Promise<Named<'filed'>> 
   return answer as Named<'filed'>;
 }
 
+/** A paper that waits to be taken in: another app shared it, or it was named when the program was started. */
+export interface SharedPaper {
+  id: string;
+  /** What its owner calls it; empty where nobody told. */
+  name: string;
+}
+
+/** What waits to be taken in; in a browser, with which nobody shares, nothing. Throws `Refused`. */
+export async function sharedPapers(): Promise<SharedPaper[]> {
+  return inWindow ? fromWindow<SharedPaper[]>(invoke('shared')) : [];
+}
+
+/** Takes one of what waits into the tray of a book. Only in the window. Throws `Refused`. */
+export async function takeShared(book: string, id: string): Promise<Named<'filed'>> {
+  return (await fromWindow<Response>(invoke('take_shared', { book, id }))) as Named<'filed'>;
+}
+
+/** Leaves one of what waits out, for good. Only in the window. Throws `Refused`. */
+export function leaveShared(id: string): Promise<void> {
+  return fromWindow<void>(invoke('leave_shared', { id }));
+}
+
 /**
  * Reads a paper, until `signal` is aborted. Throws `Refused`, or the signal's reason.
  */

@@ -228,6 +228,16 @@ export interface Words {
   'take-stopped': 'count';
   'photo-progress': 'done' | 'total';
   'photo-known': 'count';
+  'shared': never;
+  'shared-nth': 'number';
+  'shared-which': 'count';
+  'shared-later': never;
+  'shared-waits': 'count';
+  'shared-waits-for-car': 'count';
+  'shared-choose': never;
+  'shared-take': never;
+  'shared-leave': 'count';
+  'shared-filed': 'count' | 'car';
   'paper-open': 'day';
   'paper-missing': 'day';
   'paper-open-page': 'day' | 'page';

@@ -1,13 +1,19 @@
 // Taking papers in: one file after the other, so that each that is refused is told by name and stops none of the rest.
 
 import { NOT_A_FILE, refusalOf, takeIn } from '../../door';
-import type { Refusal } from '../../door/types';
+import type { FiledView, Refusal } from '../../door/types';
 
 /** What was chosen, pasted or dropped. */
 export interface Given {
   files: File[];
   /** The names of folders, of which nothing can be taken in. */
   folders: string[];
+}
+
+/** One thing that can be taken into the tray of a book. */
+export interface Takable {
+  name: string;
+  take: (book: string) => Promise<FiledView>;
 }
 
 export class Intake {
@@ -19,18 +25,29 @@ export class Intake {
   /** How many files were left out because the owner stopped. */
   left = $state(0);
   refused = $state.raw<{ name: string; refusal: Refusal }[]>([]);
-  #queue: File[] = [];
+  #queue: Takable[] = [];
   #stopping = false;
 
   /** Takes files into the tray of a book and gives the lines of their papers; files that come meanwhile go with the first. */
   async run(book: string, { files, folders }: Given): Promise<string[]> {
-    if (files.length + folders.length === 0) return [];
+    const takables = files.map((file) => ({ name: file.name, take: (into: string) => takeIn(into, file) }));
+    return this.take(book, takables, folders);
+  }
+
+  /** The same with whatever can be taken in. */
+  async take(book: string, takables: Takable[], folders: string[] = []): Promise<string[]> {
+    if (takables.length + folders.length === 0) return [];
     const running = this.total > 0;
-    if (!running) [this.done, this.known, this.left, this.refused, this.#stopping] = [0, 0, 0, [], false];
+    if (!running) this.clear();
     for (const name of folders) this.#refuse(name, { code: NOT_A_FILE, values: {}, can_keep: false });
-    this.#queue.push(...files);
-    this.total += files.length;
-    return running || files.length === 0 ? [] : this.#takeAll(book);
+    this.#queue.push(...takables);
+    this.total += takables.length;
+    return running || takables.length === 0 ? [] : this.#takeAll(book);
+  }
+
+  /** Forgets what came of the last time. */
+  clear(): void {
+    [this.done, this.known, this.left, this.refused, this.#stopping] = [0, 0, 0, [], false];
   }
 
   /** Stops after the file that is under way. */
@@ -40,8 +57,8 @@ export class Intake {
 
   async #takeAll(book: string): Promise<string[]> {
     const taken: string[] = [];
-    for (let file = this.#queue.shift(); file && !this.#stopping; file = this.#queue.shift()) {
-      taken.push(...(await this.#take(book, file)));
+    for (let next = this.#queue.shift(); next && !this.#stopping; next = this.#queue.shift()) {
+      taken.push(...(await this.#take(book, next)));
       this.done += 1;
     }
     this.left = this.total - this.done;
@@ -49,13 +66,13 @@ export class Intake {
     return taken;
   }
 
-  async #take(book: string, file: File): Promise<string[]> {
+  async #take(book: string, { name, take }: Takable): Promise<string[]> {
     try {
-      const { papers, warnings } = await takeIn(book, file);
+      const { papers, warnings } = await take(book);
       this.known += warnings.filter((warning) => warning === 'paper-known').length;
       return papers;
     } catch (thrown) {
-      this.#refuse(file.name, refusalOf(thrown));
+      this.#refuse(name, refusalOf(thrown));
       return [];
     }
   }

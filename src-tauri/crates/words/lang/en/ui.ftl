@@ -383,6 +383,32 @@ photo-known = { $count ->
     [one] One of the photos is in the book already; it is the same paper.
    *[other] { $count } of the photos are in the book already; they are the same papers.
 }
+# What another app shares with this one. $count: how many files; $car: what its household calls it
+shared = Shared files
+shared-nth = Shared file { $number }
+shared-which = { $count ->
+    [one] For which car is the shared file?
+   *[other] For which car are the { $count } shared files?
+}
+shared-later = Later
+shared-waits = { $count ->
+    [one] One shared file waits.
+   *[other] { $count } shared files wait.
+}
+shared-waits-for-car = { $count ->
+    [one] One shared file waits for a car: open its book, and the file goes into its tray.
+   *[other] { $count } shared files wait for a car: open its book, and they go into its tray.
+}
+shared-choose = Choose the car
+shared-take = Take in what waits
+shared-leave = { $count ->
+    [one] Leave it out
+   *[other] Leave them out
+}
+shared-filed = { $count ->
+    [one] One shared paper is in the tray of { $car }.
+   *[other] { $count } shared papers are in the tray of { $car }.
+}
 paper-open = Open the paper of { $day }
 paper-missing = The photo of { $day } is not on this device
 paper-open-page = Open the paper of { $day }, page { $page }
