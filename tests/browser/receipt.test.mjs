@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { browser, folder, holds, listen, serve, wellkept } from './support.mjs';
+import { browser, drawSlip, folder, holds, listen, serve, wellkept } from './support.mjs';
 
 const TODAY = '2026-06-01';
 const shelf = folder();
@@ -11,13 +11,6 @@ let server;
 let chromium;
 let page;
 let complaints;
-
-// An invented shop; the gross of two lines of goods is the total.
-const SLIP = `<body style="margin:60px;font:26px monospace;background:#fff;color:#111">
-  <p style="font-size:34px">HOLLIN LANE MOTOR PARTS</p><p>4 Hollin Lane, Otterby</p><p>Date 28/05/2026 14:07</p>
-  <table style="width:100%"><tr><td>Oil filter 4471-B<td align="right">9.65<tr><td>Air filter 2208-A<td align="right">18.45</table>
-  <table style="width:100%;font-size:32px;margin-top:30px"><tr><td><b>TOTAL GBP</b><td align="right"><b>28.10</b></table>
-  <p>VAT 20% included 4.68</p><p>Card 28.10</p></body>`;
 
 before(async () => {
   wellkept('--shelf', shelf.path, '--today', TODAY, 'demo');
@@ -41,10 +34,7 @@ const group = (name) => page.getByRole('group', { name, exact: true });
 
 test('a photographed receipt is read, and nothing is written yet', async () => {
   const slip = join(shelf.path, 'slip.jpg');
-  const paper = await chromium.newPage({ viewport: { width: 780, height: 760 } });
-  await paper.setContent(SLIP);
-  await paper.screenshot({ path: slip, type: 'jpeg', quality: 90 });
-  await paper.close();
+  await drawSlip(chromium, slip, '28/05/2026');
   await page.evaluate(() => { location.hash = '#/counter'; });
   const papers = page.getByRole('button', { name: /^Open the paper of/ });
   await papers.first().waitFor();

@@ -52,6 +52,21 @@ export const browser = () => chromium.launch(CHROMIUM);
 /** A browser with a profile of its own, which outlasts it. */
 export const browserOn = (profile) => chromium.launchPersistentContext(profile, CHROMIUM);
 
+/**
+ * Draws the receipt of an invented shop, `day` as `28/05/2026`, and photographs it. The gross of its two lines of goods
+ * is the total.
+ */
+export async function drawSlip(chromium, path, day) {
+  const paper = await chromium.newPage({ viewport: { width: 780, height: 760 } });
+  await paper.setContent(`<body style="margin:60px;font:26px monospace;background:#fff;color:#111">
+    <p style="font-size:34px">HOLLIN LANE MOTOR PARTS</p><p>4 Hollin Lane, Otterby</p><p>Date ${day} 14:07</p>
+    <table style="width:100%"><tr><td>Oil filter 4471-B<td align="right">9.65<tr><td>Air filter 2208-A<td align="right">18.45</table>
+    <table style="width:100%;font-size:32px;margin-top:30px"><tr><td><b>TOTAL GBP</b><td align="right"><b>28.10</b></table>
+    <p>VAT 20% included 4.68</p><p>Card 28.10</p></body>`);
+  await paper.screenshot({ path, type: 'jpeg', quality: 90 });
+  await paper.close();
+}
+
 /** Kills every process that was started with this folder in its command line, so that it has no time for anything. */
 export function killAllOn(folder) {
   for (const id of readdirSync('/proc').filter((name) => /^\d+$/.test(name))) {
