@@ -10,7 +10,8 @@ import { chromium } from 'playwright-core';
 
 export const WELLKEPT = process.env.WELLKEPT;
 
-const AXE = readFileSync(createRequire(new URL('../../ui/', import.meta.url)).resolve('axe-core/axe.min.js'), 'utf8');
+/** The script of axe, to be run in a page. */
+export const AXE = readFileSync(createRequire(new URL('../../ui/', import.meta.url)).resolve('axe-core/axe.min.js'), 'utf8');
 
 export function folder() {
   const path = mkdtempSync(join(tmpdir(), 'wellkept-test-'));

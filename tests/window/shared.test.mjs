@@ -5,6 +5,7 @@ import { copyFileSync, mkdirSync, readdirSync, renameSync, writeFileSync } from 
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { after, before, test } from 'node:test';
+import { AXE } from '../browser/support.mjs';
 import { addCar, folder, go, openWindow, says } from './support.mjs';
 
 /** Real pictures that differ; what is on them does not matter here. */
@@ -38,6 +39,17 @@ async function share(name, as) {
   await window.execute(() => { window.dispatchEvent(new Event('shared')); });
 }
 
+/** What axe finds on the page, by the levels that all places keep to. */
+async function faults() {
+  await window.execute(AXE);
+  const values = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+  const found = await window.executeAsync((runOnly, done) => {
+    globalThis.axe.run(document, { runOnly }).then(({ violations, passes }) => done({ violations: violations.map(({ id }) => id), passes: passes.length }));
+  }, { type: 'tag', values });
+  assert.ok(found.passes > 0, 'axe looked at something');
+  return found.violations;
+}
+
 test('without a car everything waits', async () => {
   await says(window, '2 shared files wait for a car');
   assert.deepEqual(readdirSync(shared).sort(), ['001.paper', '002.paper', '003.part']);
@@ -48,6 +60,7 @@ test('with its car the photo arrives in the tray, and the broken file is refused
   await says(window, 'One shared paper is in the tray of Thistle.');
   await says(window, /Shared file 2\s+The file is no JPEG, PNG or WebP photo and no PDF/);
   assert.deepEqual(readdirSync(shared), ['003.part'], 'what is half copied is not touched');
+  assert.deepEqual(await faults(), []);
   await button('Sort them out').click();
   await says(window, 'One paper waits in the tray.');
   await window.$('button[aria-label^="Open the paper of"] img').waitForDisplayed();
@@ -65,6 +78,7 @@ test('of two cars one is chosen before anything is taken in', async () => {
   await share('128x128@2x.png', '005');
   await window.$('dialog').waitForDisplayed();
   await says(window, 'For which car is the shared file?');
+  assert.deepEqual(await faults(), []);
   assert.ok(readdirSync(shared).includes('005.paper'));
   await button('Later').click();
   await says(window, 'One shared file waits.');
