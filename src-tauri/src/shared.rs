@@ -46,8 +46,8 @@ enum Copied {
     Begun,
     /// It was larger than any paper may be.
     TooLarge,
-    /// The other app did not hand it over, or the disk did not take it.
-    NotCopied,
+    /// It did not arrive: the other app did not hand it over, or the disk did not take it.
+    Lost,
     /// So many waited that it found no room, and others perhaps with it.
     TooMany,
 }
@@ -64,7 +64,7 @@ impl Copied {
         ("paper", Copied::Whole),
         ("begun", Copied::Begun),
         ("too-large", Copied::TooLarge),
-        ("not-copied", Copied::NotCopied),
+        ("not-copied", Copied::Lost),
         ("too-many", Copied::TooMany),
     ];
 
@@ -81,7 +81,7 @@ impl Copied {
             // Nothing is left of it but that it was larger than everything that is accepted.
             Copied::TooLarge => door::check_file_size(u64::MAX).err(),
             Copied::Begun => Some(refuse("shared-begun")),
-            Copied::NotCopied => Some(refuse("shared-not-copied")),
+            Copied::Lost => Some(refuse("shared-not-copied")),
             Copied::TooMany => Some(refuse("shared-too-many")),
         }
     }

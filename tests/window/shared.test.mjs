@@ -32,10 +32,15 @@ after(async () => {
 
 const button = (text) => window.$(`button=${text}`);
 
-/** Shares a picture while the window is open, and says so as the app does on Android. */
-async function share(name, as) {
+/** Lays a picture down as the app does on Android: under its name only when it is whole. */
+function lay(name, as) {
   copyFileSync(picture(name), join(shared, `${as}.part`));
   renameSync(join(shared, `${as}.part`), join(shared, `${as}.paper`));
+}
+
+/** Shares a picture while the window is open, and says so as the app does on Android. */
+async function share(name, as) {
+  lay(name, as);
   await window.execute(() => { window.dispatchEvent(new Event('shared')); });
 }
 
@@ -72,6 +77,12 @@ test('what is shared while the tray is open shows there', async () => {
   await button('Close').click();
 });
 
+test('what was shared while the window was out of sight is found when it comes back', async () => {
+  lay('icon.png', '0041');
+  await window.execute(() => { document.dispatchEvent(new Event('visibilitychange')); });
+  await says(window, '3 papers wait in the tray.');
+});
+
 test('of two cars one is chosen before anything is taken in', async () => {
   await go(window, 'add');
   await addCar(window, 'Bramble', '12300');
@@ -87,7 +98,7 @@ test('of two cars one is chosen before anything is taken in', async () => {
   await window.$('dialog').$('button*=Thistle').click();
   await says(window, 'One shared paper is in the tray of Thistle.');
   await button('Sort them out').click();
-  await says(window, '3 papers wait in the tray.');
+  await says(window, '4 papers wait in the tray.');
 });
 
 test('what was shared by mistake is left out', async () => {
