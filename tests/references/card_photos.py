@@ -1,6 +1,9 @@
 """What a phone makes of a printed card: tilt, turn, blur, glare, dirt and JPEG, each up to a stated bound.
 
-As a program it prints how many of so many photographs each reader reads, by size of the card and by severity:
+Dirt is one of two things. A stain lies in one place, as from a drop or a thumb. Smears lie all over the square: they touch
+far more of its codewords than their area says, and more than error correction M can mend (15 % of them, ISO/IEC 18004).
+
+As a program it prints how many of so many photographs each reader reads, by kind of dirt and by severity:
 `python card_photos.py PDF PAGE COUNT [FOLDER]`; the photographs stay in the folder, if one is given.
 """
 
@@ -19,7 +22,7 @@ DPI = 508
 MODULE = 0.40 / 25.4 * DPI
 # The bounds at severity 1.
 TILT, TURN, BLUR, GLARE, DIRT, QUALITY = 25.0, 12.0, 0.2, 0.6, 0.12, 60
-# How dark a smear leaves white paper, as a share of its light.
+# How dark dirt leaves white paper, as a share of its light.
 SMEAR = 0.45
 PAPER = 238
 
@@ -39,13 +42,13 @@ def square_of(picture):
     return min(xs), min(ys), max(xs), max(ys)
 
 
-def photograph(picture, place, seed, severity):
+def photograph(picture, place, seed, severity, soiled):
     """The card as it comes out of a phone, the square and a third of its side around it, as JPEG bytes."""
     chance = np.random.default_rng(seed)
     left, top, right, bottom = place
     side = right - left
     light = picture.astype(np.float32) * (PAPER / 255)
-    light = dirtied(light, place, DIRT * severity, chance)
+    light = darkened(light, soiled(light.shape, place, DIRT * severity, chance))
     around = side // 3
     light = cv2.copyMakeBorder(light, around, around, around, around, cv2.BORDER_CONSTANT, value=PAPER)
     light = light[top : bottom + 2 * around, left : right + 2 * around]
@@ -57,17 +60,33 @@ def photograph(picture, place, seed, severity):
     return cv2.imencode(".jpg", np.clip(light, 0, 255).astype(np.uint8), [cv2.IMWRITE_JPEG_QUALITY, quality])[1].tobytes()
 
 
-def dirtied(light, place, share, chance):
-    """Smears of two to five modules across that cover this share of the square, dark on white and unseen on black."""
+def stained(shape, place, share, chance):
+    """One stain, round or longer than wide, that covers this share of the square and lies all on it."""
     left, top, right, bottom = place
-    mask = np.zeros(light.shape, np.uint8)
+    mask = np.zeros(shape, np.uint8)
+    radius, stretch = (right - left) * np.sqrt(share / np.pi), np.sqrt(chance.uniform(0.7, 1.4))
+    axes = (int(radius * stretch), int(radius / stretch))
+    far = max(axes)
+    middle = (int(chance.uniform(left + far, right - far)), int(chance.uniform(top + far, bottom - far)))
+    return cv2.ellipse(mask, middle, axes, chance.uniform(0, 180), 0, 360, 255, -1)
+
+
+def smeared(shape, place, share, chance):
+    """Smears of two to five modules across that cover this share of the square."""
+    left, top, right, bottom = place
+    mask = np.zeros(shape, np.uint8)
     square = mask[top:bottom, left:right]
     while square.mean() < 255 * share:
         middle = (int(chance.uniform(left, right)), int(chance.uniform(top, bottom)))
         axes = (int(MODULE * chance.uniform(1, 2.5)), int(MODULE * chance.uniform(1, 2.5)))
         cv2.ellipse(mask, middle, axes, chance.uniform(0, 180), 0, 360, 255, -1)
-    smear = cv2.GaussianBlur(mask.astype(np.float32) / 255, (0, 0), MODULE / 3)
-    return light * (1 - (1 - SMEAR) * smear)
+    return mask
+
+
+def darkened(light, mask):
+    """Dirt with soft edges, dark on white and unseen on black."""
+    dirt = cv2.GaussianBlur(mask.astype(np.float32) / 255, (0, 0), MODULE / 3)
+    return light * (1 - (1 - SMEAR) * dirt)
 
 
 def tilted(light, severity, chance):
@@ -113,14 +132,16 @@ def zbar_reads(photo, text):
 def main(pdf, page, count, folder=None):
     picture = render(pdf, page)
     text, place = zxingcpp.read_barcodes(picture)[0].text, square_of(picture)
-    for severity in (0.5, 1.0):
-        photos = [photograph(picture, place, seed, severity) for seed in range(int(count))]
-        if folder:
-            for seed, photo in enumerate(photos):
-                Path(folder, f"{Path(pdf).stem}-{severity}-{seed}.jpg").write_bytes(photo)
-        zxing = sum(zxing_reads(photo, text) for photo in photos)
-        zbar = sum(zbar_reads(photo, text) for photo in photos)
-        print(f"{pdf} severity {severity}: zxing-cpp {zxing}, zbar {zbar} of {count}")
+    for soiled in (stained, smeared):
+        for severity in (0.5, 1.0):
+            photos = [photograph(picture, place, seed, severity, soiled) for seed in range(int(count))]
+            if folder:
+                for seed, photo in enumerate(photos):
+                    name = f"{Path(pdf).stem}-{soiled.__name__}-{severity}-{seed}.jpg"
+                    Path(folder, name).write_bytes(photo)
+            zxing = sum(zxing_reads(photo, text) for photo in photos)
+            zbar = sum(zbar_reads(photo, text) for photo in photos)
+            print(f"{pdf} {soiled.__name__}, severity {severity}: zxing-cpp {zxing}, zbar {zbar} of {count}")
 
 
 if __name__ == "__main__":
