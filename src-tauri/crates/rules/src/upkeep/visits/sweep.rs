@@ -75,11 +75,10 @@ impl Field {
         let mut made: Vec<(usize, Option<usize>)> = Vec::new();
         let mut cut = false;
         for slot in self.calendar.slots() {
-            let ahead = &self.ahead[slot];
-            let step = Step { slot, groups: &self.groups, visit: self.visit, ahead, below };
+            let step = Step::new(slot, &self.groups, self.visit, &self.ahead[slot], below);
             let first = made.len();
             made.extend(ways.made().map(|before| (slot, before)));
-            ways.go_on(step, self.calendar.is_pinned(slot), first, &mut next);
+            ways.go_on(&step, self.calendar.is_pinned(slot), first, &mut next);
             std::mem::swap(&mut ways, &mut next);
             cut |= ways.keep(most);
         }

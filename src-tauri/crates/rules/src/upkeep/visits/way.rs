@@ -42,25 +42,55 @@ struct Way {
 #[derive(Debug, Default)]
 pub(super) struct Ways {
     ways: Vec<Way>,
-    /// By way, by group and by slot, the openings that may be the last of their group. Every group has at least one.
+    /// By way, by group and the latest first, the openings that may be the last of their group. Every group has at
+    /// least one.
     lasts: Vec<Last>,
     /// By way and by group, where its openings end and those of the next begin.
     ends: Vec<usize>,
 }
 
 /// A slot in which ways go on.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug)]
 pub(super) struct Step<'a> {
-    /// The slot.
-    pub slot: usize,
-    /// The groups of jobs.
-    pub groups: &'a [Group],
+    slot: usize,
+    groups: Vec<GroupHere<'a>>,
     /// What a visit costs.
-    pub visit: i64,
+    visit: i64,
     /// By slot of the last visit, what is sure to come on top of a way's least.
-    pub ahead: &'a [i64],
+    ahead: &'a [i64],
     /// What a way must stay below to be followed.
-    pub below: i64,
+    below: i64,
+}
+
+/// A group of jobs in a slot.
+#[derive(Debug, Clone, Copy)]
+struct GroupHere<'a> {
+    opening: i64,
+    /// Whether it has to be opened here.
+    pinned: bool,
+    /// By slot of an opening, what is pending when the slot after this one comes next.
+    pending: &'a [i64],
+    /// By slot of an opening, what is pending for ever.
+    rest: &'a [i64],
+}
+
+impl<'a> Step<'a> {
+    /// The step in this slot.
+    pub(super) fn new(
+        slot: usize,
+        groups: &'a [Group],
+        visit: i64,
+        ahead: &'a [i64],
+        below: i64,
+    ) -> Step<'a> {
+        let here = |group: &'a Group| GroupHere {
+            opening: group.opening,
+            pinned: group.pinned[slot],
+            pending: group.pending(slot + 1),
+            rest: &group.rest,
+        };
+        Step { slot, groups: groups.iter().map(here).collect(), visit, ahead, below }
+    }
 }
 
 impl Ways {
@@ -87,15 +117,16 @@ impl Ways {
     /// Goes on from each of these ways with a visit, the first of them at the place `made` in the record, and, unless
     /// there has to be one, without: as far as the bound lets them, the most promising first, and none that another
     /// beats.
-    pub(super) fn go_on(&self, step: Step<'_>, pinned: bool, made: usize, into: &mut Ways) {
+    pub(super) fn go_on(&self, step: &Step<'_>, pinned: bool, made: usize, into: &mut Ways) {
         into.ways.clear();
         into.lasts.clear();
         into.ends.clear();
         for (way, made) in self.ways.iter().zip(made..) {
+            let carried = into.carry(self.by_group(way), step);
+            into.visit(way, self.by_group(way), carried.clone(), step, made);
             if !pinned {
-                into.follow(way, self.by_group(way), step, None);
+                into.take(Way { ends: carried, ..*way }, step);
             }
-            into.follow(way, self.by_group(way), step, Some(made));
         }
         into.ways.sort_by_key(|way| way.in_all);
         into.drop_beaten();
@@ -108,72 +139,67 @@ impl Ways {
         cut
     }
 
-    /// Takes in the way that goes on from this one, with the visit `made` or without one. Which groups the visit opens
-    /// is left open, save those with a job that is pinned to it.
-    fn follow<'a>(
-        &mut self,
-        way: &Way,
-        before: impl Iterator<Item = &'a [Last]>,
-        step: Step<'_>,
-        made: Option<usize>,
-    ) {
-        let visits = way.visits + made.map_or(0, |_| step.visit);
-        let (first, end, mut least, mut ended) = (self.lasts.len(), self.ends.len(), visits, visits);
-        self.ends.push(first);
-        for (group, before) in step.groups.iter().zip(before) {
-            let of_group = self.lasts.len();
-            if made.is_none() || !group.pinned[step.slot] {
-                self.carry(before, group.pending(step.slot + 1));
-            }
-            if made.is_some() {
-                let paid = before.first().map_or(0, |cheapest| cheapest.soon) + group.opening;
-                let soon = paid + group.pending(step.slot + 1)[step.slot];
-                self.open(
-                    of_group,
-                    Last { slot: step.slot, paid, soon, never: paid + group.rest[step.slot] },
-                );
-            }
-            // What is left of a group is in order: the first is the cheapest soon, the last the cheapest at the end.
-            least += self.lasts.get(of_group).map_or(0, |last| last.soon);
-            ended += self.lasts.last().map_or(0, |last| last.never);
-            self.ends.push(self.lasts.len());
-        }
-        let visited = if made.is_some() { step.slot } else { way.visited };
-        let in_all = least + step.ahead[visited];
-        if in_all < step.below {
-            let made = made.or(way.made);
-            self.ways.push(Way { made, visited, visits, least, ended, in_all, ends: end..self.ends.len() });
-        } else {
-            self.lasts.truncate(first);
-            self.ends.truncate(end);
-        }
-    }
-
-    /// Takes over the openings of a group, and forgets those that cannot be its last in the best plan.
+    /// Takes over the openings of a way, and forgets those that cannot be the last of their group in the best plan;
+    /// says where their ends stand.
     ///
     /// What an earlier opening loses against a later one grows with the time to the next, so that the earlier has to be
     /// ahead if that is soon.
-    fn carry(&mut self, before: &[Last], pending: &[i64]) {
-        let first = self.lasts.len();
-        for last in before {
-            let soon = last.paid + pending[last.slot];
-            self.forget_from(first, soon);
-            self.lasts.push(Last { soon, ..*last });
+    fn carry<'a>(&mut self, before: impl Iterator<Item = &'a [Last]>, step: &Step<'_>) -> Range<usize> {
+        let first = self.ends.len();
+        self.ends.push(self.lasts.len());
+        for (group, before) in step.groups.iter().zip(before) {
+            let mut cheapest = i64::MAX;
+            for last in before {
+                let soon = last.paid + group.pending[last.slot];
+                if soon < cheapest {
+                    cheapest = soon;
+                    self.lasts.push(Last { soon, ..*last });
+                }
+            }
+            self.ends.push(self.lasts.len());
         }
+        first..self.ends.len()
     }
 
-    /// Adds the latest opening of a group whose others begin at `first`: it has to be ahead of each if none follows.
-    fn open(&mut self, first: usize, last: Last) {
-        self.forget_from(first, last.soon);
-        if self.lasts[first..].last().is_none_or(|before| before.never > last.never) {
-            self.lasts.push(last);
+    /// Takes in the way that goes on from this one with a visit. Which groups that opens is left open, save those with
+    /// a job that is pinned to it.
+    fn visit<'a>(
+        &mut self,
+        way: &Way,
+        before: impl Iterator<Item = &'a [Last]>,
+        carried: Range<usize>,
+        step: &Step<'_>,
+        made: usize,
+    ) {
+        let first = self.ends.len();
+        self.ends.push(self.lasts.len());
+        for ((group, before), end) in step.groups.iter().zip(before).zip(carried.start..) {
+            let paid = before.last().map_or(0, |cheapest| cheapest.soon) + group.opening;
+            let (soon, never) = (paid + group.pending[step.slot], paid + group.rest[step.slot]);
+            let others = &self.lasts[self.ends[end]..self.ends[end + 1]];
+            let dearer = others.iter().take_while(|other| group.pinned || other.soon >= soon).count();
+            // The latest has to be ahead if none follows.
+            if others.get(dearer).is_none_or(|other| other.never > never) {
+                self.lasts.push(Last { slot: step.slot, paid, soon, never });
+            }
+            self.lasts.extend_from_within(self.ends[end] + dearer..self.ends[end + 1]);
+            self.ends.push(self.lasts.len());
         }
+        let (visits, ends) = (way.visits + step.visit, first..self.ends.len());
+        self.take(Way { made: Some(made), visited: step.slot, visits, ends, ..*way }, step);
     }
 
-    /// Forgets the latest openings from `first` on that are not cheaper soon than this.
-    fn forget_from(&mut self, first: usize, soon: i64) {
-        while self.lasts.len() > first && self.lasts[self.lasts.len() - 1].soon >= soon {
-            self.lasts.pop();
+    /// Takes in a way with its costs brought up to the slot that comes next, if the bound lets it.
+    fn take(&mut self, way: Way, step: &Step<'_>) {
+        let (mut least, mut ended) = (way.visits, way.visits);
+        // Of a group the earliest is the cheapest soon, the latest the cheapest at the end.
+        for lasts in self.by_group(&way) {
+            least += lasts.last().map_or(0, |last| last.soon);
+            ended += lasts.first().map_or(0, |last| last.never);
+        }
+        let in_all = least + step.ahead[way.visited];
+        if in_all < step.below {
+            self.ways.push(Way { least, ended, in_all, ..way });
         }
     }
 
