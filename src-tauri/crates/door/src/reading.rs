@@ -15,6 +15,7 @@ use paper::{Area, Prepared, Reader, Row, Stretch, Text};
 use rules::fuel::PumpUnit;
 use units::{Currency, Day, Distance, DistanceUnit, Money};
 
+use crate::car::Car;
 use crate::papers::{Intake, prepare_paper};
 use crate::screens::{measure_key, money_view};
 use crate::{
@@ -69,17 +70,7 @@ impl PaperReader {
     /// What a photo says. It stops soon after `stop` says so, and refuses with `stopped` then.
     pub fn read(&self, wanted: &ToRead, stop: &dyn Fn() -> bool) -> Result<ReceiptView, Refusal> {
         let mut go_on = |_| if stop() { ControlFlow::Break(()) } else { ControlFlow::Continue(()) };
-        let text = self.reader()?.read(&wanted.jpeg, &mut go_on)?;
-        let shops: Vec<_> = wanted.shops.iter().map(|name| KnownShop { name, country: None }).collect();
-        let numbers: Vec<_> = wanted.numbers.iter().map(String::as_str).collect();
-        let known = Known {
-            today: wanted.today,
-            currency: wanted.currency,
-            country: wanted.currency.and_then(country_of),
-            shops: &shops,
-            numbers: &numbers,
-        };
-        Ok(receipt_view(&text, &read(&text, &known)))
+        Ok(wanted.receipt(&self.reader()?.read(&wanted.jpeg, &mut go_on)?))
     }
 
     fn reader(&self) -> Result<&Reader, Refusal> {
@@ -107,6 +98,20 @@ impl ToRead {
             Intake::Document { pages, .. } => WantedFile::Pages(pages.iter().map(alone).collect()),
         })
     }
+
+    /// What the text on the photo comes to, with what is known beforehand.
+    fn receipt(&self, text: &Text) -> ReceiptView {
+        let shops: Vec<_> = self.shops.iter().map(|name| KnownShop { name, country: None }).collect();
+        let numbers: Vec<_> = self.numbers.iter().map(String::as_str).collect();
+        let known = Known {
+            today: self.today,
+            currency: self.currency,
+            country: self.currency.and_then(country_of),
+            shops: &shops,
+            numbers: &numbers,
+        };
+        receipt_view(text, &read(text, &known))
+    }
 }
 
 impl Door {
@@ -118,9 +123,6 @@ impl Door {
         };
         let bought = car.bought.iter().map(|purchase| &purchase.content);
         let fitted = car.visits.iter().map(|visit| &visit.content);
-        let parts = bought.clone().flat_map(|bought| &bought.parts);
-        let parts = parts.chain(fitted.clone().flat_map(|visit| &visit.parts));
-        let numbers = parts.map(|part| part.number.clone()).filter(|number| !number.is_empty());
         let shops = bought.clone().map(|bought| bought.shop.as_str());
         let shops = shops.chain(fitted.clone().map(|visit| visit.by.workshop()));
         let costs = fitted.filter_map(|visit| Some(visit.cost?.currency)).next_back();
@@ -129,9 +131,22 @@ impl Door {
             today: self.clock.today(),
             currency: costs.or_else(|| bought.filter_map(|bought| Some(bought.cost?.currency)).next_back()),
             shops: once_each(shops.map(str::to_owned)),
-            numbers: once_each(numbers),
+            numbers: once_each(numbers(&car).map(str::to_owned)),
         })
     }
+}
+
+/// Every number that the book has of a part for this car: those bought and fitted, and those in the notes, also the
+/// ones that a note warns of, because a receipt with one on it is when the warning is wanted.
+fn numbers(car: &Car) -> impl Iterator<Item = &str> {
+    let bought = car.bought.iter().flat_map(|purchase| &purchase.content.parts);
+    let fitted = car.visits.iter().flat_map(|visit| &visit.content.parts);
+    let had = bought.chain(fitted).map(|part| part.number.as_str());
+    let noted = car.part_notes.iter().flat_map(|note| {
+        let same = note.same.iter().map(|same| same.number.as_str());
+        [note.number.as_str(), note.instead.as_str()].into_iter().chain(same)
+    });
+    had.chain(noted)
 }
 
 /// The country that alone has this currency, whose order of day and month is then offered first. It is only where the
@@ -281,3 +296,7 @@ fn checked_view(check: &Check) -> CheckedView {
         agrees: check.agrees,
     }
 }
+
+#[cfg(test)]
+#[path = "reading_tests.rs"]
+mod tests;
