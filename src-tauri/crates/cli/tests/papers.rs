@@ -110,6 +110,36 @@ fn a_paper_says_that_it_was_tied_and_a_known_one_that_it_is_known() {
 }
 
 #[test]
+fn a_paper_that_stands_at_the_line_already_is_said_to_and_nothing_is_written() {
+    let desk = Desk::new();
+    let (first, second) = (desk.photo("one.png", 1), desk.photo("two.png", 2));
+    let (visit, other) = (desk.visit(), desk.visit());
+    desk.run(&["paper", "--visit", &visit], &[&first]);
+    let entries = || desk.ask_of("lines")["lines"].to_string();
+    let before = entries();
+    let again = desk.run(&["paper", "--visit", &visit], &[&first]);
+    assert_eq!((again.code, again.err.as_str()), (0, ""));
+    assert_eq!(again.out.lines().count(), 1, "{}", again.out);
+    assert!(
+        again.out.contains("one.png") && again.out.contains("stands at that line already"),
+        "{}",
+        again.out
+    );
+    let json = desk.run(&["paper", "--json", "--visit", &visit], &[&first]);
+    assert_eq!(json.code, 0, "{}", json.err);
+    let papers: Vec<String> = serde_json::from_str(&json.out).unwrap();
+    assert_eq!(papers.len(), 1, "a script is still told which paper it is");
+    assert_eq!(entries(), before);
+
+    // What stands at another line is refused as before, and what stands here keeps no other file out.
+    let elsewhere = desk.run(&["paper", "--visit", &other], &[&first]);
+    assert_eq!((elsewhere.code, elsewhere.err.lines().count()), (1, 1), "{}", elsewhere.err);
+    assert!(!elsewhere.out.contains("stands at that line already"), "{}", elsewhere.out);
+    let both = desk.run(&["paper", "--visit", &visit], &[&first, &second]);
+    assert!(both.code == 0 && both.out.contains("two.png’ is tied"), "{}", both.out);
+}
+
+#[test]
 fn a_bad_file_is_named_and_keeps_none_of_the_others_out() {
     let desk = Desk::new();
     let (first, second, bad) = (desk.photo("one.png", 1), desk.photo("two.png", 2), desk.path("bad.txt"));

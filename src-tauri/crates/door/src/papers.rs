@@ -102,6 +102,13 @@ impl Door {
         row.content.papers_mut().map(drop).ok_or_else(|| Refusal::new("other-kind"))
     }
 
+    /// Whether a paper stands at this line.
+    pub fn is_tied_to(&self, book: &str, paper: &str, line: &str) -> Result<bool, Refusal> {
+        let paper: SubjectId = paper.parse()?;
+        let mut content = self.shelf.line(book.parse()?, line.parse()?)?.content;
+        Ok(content.papers_mut().is_some_and(|papers| papers.contains(&paper)))
+    }
+
     /// Refuses a book that is not there, or that this device has handed over.
     pub(crate) fn check_writable(&self, book: BookId) -> Result<(), Refusal> {
         self.shelf.vehicle(book)?;

@@ -33,27 +33,36 @@ impl Terminal<'_> {
 
     /// The papers of one file, which wait in the tray where no line is named.
     fn paper_of(&mut self, book: &str, path: &Path, line: Option<&str>) -> Result<Vec<String>, Refusal> {
-        let taken = self.take_in(book, path)?;
-        if is_new(&taken) && line.is_none() {
-            self.say_of(path, "cli-paper-written");
-        }
-        if let Some(line) = line {
-            for paper in &taken.papers {
-                let (book, paper, line) = (book.to_owned(), paper.clone(), line.to_owned());
-                self.written(Request::TiePaper { book, paper, line })?;
-            }
-            self.say_of(path, "cli-paper-tied");
+        let taken = self.door.take_in(book, &door::read_file(path)?)?;
+        match line {
+            Some(line) => self.tie(book, path, line, &taken)?,
+            None if is_new(&taken) => self.say_of(path, "cli-paper-written"),
+            None => self.say_of(path, "cli-paper-known"),
         }
         Ok(taken.papers)
     }
 
-    /// Takes one file into the tray, and says so when the book has it already.
-    fn take_in(&mut self, book: &str, path: &Path) -> Result<FiledView, Refusal> {
-        let taken = self.door.take_in(book, &door::read_file(path)?)?;
-        if !is_new(&taken) {
+    /// Ties the papers of one file to a line. Those that stand there already are left alone, so that the same command
+    /// may be given twice.
+    fn tie(&mut self, book: &str, path: &Path, line: &str, taken: &FiledView) -> Result<(), Refusal> {
+        let mut loose = Vec::new();
+        for paper in &taken.papers {
+            if !self.door.is_tied_to(book, paper, line)? {
+                loose.push(paper.clone());
+            }
+        }
+        if loose.is_empty() {
+            self.say_of(path, "cli-paper-there");
+            return Ok(());
+        }
+        if !is_new(taken) {
             self.say_of(path, "cli-paper-known");
         }
-        Ok(taken)
+        for paper in loose {
+            self.written(Request::TiePaper { book: book.to_owned(), paper, line: line.to_owned() })?;
+        }
+        self.say_of(path, "cli-paper-tied");
+        Ok(())
     }
 
     /// Says what became of a file. JSON is left to the command, whose answer is one document.

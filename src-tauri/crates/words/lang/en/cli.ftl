@@ -11,6 +11,7 @@ cli-visit-written = Written: a visit on { $day }.
 # $path: the file
 cli-paper-written = Filed: ‘{ $path }’ waits in the tray.
 cli-paper-tied = Filed: ‘{ $path }’ is tied to the line.
+cli-paper-there = ‘{ $path }’ stands at that line already: nothing was written.
 cli-paper-known = ‘{ $path }’ is known: the book holds the same photo already.
 # $why: the sentence of the refusal
 cli-file-refused = { $path }: { $why }
