@@ -10,6 +10,7 @@ use super::fold::{key, plain, within_one};
 use super::page::Line;
 use super::place::Place;
 use super::receipt::{Country, Known};
+use super::stamp;
 use super::words::MONTHS;
 
 /// A receipt that is older is not read by the one who just paid; more years make misread ones plausible.
@@ -65,7 +66,12 @@ fn parts(line: &Line) -> Vec<Part> {
         while index < line.chars.len() && !numeric && class(index) {
             index += 1;
         }
-        // A last letter that was read as a digit: `JUNI0`.
+        // A first letter that was read as a digit, `0ktober`, or a last one: `JUNI0`.
+        if let Some(end) = (numeric && index == start + 1).then(|| misread_month(line, start)).flatten() {
+            parts.extend(part(line, start..end, false));
+            index = end;
+            continue;
+        }
         let slip = !numeric && index >= start + 3 && line.at(index).is_ascii_digit();
         if slip && !line.at(index + 1).is_alphanumeric() && month(&line.text(start..index + 1)).is_some() {
             index += 1;
@@ -74,6 +80,12 @@ fn parts(line: &Line) -> Vec<Part> {
         index = index.max(start + 1);
     }
     parts
+}
+
+/// Where the name of a month ends whose first letter was read as the digit that stands here.
+fn misread_month(line: &Line, start: usize) -> Option<usize> {
+    let end = start + 1 + (start + 1..line.chars.len()).take_while(|at| line.at(*at).is_alphabetic()).count();
+    named_exactly(&line.text(start..end)).map(|_| end)
 }
 
 /// A letter that stands for a digit: one with a digit or a sign of a day on one side and a digit on the other.
@@ -101,15 +113,17 @@ fn part(line: &Line, at: Range<usize>, numeric: bool) -> Option<Part> {
     Some(Part { at, number, month: false, mended: digits != text })
 }
 
-/// Digits without the hour that follows when the space between day and time got lost: `14.11.202611:20`.
+/// Digits without the hour that follows, or the minutes that come before, when the space between day and time got
+/// lost: `14.11.202611:20`, `11:2014.11.2026`.
 fn without_time(line: &Line, at: Range<usize>) -> Range<usize> {
-    let digit = |at: usize| line.at(at).is_ascii_digit();
-    let time = line.at(at.end) == ':' && digit(at.end + 1) && digit(at.end + 2);
+    if at.len() > 2 && stamp::day_behind_time(line, at.start + 2) {
+        return at.start + 2..at.end;
+    }
     let signed = at.start.checked_sub(1).is_some_and(|before| matches!(line.at(before), '.' | '/' | '-'));
     let century = line.text(at.start..at.start + 2) == "20";
-    let hour = line.text(at.end.saturating_sub(2)..at.end).parse().is_ok_and(|hour: u32| hour < 24);
     let glued = (at.len() == 6 && century) || (at.len() == 4 && signed && !century);
-    if time && hour && glued { at.start..at.end - 2 } else { at }
+    let time = at.end.checked_sub(2).is_some_and(|hour| stamp::time(line, hour).is_some());
+    if time && glued { at.start..at.end - 2 } else { at }
 }
 
 /// The names of all months by their keys.
@@ -126,10 +140,17 @@ pub(super) fn month(word: &str) -> Option<u32> {
     if word.len() > 24 {
         return None;
     }
-    let word: Vec<char> = key(word).chars().collect();
-    let exact = || NAMES.iter().find(|(name, _)| *name == word);
-    let nearly = || NAMES.iter().find(|(name, _)| name.len() > 5 && within_one(name, &word));
-    exact().or_else(nearly).map(|(_, month)| *month)
+    let nearly = || {
+        let word: Vec<char> = key(word).chars().collect();
+        NAMES.iter().find(|(name, _)| name.len() > 5 && within_one(name, &word)).map(|(_, month)| *month)
+    };
+    named_exactly(word).or_else(nearly)
+}
+
+/// The month that a word names but for letters and digits that look alike.
+fn named_exactly(word: &str) -> Option<u32> {
+    let word: Vec<char> = key(word).chars().take(25).collect();
+    NAMES.iter().find(|(name, _)| *name == word).map(|(_, month)| *month)
 }
 
 /// Three parts in a row.
@@ -150,7 +171,7 @@ impl<'a> Triple<'a> {
         let same = one.0 == two.0 || named || (one.0 != ' ' && two.0 != ' ');
         let after = line.at(third.at.end);
         // 27.11.2026-4 is a number, 27.11.2026-14:05 a day. Digits that follow at once are the hour that was cut off.
-        let ended = after != '/'
+        let ended = (after != '/' || stamp::time(line, third.at.end + 1).is_some())
             && !(after.is_alphabetic() && after != 'T')
             && !(after == '.' && line.at(third.at.end + 1).is_ascii_digit());
         let year = |part: &Part| part.at.len() == 4;
@@ -229,7 +250,7 @@ fn begins(line: &Line, at: usize) -> bool {
         '.' | '/' | '-' | ':' => !back(2).is_ascii_digit(),
         '+' => false,
         c if c.is_alphabetic() => back(2).is_alphabetic() && back(3).is_alphabetic(),
-        c => !c.is_alphanumeric(),
+        c => !c.is_alphanumeric() || stamp::day_behind_time(line, at),
     }
 }
 

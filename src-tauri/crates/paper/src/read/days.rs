@@ -8,6 +8,7 @@ use super::dates::{Found, find};
 use super::page::{Line, Page};
 use super::place::Place;
 use super::receipt::{DayRead, Field, Known, Sure};
+use super::stamp;
 use super::words::Role;
 
 /// A day within this many of today is believed with less.
@@ -110,9 +111,11 @@ fn announced(line: &Line, above: Option<&Line>, at: &Range<usize>) -> Option<Rol
         .map(|label| label.role)
 }
 
-/// `14:05`, `14:05:33`, `2:05 PM`.
+/// `14:05`, `14:05:33`, `2:05 PM`, `14h05`; without the hour's own word a point makes no time.
 fn has_time(line: &Line) -> bool {
-    let digit = |at: usize| line.at(at).is_ascii_digit();
-    let colon = |at: usize| line.at(at) == ':' && at > 0 && digit(at - 1) && digit(at + 1) && digit(at + 2);
-    (0..line.chars.len()).any(|at| colon(at) && !digit(at + 3))
+    let begins = |at: &usize| {
+        line.at(*at).is_ascii_digit() && at.checked_sub(1).is_none_or(|before| line.at(before) != ':')
+    };
+    let colon = |at: usize| (at + 1..at + 3).any(|at| matches!(line.at(at), ':' | 'h' | 'H'));
+    (0..line.chars.len()).filter(begins).any(|at| colon(at) && stamp::time(line, at).is_some())
 }

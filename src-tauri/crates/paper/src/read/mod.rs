@@ -27,6 +27,7 @@ mod place;
 mod receipt;
 mod shapes;
 mod shop;
+mod stamp;
 mod sums;
 mod totals;
 mod words;

@@ -273,7 +273,6 @@ fn by_shape(line: &Line, tokens: &[Range<usize>]) -> Option<(usize, Found)> {
                 | Role::Shelf
                 | Role::SaleDay
                 | Role::OtherDay
-                | Role::Grade
                 | Role::Odometer
                 | Role::Saved
                 | Role::Paid

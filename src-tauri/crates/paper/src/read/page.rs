@@ -186,9 +186,14 @@ impl Line {
     }
 }
 
-/// Anything that is not printed is as good as a space, and so is every kind of space.
+/// Anything that is not printed is as good as a space, and so is every kind of space. A sign of multiplication is read
+/// for an x, and an x for the sign.
 fn printed(c: char) -> char {
-    if c.is_control() || c.is_whitespace() { ' ' } else { c }
+    match c {
+        c if c.is_control() || c.is_whitespace() => ' ',
+        '×' => 'x',
+        c => c,
+    }
 }
 
 fn words(chars: &[char]) -> Vec<Range<usize>> {

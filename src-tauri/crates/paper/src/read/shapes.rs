@@ -6,6 +6,7 @@ use super::dates::month;
 use super::fold::{number, plain};
 use super::page::Line;
 use super::place::vat_country;
+use super::stamp;
 use super::words::{GALLONS, LITRES, PIECES, Role, SETS, SIZES};
 
 /// What a text is made of.
@@ -62,7 +63,8 @@ fn goes_on(line: &Line, so_far: &[Range<usize>], rest: &[Range<usize>]) -> bool 
     let labelled = line.labels.all.iter().any(|label| {
         label.role != Role::Filler && label.at.contains(&next.start) && label.at.end >= next.end
     });
-    if !close || long || amount || labelled || is_quantity(line, next) || measure || is_day(&text) {
+    let time = stamp::time(line, next.start).is_some_and(|end| end > next.end);
+    if !close || long || amount || labelled || is_quantity(line, next) || measure || is_day(&text) || time {
         return false;
     }
     let ends_in_digit = before.ends_with(|c: char| c.is_ascii_digit());
@@ -112,6 +114,9 @@ fn is_series(letters: &str, digits: &str) -> bool {
 pub(super) fn begins(line: &Line, token: &Range<usize>) -> bool {
     let text = line.text(token.clone());
     let digits = Shape::of(&text).digits > 0;
+    if stamp::is_stamp(line, token.start) || stamp::is_rest_of_time(line, token) {
+        return false;
+    }
     if digits { !(is_amount(line, token) || is_day(&text) || is_measure(&text)) } else { leads(line, token) }
 }
 
@@ -177,15 +182,23 @@ fn is_unit(text: &str) -> bool {
     [SIZES, PIECES, SETS, LITRES].iter().any(|units| units.contains(&text)) || text == "eur" || text == "bar"
 }
 
-/// Whether a grade of oil or a standard stands before this on the line: what follows is its class and no number.
+/// Whether a grade of oil or a standard stands before this on the line: what follows is its class and no number, until
+/// the size of the can ends it. `5W-30 C3 4L TX-4410` has a number, and `5W-30 4L ACEA C3` has none.
 pub(super) fn after_grade(line: &Line, position: usize) -> bool {
-    let graded = line
-        .words
-        .iter()
-        .take_while(|word| word.start < position)
-        .any(|word| is_oil_grade(&line.text(word.clone())));
-    let standard = line.labels.all.iter().any(|label| label.role == Role::Grade && label.at.end <= position);
-    graded || standard
+    let before = |word: &&Range<usize>| word.end <= position;
+    let graded = line.words.iter().filter(before).filter(|word| is_oil_grade(&line.text((*word).clone())));
+    let standards =
+        line.labels.all.iter().filter(|label| label.role == Role::Grade && label.at.end <= position);
+    let last = graded.map(|word| word.end).chain(standards.map(|label| label.at.end)).max();
+    last.is_some_and(|last| !sized(line, last..position))
+}
+
+/// Whether a volume stands within this part of the line.
+fn sized(line: &Line, within: Range<usize>) -> bool {
+    line.figures.iter().any(|figure| {
+        let volume = LITRES.contains(&figure.unit.as_str()) || matches!(figure.unit.as_str(), "ml" | "cl");
+        volume && figure.at.start >= within.start && figure.at.end < within.end
+    })
 }
 
 /// Whether a text that has the shape of a number is none of the things that have it too.
@@ -268,6 +281,31 @@ fn is_measure(text: &str) -> bool {
         || is_price_of_one(&bare)
         || is_engine(&bare)
         || is_refrigerant(&bare)
+        || is_approval(&bare)
+        || is_clock(&bare)
+}
+
+/// `504.00/507.00`, `229.51`, `wss-m2c913-d`, `rn0720`: approvals as makers of cars write them on cans of oil.
+fn is_approval(text: &str) -> bool {
+    let digits =
+        |part: &str, count: usize| part.len() == count && part.bytes().all(|byte| byte.is_ascii_digit());
+    let sheet = |part: &str| {
+        part.split_once('.')
+            .is_some_and(|(group, sheet)| digits(group, 3) && (digits(sheet, 1) || digits(sheet, 2)))
+    };
+    text.split('/').all(sheet)
+        || text.starts_with("wss-m2c")
+        || text.strip_prefix("rn").is_some_and(|rest| digits(rest, 4))
+}
+
+/// `14h55`: a time.
+fn is_clock(text: &str) -> bool {
+    text.split_once('h').is_some_and(|(hour, minutes)| {
+        let below = |part: &str, below: u32| {
+            (1..=2).contains(&part.len()) && part.parse().is_ok_and(|number: u32| number < below)
+        };
+        minutes.len() == 2 && below(hour, 24) && below(minutes, 60)
+    })
 }
 
 /// `05P`, as parts are numbered: nothing is counted or measured with a nought in front.

@@ -59,6 +59,10 @@ fn what_only_looks_like_a_number() {
         "12x17",
         "1.6TDI",
         "R1234yf",
+        "504.00/507.00",
+        "229.51",
+        "WSS-M2C913-D",
+        "14h55",
         "A14x20 CU",
         "PX26d",
         "W2.1x9.5d",
@@ -105,4 +109,63 @@ fn only_goods_and_labels_give_numbers() {
     );
     let numbers: Vec<&str> = receipt.numbers.iter().map(|number| number.value.as_str()).collect();
     assert_eq!(numbers, ["QV 7120 z", "44.10-77 B"]);
+}
+
+#[track_caller]
+fn numbers_on(row: &str) -> Vec<String> {
+    let receipt = read(&text(&format!("Laden Muster\n{row} | 32,50\nSumme | 32,50")), &nothing());
+    receipt.numbers.into_iter().map(|number| number.value).collect()
+}
+
+#[test]
+fn behind_the_grade_and_the_size_of_a_can_a_number_may_follow() {
+    for (row, number) in [
+        ("OEL 5W30 4L TX-4410", "TX-4410"),
+        ("5W-30 4L TX-4410", "TX-4410"),
+        ("Motoröl 5W-30 C3 5 Liter TX 4410 B", "TX 4410 B"),
+        ("Aceite 5W-40 4x1L 4410-22", "4410-22"),
+        ("Huile ACEA C3 5W-30 5000ml 0 773 458 126", "0 773 458 126"),
+        ("Oil 5W-30 4L 0W-44107", "0W-44107"),
+        ("TX-4410 Motoröl 5W-30 4L", "TX-4410"),
+    ] {
+        assert_eq!(numbers_on(row), [number], "{row}");
+    }
+}
+
+#[test]
+fn a_grade_and_what_it_meets_are_no_numbers() {
+    for row in [
+        "Motoröl 5W-30 4L 0W-16",
+        "Motoröl SAE 75W-90 GL-4 1 L",
+        "Motoröl 5W-30 VW 504.00/507.00 5L",
+        "Motoröl 5W-30 5L VW 504.00/507.00",
+        "Motoröl 5W-30 5L RN0720",
+        "Motoröl 5W-30 5L WSS-M2C913-D",
+        "Motoröl 5W-30 5L ACEA A12345",
+        "Motoröl 0W20 B71 2290 5L",
+    ] {
+        assert_eq!(numbers_on(row), [""; 0], "{row}");
+    }
+}
+
+#[test]
+fn a_day_with_its_time_glued_on_is_no_number() {
+    for row in [
+        "12.03.202614:55",
+        "12/03/2026-14:55:10",
+        "12.03.202614.55",
+        "12-03-202614h55",
+        "12MAR202614:55",
+        "2026-03-1214:55",
+        "14:5512.03.2026",
+        "12.03.2026 14:55Uhr",
+        "12.03.202614:55Uhr",
+    ] {
+        let rows =
+            format!("Laden Muster\nÖlfilter QV 7120 z | 12,50\n{row} | K2\nFett | 2,50\nSumme | 15,00");
+        let receipt = read(&text(&rows), &nothing());
+        let numbers: Vec<&str> = receipt.numbers.iter().map(|number| number.value.as_str()).collect();
+        assert_eq!(numbers, ["QV 7120 z"], "{row}");
+        assert_eq!(crate::read::tests::one_day(&receipt), "2026-03-12", "{row}");
+    }
 }

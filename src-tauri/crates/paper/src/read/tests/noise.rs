@@ -140,3 +140,11 @@ fn a_field_says_where_it_stands() {
     assert!((area.top - 3.0 / 60.0).abs() < 1e-6 && (area.left - 10.0 / 60.0).abs() < 1e-6, "{area:?}");
     assert!((area.width - 5.0 / 60.0).abs() < 1e-6, "{area:?}");
 }
+
+#[test]
+fn a_sign_of_multiplication_is_an_x_wherever_it_stands() {
+    let rows = "Laden Muster\n2 × 4,00 Ölfilter HU 0151 × | 8,00\nSumme | 8,00";
+    let receipt = read(&text(rows), &nothing());
+    assert_eq!(receipt.items[0].quantity.map(units::Quantity::number).as_deref(), Some("2"));
+    assert_eq!(receipt.numbers[0].value, "HU 0151 x");
+}
