@@ -28,13 +28,35 @@ struct Candidate<'a> {
     mended: bool,
 }
 
-/// Volume, price and amount, with whether they agree.
+/// Volume, price and amount, and how they stand to each other.
 struct Fill<'a> {
     volume: Option<&'a Candidate<'a>>,
     price: Option<&'a Candidate<'a>>,
     total: Option<&'a Candidate<'a>>,
-    agrees: bool,
+    verdict: Verdict,
 }
+
+/// How volume, price and amount stand to each other.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Verdict {
+    /// The product is the amount, and a label, a unit or the size says which figure is the volume.
+    Agree,
+    /// The product is the amount, but it is the same the other way round, or a count of things may be the volume.
+    AgreeAsTaken,
+    /// The product is another amount: one of the three was misread.
+    Differ,
+    /// One of the three was not found.
+    Open,
+}
+
+impl Verdict {
+    fn agrees(self) -> bool {
+        matches!(self, Verdict::Agree | Verdict::AgreeAsTaken)
+    }
+}
+
+/// From this volume on, in thousandths, a figure is no price of a litre, and nobody counts as many things.
+const SURELY_VOLUME: i64 = 20_000;
 
 /// The fill, if the receipt is one of a pump, and the check of its figures.
 pub(super) fn fuel(
@@ -51,12 +73,17 @@ pub(super) fn fuel(
     let fine = |price: &Candidate<'_>| price.places != 2;
     let labelled = volumes.iter().any(|v| v.labelled) && prices.iter().any(|p| p.labelled && fine(p));
     let named = product.is_some() || pump;
-    if !(labelled || (named && !prices.is_empty())) {
+    // Where no price was read, only a pump that names its product says that a volume was filled in.
+    let priceless = prices.is_empty() && product.is_some() && pump && volumes.iter().any(|v| v.labelled);
+    if !(labelled || priceless || (named && !prices.is_empty())) {
         return None;
     }
-    let totals = totals(page);
-    let by_labels = || by_labels(&volumes, &prices, &totals, sums).filter(|_| prices.iter().any(fine));
-    let fill = agreeing(&volumes, &prices, &totals).or_else(by_labels)?;
+    let (totals, off) = (totals(page), taken_off(sums));
+    let by_labels = || {
+        let fill = by_labels(&volumes, &prices, &totals, sums);
+        fill.filter(|_| priceless || prices.iter().any(fine))
+    };
+    let fill = agreeing(&volumes, &prices, &totals, off).or_else(by_labels)?;
     let unit = unit(page, fill.volume, known, place);
     let check = check(&fill, currency);
     Some((offered(&fill, unit, currency, product), check))
@@ -204,18 +231,27 @@ fn named(line: &Line, figure: &Figure, role: Role) -> bool {
     line.labels.before(figure.at.start).is_some_and(|label| label.role == role)
 }
 
+/// What was taken off the price of the fill, in hundredths.
+fn taken_off(sums: &Sums) -> i64 {
+    sums.with(Role::Discount).map(|named| named.cents.saturating_abs()).fold(0, i64::saturating_add)
+}
+
 /// Volume times price against an amount, in millionths: the amount is rounded, and so was the volume when it has two
-/// decimals only.
-fn fits(volume: &Candidate<'_>, price: &Candidate<'_>, total: &Candidate<'_>) -> bool {
+/// decimals only. Of the product something may have been taken off.
+fn fits(volume: &Candidate<'_>, price: &Candidate<'_>, total: &Candidate<'_>, taken_off: i64) -> bool {
     let rounding = if volume.places < 3 { i128::from(price.number) * 5 } else { 0 };
-    let off = i128::from(volume.number) * i128::from(price.number) - i128::from(total.number) * 10_000;
-    off.abs() <= 10_000 + rounding
+    let product = i128::from(volume.number) * i128::from(price.number);
+    [0, taken_off].into_iter().any(|less| {
+        let amount = (i128::from(total.number) + i128::from(less)) * 10_000;
+        (product - amount).abs() <= 10_000 + rounding
+    })
 }
 
 fn agreeing<'a>(
     volumes: &'a [Candidate<'a>],
     prices: &'a [Candidate<'a>],
     totals: &'a [Candidate<'a>],
+    taken_off: i64,
 ) -> Option<Fill<'a>> {
     let same = |one: &Candidate<'_>, other: &Candidate<'_>| std::ptr::eq(one.at, other.at);
     let pairs = || prices.iter().flat_map(|price| volumes.iter().map(move |volume| (price, volume)));
@@ -223,10 +259,12 @@ fn agreeing<'a>(
         if same(price, volume) || volume.number < 500 {
             return None;
         }
-        let total = totals
-            .iter()
-            .find(|total| !same(total, volume) && !same(total, price) && fits(volume, price, total))?;
-        Some(Fill { volume: Some(volume), price: Some(price), total: Some(total), agrees: true })
+        let total = totals.iter().find(|total| {
+            !same(total, volume) && !same(total, price) && fits(volume, price, total, taken_off)
+        })?;
+        let told = volume.labelled || price.labelled || volume.number >= SURELY_VOLUME;
+        let verdict = if told { Verdict::Agree } else { Verdict::AgreeAsTaken };
+        Some(Fill { volume: Some(volume), price: Some(price), total: Some(total), verdict })
     };
     // The product is the same the other way round: what has a currency is no volume, and few fill in as little.
     let natural = |(price, volume): &(&Candidate<'_>, &Candidate<'_>)| {
@@ -257,7 +295,9 @@ fn by_labels<'a>(
     let total = totals
         .iter()
         .find(|total| named.is_some_and(|at| std::ptr::eq(at, total.at) || at == total.at) && total.labelled);
-    (volume.is_some() || price.is_some()).then_some(Fill { volume, price, total, agrees: false })
+    let all = volume.is_some() && price.is_some() && total.is_some();
+    let verdict = if all { Verdict::Differ } else { Verdict::Open };
+    (volume.is_some() || price.is_some()).then_some(Fill { volume, price, total, verdict })
 }
 
 /// The unit of the volume: as printed behind it or anywhere, and whose gallon by the country.
@@ -281,15 +321,10 @@ fn check(fill: &Fill<'_>, currency: Currency) -> Option<Check> {
     let (volume, price, total) = (fill.volume?, fill.price?, fill.total?);
     // Half up, as a pump rounds.
     let product = (i128::from(volume.number) * i128::from(price.number) + 5_000) / 10_000;
-    let worked_out = if fill.agrees { total.number } else { i64::try_from(product).ok()? };
+    let agrees = fill.verdict.agrees();
+    let worked_out = if agrees { total.number } else { i64::try_from(product).ok()? };
     let (worked_out, printed) = (money(worked_out, currency), money(total.number, currency));
-    Some(Check {
-        kind: CheckKind::Fuel,
-        worked_out,
-        printed,
-        agrees: fill.agrees,
-        area: total.line.area(total.at),
-    })
+    Some(Check { kind: CheckKind::Fuel, worked_out, printed, agrees, area: total.line.area(total.at) })
 }
 
 fn offered(
@@ -298,14 +333,8 @@ fn offered(
     currency: Currency,
     product: Option<(Field<FuelKind>, Field<String>)>,
 ) -> Fuel {
-    let field = |candidate: &Candidate<'_>| {
-        let sure = match (fill.agrees, candidate.mended, candidate.labelled) {
-            (true, false, _) => Sure::Sure,
-            (true, true, _) | (false, false, true) => Sure::Likely,
-            _ => Sure::Doubtful,
-        };
-        (sure, candidate.line.area(candidate.at))
-    };
+    let field =
+        |candidate: &Candidate<'_>| (sure(fill.verdict, candidate), candidate.line.area(candidate.at));
     let volume = fill.volume.and_then(|candidate| {
         let (sure, area) = field(candidate);
         let text = format!("{}.{:03}", candidate.number / 1_000, candidate.number % 1_000);
@@ -321,4 +350,15 @@ fn offered(
     });
     let (kind, product) = product.unzip();
     Fuel { volume, price, total, kind, product }
+}
+
+/// How far a figure of the fill can be believed. Of three that differ none can, because nothing says which was misread.
+fn sure(verdict: Verdict, candidate: &Candidate<'_>) -> Sure {
+    match (verdict, candidate.mended, candidate.labelled) {
+        (Verdict::Agree, false, _) => Sure::Sure,
+        (Verdict::Agree, true, _) | (Verdict::AgreeAsTaken, false, _) | (Verdict::Open, false, true) => {
+            Sure::Likely
+        }
+        (Verdict::AgreeAsTaken | Verdict::Open, ..) | (Verdict::Differ, ..) => Sure::Doubtful,
+    }
 }

@@ -119,10 +119,11 @@ fn amounts(
 }
 
 /// A total against what volume and price come to: where they disagree, one of the three was misread, and a payment
-/// that agrees does not say which.
+/// that agrees does not say which. So it is believed by one step less.
 fn doubted(total: Field<Money>, fuel: Option<&Check>) -> Field<Money> {
     let against = fuel.is_some_and(|check| !check.agrees && check.printed == total.value);
-    Field { sure: if against { total.sure.min(Sure::Likely) } else { total.sure }, ..total }
+    let less = if total.sure == Sure::Sure { Sure::Likely } else { Sure::Doubtful };
+    Field { sure: if against { less } else { total.sure }, ..total }
 }
 
 #[cfg(test)]

@@ -199,6 +199,45 @@ fn a_swiss_pump_with_francs() {
     );
 }
 
+/// How far volume, price and amount are believed.
+fn each_sure(fuel: &crate::read::Fuel) -> [Option<Sure>; 3] {
+    let sures = (fuel.volume.map(|v| v.sure), fuel.price.map(|p| p.sure), fuel.total.map(|t| t.sure));
+    [sures.0, sures.1, sures.2]
+}
+
+#[track_caller]
+fn fill_is_sure(rows: &str, sure: [Option<Sure>; 3]) {
+    let rows = format!("Tankstelle Probeheim\n27.11.2026 08:00\nSäule 1 Diesel\n{rows}");
+    let fuel = read(&text(&rows), &nothing()).fuel.unwrap_or_else(|| panic!("no fill in {rows}"));
+    assert_eq!(each_sure(&fuel), sure, "{rows}");
+}
+
+#[test]
+fn each_figure_of_a_fill_is_as_sure_as_what_bears_it_out() {
+    let (sure, likely) = (Some(Sure::Sure), Some(Sure::Likely));
+    fill_is_sure("42,15 l\n1,799 EUR/l\nSumme 75,83 EUR", [sure; 3]);
+    // A letter was mended in the volume alone.
+    fill_is_sure("42,l5 l\n1,799 EUR/l\nSumme 75,83 EUR", [likely, sure, sure]);
+    // No unit and no label, but nothing costs forty a litre.
+    fill_is_sure("42,15\n1,799\nSumme 75,83 EUR", [sure; 3]);
+    // Either of the two may be the volume, and one thing at 1.799 would come to the same.
+    fill_is_sure("2,500\n1,600\nSumme 4,00 EUR", [likely; 3]);
+    fill_is_sure("1,00\n1,799\nSumme 1,80 EUR", [likely; 3]);
+    fill_is_sure("1,00 l\n1,799\nSumme 1,80 EUR", [sure; 3]);
+    // Two of the three, and nothing to hold them against.
+    fill_is_sure("1,799 EUR/l\nSumme 75,83 EUR", [None, likely, likely]);
+    fill_is_sure("42,15 l\nSumme 75,83 EUR", [likely, None, likely]);
+    fill_is_sure("42,15 l\n1,799 EUR/l", [likely, likely, None]);
+}
+
+#[test]
+fn a_fill_of_which_something_was_taken_off_agrees() {
+    let rows = "Tankstelle Probeheim\n27.11.2026 08:00\nSäule 1 Diesel\n42,15 l\n1,799 EUR/l\nRabatt -1,26\nSumme 74,57 EUR";
+    let receipt = read(&text(rows), &nothing());
+    assert_eq!(check(&receipt, CheckKind::Fuel), Some((true, "74.57".into(), "74.57".into())));
+    assert_eq!(each_sure(&receipt.fuel.unwrap()), [Some(Sure::Sure); 3]);
+}
+
 #[test]
 fn a_fill_whose_figures_do_not_agree_is_offered_with_both() {
     let receipt = read(
@@ -217,8 +256,9 @@ fn a_fill_whose_figures_do_not_agree_is_offered_with_both() {
     // 42.15 times 1.799 is 75.828, worked out by hand.
     assert_eq!(check(&receipt, CheckKind::Fuel), Some((false, "75.83".into(), "75.41".into())));
     let fuel = receipt.fuel.unwrap();
-    assert!(fuel.volume.unwrap().sure < Sure::Sure && fuel.price.unwrap().sure < Sure::Sure);
-    assert!(receipt.total.unwrap().sure < Sure::Sure);
+    // Nothing says which of the three was misread.
+    assert_eq!(each_sure(&fuel), [Some(Sure::Doubtful); 3]);
+    assert_eq!(receipt.total.unwrap().sure, Sure::Doubtful);
 }
 
 #[test]
