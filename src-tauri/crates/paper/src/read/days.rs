@@ -111,11 +111,14 @@ fn announced(line: &Line, above: Option<&Line>, at: &Range<usize>) -> Option<Rol
         .map(|label| label.role)
 }
 
-/// `14:05`, `14:05:33`, `2:05 PM`, `14h05`; without the hour's own word a point makes no time.
+/// `14:05`, `14:05:33`, `2:05 PM`, `14h05`; a point alone makes no time.
 fn has_time(line: &Line) -> bool {
-    let begins = |at: &usize| {
-        line.at(*at).is_ascii_digit() && at.checked_sub(1).is_none_or(|before| line.at(before) != ':')
+    let digit = |at: usize| line.at(at).is_ascii_digit();
+    let sign = |at: usize| matches!(line.at(at), ':' | 'h' | 'H');
+    let hour = |at: usize| match at.checked_sub(1) {
+        // What goes before two digits of an hour may be the year that they are glued to.
+        Some(before) => sign(at + 2) || (sign(at + 1) && !digit(before) && line.at(before) != ':'),
+        None => sign(at + 1) || sign(at + 2),
     };
-    let colon = |at: usize| (at + 1..at + 3).any(|at| matches!(line.at(at), ':' | 'h' | 'H'));
-    (0..line.chars.len()).filter(begins).any(|at| colon(at) && stamp::time(line, at).is_some())
+    (0..line.chars.len()).any(|at| digit(at) && hour(at) && stamp::time(line, at).is_some())
 }

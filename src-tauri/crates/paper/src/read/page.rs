@@ -71,7 +71,8 @@ impl Line {
                 chars.push(' ');
             }
             let start = chars.len();
-            chars.extend(stretch.text.trim().chars().map(printed).take(MAX_LETTERS.saturating_sub(start)));
+            let letters = stretch.text.trim().chars().filter(|c| !is_unseen(*c)).map(printed);
+            chars.extend(letters.take(MAX_LETTERS.saturating_sub(start)));
             if chars.len() > start {
                 let letters = if stretch.sure.is_nan() { 0.0 } else { stretch.sure };
                 pieces.push(Piece { at: start..chars.len(), letters, area: stretch.area });
@@ -187,13 +188,19 @@ impl Line {
 }
 
 /// Anything that is not printed is as good as a space, and so is every kind of space. A sign of multiplication is read
-/// for an x, and an x for the sign.
+/// for an x, and an x for the sign; wide forms are those of an alphabet with wide letters.
 fn printed(c: char) -> char {
     match c {
         c if c.is_control() || c.is_whitespace() => ' ',
         '×' => 'x',
+        '\u{ff01}'..='\u{ff5e}' => char::from_u32(u32::from(c) - 0xfee0).unwrap_or(c),
         c => c,
     }
+}
+
+/// Marks that take no room on paper: soft hyphens, joiners, and those that turn the direction of reading.
+fn is_unseen(c: char) -> bool {
+    matches!(c, '\u{ad}' | '\u{61c}' | '\u{200b}'..='\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2060}'..='\u{2069}' | '\u{feff}')
 }
 
 fn words(chars: &[char]) -> Vec<Range<usize>> {

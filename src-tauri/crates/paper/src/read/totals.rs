@@ -145,6 +145,7 @@ impl<'a> Against<'a> {
                 Some(paid) => (paid, Some((best.cents, best.area))),
                 None => (best, None),
             },
+            None if self.nothing_to_pay() => return None,
             None => (self.by_payment().or_else(|| self.largest())?, None),
         };
         let sure =
@@ -221,6 +222,11 @@ impl<'a> Against<'a> {
             }
         };
         lines.filter_map(read).take(20).collect()
+    }
+
+    /// Whether a label names a total, and it is nothing or paid back: then no other amount is what was to be paid.
+    fn nothing_to_pay(&self) -> bool {
+        self.totals().any(|named| named.alone && named.cents <= 0)
     }
 
     /// What was paid, where no label names a total that anything confirms.
