@@ -359,6 +359,6 @@ fn sure(verdict: Verdict, candidate: &Candidate<'_>) -> Sure {
         (Verdict::Agree, true, _) | (Verdict::AgreeAsTaken, false, _) | (Verdict::Open, false, true) => {
             Sure::Likely
         }
-        (Verdict::AgreeAsTaken | Verdict::Open, ..) | (Verdict::Differ, ..) => Sure::Doubtful,
+        (Verdict::AgreeAsTaken | Verdict::Open | Verdict::Differ, ..) => Sure::Doubtful,
     }
 }

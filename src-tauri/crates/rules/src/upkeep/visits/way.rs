@@ -41,7 +41,7 @@ struct Way {
 /// Their openings lie in one piece, since so many are made and dropped again.
 #[derive(Debug, Default)]
 pub(super) struct Ways {
-    ways: Vec<Way>,
+    all: Vec<Way>,
     /// By way, by group and the latest first, the openings that may be the last of their group. Every group has at
     /// least one.
     lasts: Vec<Last>,
@@ -101,41 +101,41 @@ impl Ways {
         let ended = lasts.iter().map(|last| last.never).sum();
         let ends = 0..groups.len() + 1;
         let first = Way { made: None, visited: 0, visits: 0, least: 0, ended, in_all: 0, ends: ends.clone() };
-        Ways { ways: vec![first], lasts, ends: ends.collect() }
+        Ways { all: vec![first], lasts, ends: ends.collect() }
     }
 
     /// The last visit of each way, as a place in the record of them.
     pub(super) fn made(&self) -> impl Iterator<Item = Option<usize>> {
-        self.ways.iter().map(|way| way.made)
+        self.all.iter().map(|way| way.made)
     }
 
     /// The last visit of the best way and what that way comes to, if no visit follows.
     pub(super) fn best(&self) -> Option<(Option<usize>, i64)> {
-        self.ways.iter().map(|way| (way.made, way.ended)).min_by_key(|(_, ended)| *ended)
+        self.all.iter().map(|way| (way.made, way.ended)).min_by_key(|(_, ended)| *ended)
     }
 
     /// Goes on from each of these ways with a visit, the first of them at the place `made` in the record, and, unless
     /// there has to be one, without: as far as the bound lets them, the most promising first, and none that another
     /// beats.
     pub(super) fn go_on(&self, step: &Step<'_>, pinned: bool, made: usize, into: &mut Ways) {
-        into.ways.clear();
+        into.all.clear();
         into.lasts.clear();
         into.ends.clear();
-        for (way, made) in self.ways.iter().zip(made..) {
+        for (way, made) in self.all.iter().zip(made..) {
             let carried = into.carry(self.by_group(way), step);
             into.visit(way, self.by_group(way), carried.clone(), step, made);
             if !pinned {
                 into.take(Way { ends: carried, ..*way }, step);
             }
         }
-        into.ways.sort_by_key(|way| way.in_all);
+        into.all.sort_by_key(|way| way.in_all);
         into.drop_beaten();
     }
 
     /// Drops the least promising ways above `most`; says whether there were any.
     pub(super) fn keep(&mut self, most: usize) -> bool {
-        let cut = self.ways.len() > most;
-        self.ways.truncate(most);
+        let cut = self.all.len() > most;
+        self.all.truncate(most);
         cut
     }
 
@@ -199,19 +199,19 @@ impl Ways {
         }
         let in_all = least + step.ahead[way.visited];
         if in_all < step.below {
-            self.ways.push(Way { least, ended, in_all, ..way });
+            self.all.push(Way { least, ended, in_all, ..way });
         }
     }
 
     fn drop_beaten(&mut self) {
         let mut kept = 0;
-        for at in 0..self.ways.len() {
-            if !(0..kept).any(|other| self.beats(&self.ways[other], &self.ways[at])) {
-                self.ways.swap(kept, at);
+        for at in 0..self.all.len() {
+            if !(0..kept).any(|other| self.beats(&self.all[other], &self.all[at])) {
+                self.all.swap(kept, at);
                 kept += 1;
             }
         }
-        self.ways.truncate(kept);
+        self.all.truncate(kept);
     }
 
     /// Whether one way is at least as good as the other whatever follows.
