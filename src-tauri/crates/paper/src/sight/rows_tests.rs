@@ -61,6 +61,33 @@ fn rows_that_part_like_a_fan_are_followed() {
 }
 
 #[test]
+fn boxes_that_lie_a_little_askew_do_not_lead_to_the_row_beside() {
+    // Boxes of short words are found a degree or two off, by turns up and down, and the amounts are far away.
+    let askew = [2.5, -2.0, 1.5, -2.5, 2.0, -1.5];
+    let labels = ["gallons", "price/gal", "sub-total", "mileage", "discount", "coolant"];
+    let amounts = ["12.323 gal", "3.539 gal", "143.61", "151,075 mi", "121.84", "143.45 B"];
+    let mut found = Vec::new();
+    let mut level = 200.0;
+    for ((label, amount), off) in labels.iter().zip(amounts).zip(askew) {
+        found.push(stretch(label, [150.0, level], off));
+        found.push(stretch(amount, [850.0, level], off));
+        level += 26.0;
+    }
+    found.push(stretch("a long line that shows how all of it lies", [400.0, level], 0.0));
+    let rows = read(&found);
+    let wanted: Vec<String> =
+        labels.iter().zip(amounts).map(|(label, amount)| format!("{label}|{amount}")).collect();
+    assert_eq!(rows[..6], wanted);
+}
+
+#[test]
+fn a_stamp_across_the_paper_turns_no_row() {
+    let mut found = slip(3.0);
+    found.push(stretch("paid with many thanks on this very day", [900.0, 800.0], 35.0));
+    assert_eq!(read(&found)[..3], ["oil filter|11.95", "sump washer|18.95", "TOTAL|30.90"]);
+}
+
+#[test]
 fn what_stands_one_above_the_other_is_two_rows() {
     assert_eq!(
         read(&[stretch("below", [100.0, 112.0], 0.0), stretch("above", [110.0, 100.0], 0.0)]),
