@@ -3567,7 +3567,23 @@ book: string,
 /**
  * What was bought.
  */
-bought: BoughtForm, } | { "ask": "note-part",
+bought: BoughtForm, } | { "ask": "amend-bought",
+/**
+ * The vehicle's book.
+ */
+book: string,
+/**
+ * The line that is amended.
+ */
+subject: string,
+/**
+ * The whole purchase as it should be.
+ */
+bought: BoughtForm,
+/**
+ * Why, in the owner's words; may be empty.
+ */
+why: string, } | { "ask": "note-part",
 /**
  * The vehicle's book.
  */

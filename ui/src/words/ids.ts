@@ -305,8 +305,11 @@ export interface Words {
   'stock-bought-at': 'day' | 'shop';
   'stock-fitted': never;
   'stock-fitted-part': 'part';
+  'stock-amend-part': 'part';
+  'stock-follows': never;
   'stock-add': never;
   'bought-title': never;
+  'bought-amend-title': never;
   'bought-for': never;
   'bought-shop': never;
   'bought-cost': never;

@@ -325,6 +325,18 @@ pub enum Request {
         /// What was bought.
         bought: BoughtForm,
     },
+    /// Puts a corrected purchase in place of an earlier one, which stays readable; what is at home follows it.
+    AmendBought {
+        /// The vehicle's book.
+        book: String,
+        /// The line that is amended.
+        subject: String,
+        /// The whole purchase as it should be.
+        bought: BoughtForm,
+        /// Why, in the owner's words; may be empty.
+        #[serde(default)]
+        why: String,
+    },
     /// Notes other numbers for a part, or a warning of it; what was noted of this number before no longer holds.
     NotePart {
         /// The vehicle's book.

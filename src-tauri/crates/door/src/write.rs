@@ -1,5 +1,6 @@
 //! Changes: what was typed is read, held against the rules, and written.
 
+mod bought;
 mod trouble;
 
 use book::content::{
@@ -7,15 +8,14 @@ use book::content::{
 };
 use book::{Change, Stamp, Written};
 use rules::guides::Guides;
-use rules::parts::PartNumber;
 use rules::running::{OdometerStatus, Plausibility, Reading, Track};
 use units::{BookId, Day, Distance, SubjectId};
 
 use crate::car::Car;
 use crate::screens::part_warnings;
 use crate::{
-    BoughtForm, Door, Keep, MeasuredForm, PartNoteForm, PlanForm, ReadingForm, Refusal, Request, VehicleForm,
-    VisitForm, WrittenView, forms, refuse,
+    Door, Keep, MeasuredForm, PlanForm, ReadingForm, Refusal, Request, VehicleForm, VisitForm, WrittenView,
+    forms, refuse,
 };
 
 impl Door {
@@ -47,6 +47,9 @@ impl Door {
                 self.strike_out(book.parse()?, subject.parse()?, &why)
             }
             Request::WriteBought { book, bought } => self.write_bought(&book, &bought),
+            Request::AmendBought { book, subject, bought, why } => {
+                self.amend_bought(&book, subject.parse()?, &bought, &why)
+            }
             Request::WriteMeasured { book, measured } => self.write_measured(book.parse()?, &measured),
             Request::NotePart { book, note } => self.note_part(book.parse()?, &note),
             Request::TiePaper { book, paper, line } => {
@@ -211,36 +214,10 @@ impl Door {
         self.write(book, Change::StrikeOut { subject, why: forms::note(why, "why")? })
     }
 
-    fn write_bought(&mut self, book: &str, form: &BoughtForm) -> Result<WrittenView, Refusal> {
-        let car = self.car(book)?;
-        let bought = forms::bought(form, self.catalogue, self.clock.today());
-        let bought = bought.map_err(|refusal| refusal.within("bought"))?;
-        self.paper_lines(car.book, &bought.papers).map_err(|refusal| refusal.at("bought.papers"))?;
-        let warnings = part_warnings(&car, &bought.parts);
-        let written = self.write(car.book, Change::Begin(Content::Bought(bought)))?;
-        Ok(WrittenView { warnings, ..written })
-    }
-
     fn write_measured(&mut self, book: BookId, form: &MeasuredForm) -> Result<WrittenView, Refusal> {
         let measured = forms::measured(form, self.clock.today());
         let measured = measured.map_err(|refusal| refusal.within("measured"))?;
         self.write(book, Change::Begin(Content::Measured(measured)))
-    }
-
-    fn note_part(&mut self, book: BookId, form: &PartNoteForm) -> Result<WrittenView, Refusal> {
-        let note = forms::part_note(form).map_err(|refusal| refusal.within("note"))?;
-        let of = PartNumber::new(&note.number);
-        let known = self.shelf.lines_of(book, ContentKind::PartNote)?.into_iter().find(
-            |line| matches!(&line.content, Content::PartNote(known) if PartNumber::new(&known.number) == of),
-        );
-        let content = Content::PartNote(note);
-        self.write(
-            book,
-            match known {
-                Some(line) => Change::Amend { subject: line.subject, content, why: String::new() },
-                None => Change::Begin(content),
-            },
-        )
     }
 
     fn tie_paper(&mut self, book: BookId, paper: SubjectId, line: SubjectId) -> Result<WrittenView, Refusal> {
@@ -278,6 +255,7 @@ fn written_in(request: &Request) -> Option<&str> {
         | Request::WriteTrouble { book, .. }
         | Request::AmendTrouble { book, .. }
         | Request::WriteBought { book, .. }
+        | Request::AmendBought { book, .. }
         | Request::WriteMeasured { book, .. }
         | Request::NotePart { book, .. }
         | Request::TiePaper { book, .. }

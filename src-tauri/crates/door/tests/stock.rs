@@ -111,6 +111,75 @@ fn what_is_at_home_need_not_be_bought_and_fitting_takes_it_out() {
 }
 
 #[test]
+fn what_is_at_home_follows_a_purchase_that_is_put_right_and_struck_out() {
+    let mut case = case();
+    let line = case.buy("2026-05-20", vec![filter("OF 12-44", "2"), oil("5")]);
+    case.oil("2026-05-30", "48000");
+    assert_eq!(case.stock(), [["OF 12-44", "1", "Fairlead"], ["SO 530", "0.7", "Fairlead"]]);
+    let right = BoughtForm {
+        day: "2026-05-21".to_owned(),
+        shop: "Fairlead East".to_owned(),
+        parts: vec![filter("OF 12-44", "3")],
+        ..BoughtForm::default()
+    };
+    let amend = |subject: &str, bought: &BoughtForm| Request::AmendBought {
+        book: case.book.clone(),
+        subject: subject.to_owned(),
+        bought: bought.clone(),
+        why: "There was no oil on the receipt.".to_owned(),
+    };
+    let (corrected, again) = (amend(&line, &right), amend(&line, &right));
+    assert_eq!(case.write(corrected).subject, line, "the line is the same");
+    assert_eq!(case.stock(), [["OF 12-44", "2", "Fairlead East"]], "the fitted one is still taken off");
+    let ask = Request::Line { book: case.book.clone(), subject: line.clone() };
+    let Response::Line(view) = case.door.ask(ask).unwrap() else { panic!() };
+    let told: Vec<_> =
+        view.versions.iter().map(|version| (version.day.as_str(), version.why.as_str())).collect();
+    assert_eq!(told, [("2026-05-20", ""), ("2026-05-21", "There was no oil on the receipt.")]);
+    assert!(matches!(&view.versions[0].says, LineContent::Bought { parts, .. } if parts.len() == 2));
+    let strike = Request::StrikeOut { book: case.book.clone(), subject: line, why: "Sent back.".to_owned() };
+    case.write(strike);
+    assert_eq!(case.stock(), Vec::<[String; 3]>::new());
+    assert_eq!(case.door.ask(again).unwrap_err().code, "struck", "what is struck out stays so");
+}
+
+#[test]
+fn a_purchase_is_put_right_by_a_whole_purchase_and_no_other_line_by_one() {
+    let mut case = case();
+    let line = case.buy("2026-05-20", vec![filter("OF 12-44", "2")]);
+    let amend = |subject: &str, day: &str, parts: Vec<PartForm>| Request::AmendBought {
+        book: case.book.clone(),
+        subject: subject.to_owned(),
+        bought: BoughtForm { day: day.to_owned(), parts, ..BoughtForm::default() },
+        why: String::new(),
+    };
+    let note =
+        PartNoteForm { number: "ZZ 9".to_owned(), mark: "wrong".to_owned(), ..PartNoteForm::default() };
+    let nothing = amend(&line, "2026-05-20", Vec::new());
+    let tomorrow = amend(&line, "2026-06-02", vec![filter("OF 12-44", "1")]);
+    let marked = amend(&line, "2026-05-20", vec![filter("zz9", "1")]);
+    let mut refused = |request| {
+        let refusal = case.door.ask(request).unwrap_err();
+        (refusal.code, refusal.field.unwrap_or_default())
+    };
+    assert_eq!(refused(nothing), ("parts-missing".to_owned(), "bought.parts".to_owned()));
+    assert_eq!(refused(tomorrow).1, "bought.day");
+    let noted = case.note(note);
+    assert_eq!(case.write(marked).warnings, ["part-wrong"]);
+    let other = Request::AmendBought {
+        book: case.book.clone(),
+        subject: noted,
+        bought: BoughtForm {
+            day: "2026-05-20".to_owned(),
+            parts: vec![filter("OF 12-44", "1")],
+            ..BoughtForm::default()
+        },
+        why: String::new(),
+    };
+    assert_eq!(case.door.ask(other).unwrap_err().code, "other-kind");
+}
+
+#[test]
 fn a_note_names_the_same_part_and_warns_until_it_is_taken_back() {
     let mut case = case();
     let same = vec![NumberForm { maker: "Quillan".to_owned(), number: "QF-88".to_owned() }];

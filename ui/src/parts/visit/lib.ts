@@ -54,6 +54,11 @@ export function partAgain({ name, maker, number, quantity, measure, served, kind
   return served === null ? part : { ...part, item: itemForm(served) };
 }
 
+/** A part as a form takes it back, its price among the rest. */
+export function partForm(part: PartView): PartForm {
+  return { ...partAgain(part), price: part.price?.number ?? '' };
+}
+
 /** The item that a part serves: the one it names, or the only one of the visit. */
 export function servedBy(part: PartForm, items: ItemForm[]): ItemForm | undefined {
   return part.item ?? (items.length === 1 ? items[0] : undefined);
@@ -75,7 +80,7 @@ export function visitOf({ day, reading, says }: BookLine): VisitForm | undefined
     workshop: says.workshop,
     items: says.items.map(itemForm),
     found: says.found.map(({ item, finding, value }) => ({ item: itemForm(item), finding: asWritten(finding), value: value?.value ?? '' })),
-    parts: says.parts.map((part) => ({ ...partAgain(part), price: part.price?.number ?? '' })),
+    parts: says.parts.map(partForm),
     cost: says.cost?.number ?? '',
     currency,
     note: says.note,

@@ -94,6 +94,8 @@ describe('a line', () => {
   it('that was struck out can neither be amended nor struck out again', () => {
     expect(canAmend(line(fuelled))).toBe(true);
     expect(canAmend(line(fuelled, 'a slip'))).toBe(false);
+    expect(canAmend(line({ kind: 'bought', shop: '', parts: [], cost: null, note: '', papers: [] }))).toBe(true);
+    expect(canAmend(line({ kind: 'newer' }))).toBe(false);
     expect(canStrike(line(fuelled, ''))).toBe(false);
     expect(canStrike(line({ kind: 'newer' }))).toBe(false);
   });

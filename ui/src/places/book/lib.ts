@@ -93,9 +93,9 @@ export function mayHaveHelped({ says, struck }: BookLine): boolean {
   return says.kind === 'visit' || (says.kind === 'trouble' && says.trouble.scans.some(({ cleared }) => cleared));
 }
 
-/** Only readings and visits can be put right; a paper is thrown away, a handover taken back, and the car itself stays. */
+/** Readings, visits and purchases can be put right; a paper is thrown away, a handover taken back, and the car itself stays. */
 export function canAmend({ says, struck }: BookLine): boolean {
-  return struck === null && (says.kind === 'reading' || says.kind === 'visit');
+  return struck === null && (says.kind === 'reading' || says.kind === 'visit' || says.kind === 'bought');
 }
 
 export function canStrike({ says, struck }: BookLine): boolean {

@@ -490,8 +490,12 @@ stock-bought-at = bought on { $day } at { $shop }
 stock-fitted = Fitted
 # $part: maker and number
 stock-fitted-part = Fitted: { $part }
+# $part: maker and number
+stock-amend-part = Put the purchase right: { $part }
+stock-follows = What is in stock follows it.
 stock-add = Something bought
 bought-title = Something bought
+bought-amend-title = Put a purchase right
 bought-for = It waits in stock until it is fitted; then it is not bought twice.
 bought-shop = Shop
 bought-cost = Cost of all of it

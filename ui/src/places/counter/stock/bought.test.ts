@@ -1,10 +1,10 @@
 // A purchase, by hand and from its receipt.
 
 import { expect, it } from 'vitest';
-import type { TieLine } from '../../../door/types';
+import type { BookLine, TieLine } from '../../../door/types';
 import { nothingRead } from '../../../parts/from-paper';
 import { emptyPart } from '../../../parts/visit/lib';
-import { boughtFrom, boughtToWrite, emptyBought, shopsOf } from './bought';
+import { amendAddress, amendedAt, boughtFrom, boughtOf, boughtToWrite, emptyBought, shopsOf } from './bought';
 
 const line = (place: string, currency: string | null): TieLine => ({
   subject: place,
@@ -33,4 +33,29 @@ it('leaves out rows in which nothing was written', () => {
 
 it('offers each shop once', () => {
   expect(shopsOf(view)).toEqual(['Parts Heron']);
+});
+
+it('takes a purchase back into the form, price, kind and papers with it, and no other line', () => {
+  const price = { number: '17.80', currency: 'SEK' };
+  const served = { of: 'catalogue' as const, number: 1, key: 'oil' };
+  const part = { name: 'Filter', maker: 'Quarrel', number: 'Q5', quantity: '2', measure: 'piece', price, served, kind: 'filter' };
+  const paper = { subject: 'p', hash: 'h', width: 1, height: 1, filed: '2026-03-04', whole: null, page: null };
+  const says: BookLine['says'] = { kind: 'bought', shop: 'Parts Heron', parts: [part], cost: null, note: 'n', papers: [paper] };
+  const bought: BookLine = { subject: 's', day: '2026-03-04', reading: null, says, written: '2026-03-05', amended: 0, struck: null };
+  const { served: _, ...written } = part;
+  expect(boughtOf(bought)).toEqual({
+    day: '2026-03-04',
+    shop: 'Parts Heron',
+    parts: [{ ...written, price: '17.80', item: { catalogue: 1 } }],
+    cost: '',
+    currency: 'SEK',
+    note: 'n',
+    papers: ['p'],
+  });
+  expect(boughtOf({ ...bought, says: { kind: 'newer' } })).toBeUndefined();
+});
+
+it('has an address at which a purchase is put right', () => {
+  expect(amendedAt(amendAddress('0198'))).toBe('0198');
+  expect(amendedAt('bought')).toBeUndefined();
 });

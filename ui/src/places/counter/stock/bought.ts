@@ -1,8 +1,8 @@
 // Something bought: how the form starts, and what goes to the door.
 
-import type { BoughtForm, CounterView } from '../../../door/types';
+import type { BookLine, BoughtForm, CounterView } from '../../../door/types';
 import type { FromPaper } from '../../../parts/from-paper';
-import { isWritten } from '../../../parts/visit/lib';
+import { isWritten, partForm } from '../../../parts/visit/lib';
 
 /** The currency of the newest line that has a cost; empty where there is none. */
 export function lastCurrency({ lines }: Pick<CounterView, 'lines'>): string {
@@ -27,4 +27,24 @@ export function boughtFrom({ paper, day, shop, parts, cost, currency, note }: Fr
 /** The purchase without part rows in which nothing was written. */
 export function boughtToWrite(bought: BoughtForm): BoughtForm {
   return { ...bought, parts: bought.parts.filter(isWritten) };
+}
+
+/** An earlier purchase as a form takes it back; nothing when the line is none. */
+export function boughtOf({ day, says }: BookLine): BoughtForm | undefined {
+  if (says.kind !== 'bought') return undefined;
+  const { shop, parts, cost, note, papers } = says;
+  const currency = cost?.currency ?? parts.find(({ price }) => price)?.price?.currency ?? '';
+  return { day, shop, parts: parts.map(partForm), cost: cost?.number ?? '', currency, note, papers: papers.map(({ subject }) => subject) };
+}
+
+const AMEND = 'amend ';
+
+/** The address at which the Counter puts a purchase right. */
+export function amendAddress(line: string): string {
+  return AMEND + line;
+}
+
+/** The line of the purchase that is put right at an address; nothing at any other. */
+export function amendedAt(address: string): string | undefined {
+  return address.startsWith(AMEND) ? address.slice(AMEND.length) : undefined;
 }
