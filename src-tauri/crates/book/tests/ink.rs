@@ -182,3 +182,26 @@ fn a_kind_of_a_later_version_is_kept_chained_and_carried() {
     assert_eq!(other.dump_pages().unwrap(), shelf.dump_pages().unwrap());
     assert_eq!(other.head(book).unwrap(), shelf.head(book).unwrap());
 }
+
+#[test]
+fn changes_that_belong_together_are_written_all_or_not_at_all() {
+    let (mut shelf, book) = every_kind();
+    let visit = shelf.lines_of(book, ContentKind::Visit).unwrap().remove(0).subject;
+    let (before, entries) = (shelf.dump_pages().unwrap(), shelf.count(book).unwrap());
+    let begin = |count, seed| (stamp(count), Change::Begin(paper(seed)));
+    let wrong = Change::Amend { subject: visit, content: paper(9), why: String::new() };
+    let refused = shelf.append_all(book, vec![begin(70, 70), begin(71, 71), (stamp(72), wrong)]);
+    assert!(matches!(refused, Err(BookError::OtherKind(subject)) if subject == visit));
+    assert_eq!((shelf.dump_pages().unwrap(), shelf.count(book).unwrap()), (before, entries));
+
+    let written = shelf.append_all(book, vec![begin(73, 70), begin(74, 71)]).unwrap();
+    let papers: Vec<_> = shelf.papers(book).unwrap().into_iter().map(|row| row.subject).collect();
+    assert!(written.iter().all(|one| papers.contains(&one.subject)), "{written:?} {papers:?}");
+    // The chain goes on behind the last of them, and where the refused ones would have stood there is no gap.
+    shelf.append(stamp(75), book, Change::Begin(paper(72))).unwrap();
+    assert_eq!(shelf.count(book).unwrap(), entries + 3);
+    assert_eq!(shelf.verify().unwrap().faults, []);
+    let folded = shelf.dump_pages().unwrap();
+    shelf.rebuild().unwrap();
+    assert_eq!(shelf.dump_pages().unwrap(), folded);
+}

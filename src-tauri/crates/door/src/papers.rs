@@ -4,9 +4,11 @@
 //! interruption leaves a photo too many and never a line whose photo is missing; [`Door::clear_thrown_away`]
 //! takes up what is left.
 
+mod filing;
+
 use std::collections::BTreeSet;
 
-use book::content::{Content, ContentKind, PageContent, PaperContent};
+use book::content::{Content, ContentKind, PaperContent};
 use book::{BookError, Change, LineFilter};
 use paper::{Corners, Format, Point, Prepared};
 use units::{BookId, Hash, SubjectId};
@@ -72,22 +74,13 @@ impl Door {
 
     /// The same with what [`prepare_paper`] has worked on, which needs no door and takes the time.
     ///
-    /// A photo that the book holds already is the same paper, and nothing is written.
+    /// A photo that the book holds already is the same paper, and nothing is written for it. All pages of a document
+    /// are filed, or none of them.
     pub fn file(&mut self, book: &str, intake: &Intake) -> Result<FiledView, Refusal> {
         let book: BookId = book.parse()?;
         // Before any photo is kept, or one would be left that no line names.
         self.check_writable(book)?;
-        let mut filed = FiledView { papers: Vec::new(), warnings: Vec::new() };
-        match intake {
-            Intake::Photo(prepared) => self.file_one(book, prepared, None, &mut filed)?,
-            Intake::Document { bytes, pages } => {
-                let document = self.photos.keep_document(bytes)?;
-                for (number, prepared) in (1..).zip(pages) {
-                    self.file_one(book, prepared, Some(PageContent { document, number }), &mut filed)?;
-                }
-            }
-        }
-        Ok(filed)
+        self.file_whole(book, intake)
     }
 
     /// Refuses a line to which no paper can be tied, so that none is filed for it: one that is not there, that is
@@ -119,30 +112,6 @@ impl Door {
             }
             None => Ok(()),
         }
-    }
-
-    fn file_one(
-        &mut self,
-        book: BookId,
-        prepared: &Prepared,
-        page: Option<PageContent>,
-        filed: &mut FiledView,
-    ) -> Result<(), Refusal> {
-        let photo = self.photos.keep(prepared)?;
-        let whole = prepared.whole().map(|whole| whole.photo().hash);
-        // The same photo is the same paper, whatever the owner has made of its corners since.
-        let taken = whole.unwrap_or(photo.hash);
-        let is_known = |row: &book::PaperRow| row.whole.unwrap_or(row.photo) == taken;
-        let known = self.shelf.papers(book)?.into_iter().find(is_known);
-        if let Some(known) = known {
-            filed.papers.push(known.subject.to_string());
-            filed.warnings.push("paper-known".to_owned());
-            return Ok(());
-        }
-        let content =
-            PaperContent { photo: photo.hash, width: photo.width, height: photo.height, whole, page };
-        filed.papers.push(self.write(book, Change::Begin(Content::Paper(content)))?.subject);
-        Ok(())
     }
 
     /// The photo on which the corners of a paper are drawn: as it was taken.

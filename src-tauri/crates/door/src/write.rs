@@ -75,6 +75,17 @@ impl Door {
         Ok(written(self.shelf.append(stamp, book, change)?))
     }
 
+    /// Writes changes that belong together, all or none; answers their lines.
+    pub(crate) fn write_all(
+        &mut self,
+        book: BookId,
+        changes: Vec<Change>,
+    ) -> Result<Vec<SubjectId>, Refusal> {
+        let stamped = changes.into_iter().map(|change| Ok((self.stamp()?, change)));
+        let stamped = stamped.collect::<Result<_, Refusal>>()?;
+        Ok(self.shelf.append_all(book, stamped)?.into_iter().map(|written| written.subject).collect())
+    }
+
     fn add_vehicle(&mut self, form: &VehicleForm) -> Result<WrittenView, Refusal> {
         let content =
             forms::vehicle(form, self.clock.today()).map_err(|refusal| refusal.within("vehicle"))?;

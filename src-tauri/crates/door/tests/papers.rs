@@ -332,6 +332,47 @@ fn a_document_is_kept_as_it_is_and_each_page_is_a_paper() {
 }
 
 #[test]
+fn a_document_of_which_a_page_cannot_be_kept_leaves_nothing() {
+    let mut shelf = shelf();
+    let door::Intake::Document { pages, .. } = door::prepare_paper(&document()).unwrap() else { panic!() };
+    let entries = |shelf: &mut Shelf| {
+        let Response::Check(check) = shelf.door.ask(Request::Check).unwrap() else { panic!() };
+        check.entries
+    };
+    let before = entries(&mut shelf);
+    for page in &pages {
+        // Where a folder lies, no photo can be renamed to.
+        let file = shelf.file("photos", &page.photo().hash.to_string());
+        fs::create_dir_all(&file).unwrap();
+        shelf.door.take_in(&shelf.book, &document()).unwrap_err();
+        assert_eq!((shelf.tray().len(), entries(&mut shelf)), (0, before));
+        assert_eq!(shelf.files(), Vec::<PathBuf>::new(), "nor is a photo or the document left");
+        fs::remove_dir(&file).unwrap();
+    }
+    // One page is in the tray of another car: what was there before is not taken away.
+    let other = shelf.add_car("Heron");
+    let there = shelf.door.take_in(&other, &document()).unwrap().papers;
+    let kept = shelf.files().len();
+    let file = shelf.file("photos", &pages[1].photo().hash.to_string());
+    fs::remove_file(&file).unwrap();
+    fs::create_dir(&file).unwrap();
+    shelf.door.take_in(&shelf.book, &document()).unwrap_err();
+    assert_eq!((shelf.tray().len(), there.len(), shelf.documents()), (0, 2, 1));
+    fs::remove_dir(&file).unwrap();
+    assert_eq!(shelf.door.take_in(&shelf.book, &document()).unwrap().papers.len(), 2);
+    assert_eq!(shelf.files().len(), kept);
+}
+
+#[test]
+fn pages_that_look_the_same_are_one_paper() {
+    let mut shelf = shelf();
+    let twice = String::from_utf8(document()).unwrap().replace("[0 0 420 300]", "[0 0 200 300]").into_bytes();
+    let filed = shelf.door.take_in(&shelf.book, &twice).unwrap();
+    assert_eq!(filed.papers[0], filed.papers[1]);
+    assert_eq!((filed.warnings, shelf.tray().len()), (vec!["paper-known".to_owned()], 1));
+}
+
+#[test]
 fn of_a_document_each_page_is_read() {
     let wanted = door::ToRead::file(&document(), "2026-06-01".parse().unwrap()).unwrap();
     let door::WantedFile::Pages(pages) = wanted else { panic!("{wanted:?}") };

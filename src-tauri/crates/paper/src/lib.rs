@@ -33,6 +33,7 @@ mod size;
 mod sniff;
 mod store;
 mod text;
+mod together;
 mod webp;
 
 pub use corners::{Corners, Point, find_corners};

@@ -4,6 +4,7 @@ use rusqlite::{Connection, Transaction, TransactionBehavior, params};
 use units::{BookId, EntryId, Hash, SubjectId, WriterKey};
 
 use super::Shelf;
+use super::remembered::Remembered;
 use crate::BookError;
 use crate::content::{Content, ContentKind, VehicleContent};
 use crate::entry::{Body, Entry, Millis, Signed};
@@ -78,6 +79,41 @@ impl Shelf {
         self.write(stamp, book, |write| write.body(change))
     }
 
+    /// Writes several changes of a book that belong together, each under a stamp of its own: all of them are on the disk
+    /// when this returns, or none is written.
+    pub fn append_all(
+        &mut self,
+        book: BookId,
+        changes: Vec<(Stamp, Change)>,
+    ) -> Result<Vec<Written>, BookError> {
+        if !self.written.knows(book) {
+            changes.iter().try_for_each(|(_, change)| self.check_writable(book, change))?;
+        }
+        let before = self.written.clone();
+        let written = self.append_each(book, changes);
+        if written.is_err() {
+            // What was noted of entries that did not come through would break the chain of the next one.
+            self.written = before;
+        }
+        written
+    }
+
+    fn append_each(
+        &mut self,
+        book: BookId,
+        changes: Vec<(Stamp, Change)>,
+    ) -> Result<Vec<Written>, BookError> {
+        let transaction = Transaction::new_unchecked(&self.connection, TransactionBehavior::Immediate)?;
+        let mut written = Vec::new();
+        for (stamp, change) in changes {
+            let (entry, hash) = self.put(&transaction, stamp, book, |write| write.body(change))?;
+            note(&mut self.written, &entry, hash);
+            written.push(Written { book, subject: entry.subject(), hash });
+        }
+        transaction.commit()?;
+        Ok(written)
+    }
+
     /// A book that this device handed over takes nothing more from it, save that the handover is taken back.
     pub(super) fn check_writable(&self, book: BookId, change: &Change) -> Result<(), BookError> {
         if !has_vehicle(&self.connection, book)? {
@@ -118,18 +154,35 @@ impl Shelf {
         body: impl FnOnce(&Write<'_>) -> Result<Body, BookError>,
     ) -> Result<Written, BookError> {
         let transaction = Transaction::new_unchecked(&self.connection, TransactionBehavior::Immediate)?;
-        let entry = self.next_entry(&transaction, stamp, book, |id| {
-            body(&Write { connection: &transaction, writer: self.writer.key(), book, id })
+        let (entry, hash) = self.put(&transaction, stamp, book, body)?;
+        transaction.commit()?;
+        note(&mut self.written, &entry, hash);
+        Ok(Written { book, subject: entry.subject(), hash })
+    }
+
+    /// Signs the next entry of a book, stores it, and brings the pages up to date.
+    fn put(
+        &self,
+        transaction: &Transaction<'_>,
+        stamp: Stamp,
+        book: BookId,
+        body: impl FnOnce(&Write<'_>) -> Result<Body, BookError>,
+    ) -> Result<(Entry, Hash), BookError> {
+        let entry = self.next_entry(transaction, stamp, book, |id| {
+            body(&Write { connection: transaction, writer: self.writer.key(), book, id })
         })?;
         let signed = self.writer.sign(&entry);
-        let hash = insert(&transaction, &entry, &signed)?;
-        pages::fold(&transaction, &entry, hash)?;
-        transaction.commit()?;
-        self.written.note(book, entry.time, entry.number, hash);
-        if entry.body.hands_over() {
-            self.written.forget(book);
-        }
-        Ok(Written { book, subject: entry.subject(), hash })
+        let hash = insert(transaction, &entry, &signed)?;
+        pages::fold(transaction, &entry, hash)?;
+        Ok((entry, hash))
+    }
+}
+
+/// Notes an entry that is written. What is known of a book ends with its handover.
+fn note(written: &mut Remembered, entry: &Entry, hash: Hash) {
+    written.note(entry.book, entry.time, entry.number, hash);
+    if entry.body.hands_over() {
+        written.forget(entry.book);
     }
 }
 

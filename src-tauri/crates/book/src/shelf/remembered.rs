@@ -9,8 +9,8 @@ use crate::BookError;
 use crate::entry::Millis;
 
 /// The ends of what is written, so that they are not looked up again for every entry: nobody else writes while
-/// the shelf is locked. Noted when a commit is through, and forgotten by a merge.
-#[derive(Debug, Default)]
+/// the shelf is locked. Noted with each entry, taken back where its transaction fails, and forgotten by a merge.
+#[derive(Debug, Clone, Default)]
 pub(super) struct Remembered {
     last_time: Option<Millis>,
     ends: BTreeMap<BookId, (u64, Hash)>,
@@ -51,7 +51,7 @@ impl Remembered {
         self.ends.remove(&book);
     }
 
-    /// Notes an entry that is on the disk.
+    /// Notes an entry that is on the disk, or will be with the others that are written with it.
     pub(super) fn note(&mut self, book: BookId, time: Millis, number: u64, hash: Hash) {
         self.last_time = Some(time);
         self.ends.insert(book, (number, hash));
