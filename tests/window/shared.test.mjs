@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { after, before, test } from 'node:test';
 import { AXE } from '../browser/support.mjs';
-import { addCar, folder, go, openWindow, says } from './support.mjs';
+import { addCar, folder, free, go, openWindow, says } from './support.mjs';
 
 /** Real pictures that differ; what is on them does not matter here. */
 const picture = (name) => fileURLToPath(new URL(`../../icons/${name}`, import.meta.url));
@@ -112,6 +112,7 @@ test('what was shared by mistake is left out', async () => {
 
 test('a file with which the program is started goes the same way, and stays where it is', async () => {
   await opened.close();
+  await free(shelf.path);
   const slip = join(shelf.path, 'slip of the shop.png');
   copyFileSync(picture('icon.png'), slip);
   opened = await openWindow('--shelf', shelf.path, slip, join(shelf.path, 'gone.png'));

@@ -5,6 +5,7 @@ import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { remote } from 'webdriverio';
+import { wellkept } from '../browser/support.mjs';
 
 export function folder() {
   const path = mkdtempSync(join(tmpdir(), 'wellkept-window-'));
@@ -54,6 +55,18 @@ export async function openWindow(...args) {
     driver.kill();
   };
   return { window, close };
+}
+
+/** Waits until no program holds the shelf any more: a window that was closed takes a moment to end. */
+export async function free(shelf) {
+  for (let tries = 0; tries < 100; tries += 1) {
+    try {
+      return wellkept('--shelf', shelf, '--json', 'vehicles');
+    } catch {
+      await new Promise((resolve) => setTimeout(resolve, 200));
+    }
+  }
+  throw new Error('the shelf is still in use');
 }
 
 /** Waits until the page says this. */
