@@ -723,6 +723,11 @@ photos: number,
  */
 left: number,
 /**
+ * Photos and documents on the disk that no entry names, such as those of an intake that was cut off before its
+ * entries were written. [`Request::Rebuild`](crate::Request::Rebuild) clears them away.
+ */
+unnamed: number,
+/**
  * What is wrong; empty when all is well.
  */
 faults: Array<FaultView>, };
@@ -3109,7 +3114,11 @@ export type RebuiltView = {
 /**
  * Entries folded.
  */
-entries: number, };
+entries: number,
+/**
+ * Photos and documents that no entry names, and that were deleted.
+ */
+cleared: number, };
 
 export type ReceiptLineView = {
 /**

@@ -855,6 +855,9 @@ export interface Words {
   'check-busy': never;
   'check-right': 'entries' | 'photos';
   'check-left': 'count';
+  'check-unnamed': 'count';
+  'check-clear': never;
+  'check-cleared': 'count';
   'check-faults': 'count';
   'fault-entry-changed': never;
   'fault-entry-misfiled': never;

@@ -171,9 +171,11 @@ fn a_kind_of_a_later_version_is_kept_chained_and_carried() {
         },
         ..before
     };
+    assert_eq!(shelf.papers_named().unwrap().map(|named| named.is_empty()), Some(false));
     let newer = support::sign(&writer(1), &later);
     assert_eq!(shelf.merge(std::slice::from_ref(&newer)).unwrap().new, 1);
     assert_eq!(shelf.newer(book).unwrap().len(), 1);
+    assert_eq!(shelf.papers_named().unwrap(), None, "it may name a photo that only a newer version knows of");
     assert!(shelf.verify().unwrap().faults.is_empty());
     assert!(shelf.entries(book).unwrap().contains(&newer), "it is carried as it was signed");
     shelf.append(stamp(900), book, Change::Begin(plan(2, Setting::Off))).unwrap();

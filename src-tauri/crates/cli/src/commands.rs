@@ -273,6 +273,9 @@ impl Terminal<'_> {
             if check.left > 0 {
                 terminal.say("cli-check-left", &[("left", check.left.into())]);
             }
+            if check.unnamed > 0 {
+                terminal.say("cli-check-unnamed", &[("unnamed", check.unnamed.into())]);
+            }
             for fault in &check.faults {
                 terminal.say(&format!("cli-fault-{}", fault.code), &[("place", (&fault.place).into())]);
             }
@@ -284,6 +287,9 @@ impl Terminal<'_> {
         let Response::Rebuilt(rebuilt) = self.door.ask(Request::Rebuild)? else { return Err(strange()) };
         self.answer(&rebuilt, |terminal| {
             terminal.say("cli-rebuilt", &[("entries", rebuilt.entries.into())]);
+            if rebuilt.cleared > 0 {
+                terminal.say("cli-rebuilt-cleared", &[("cleared", rebuilt.cleared.into())]);
+            }
         });
         Ok(())
     }

@@ -136,7 +136,7 @@ impl Door {
             Request::Guides { book } => self.guides_view(&book).map(Response::Guides),
             Request::Guide { book, key } => self.guide_view(&book, &key).map(Response::Guide),
             Request::Check => self.check_view().map(Response::Check),
-            Request::Rebuild => Ok(Response::Rebuilt(RebuiltView { entries: self.shelf.rebuild()? })),
+            Request::Rebuild => self.rebuild().map(Response::Rebuilt),
             change => self.change(change).map(Response::Written),
         }
     }

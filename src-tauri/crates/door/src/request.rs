@@ -201,7 +201,7 @@ pub enum Request {
     },
     /// Verifies every entry, chain, signature and photo on the shelf.
     Check,
-    /// Throws the pages away and works them out again from the entries.
+    /// Throws the pages away and works them out again from the entries, and deletes photos that no entry names.
     Rebuild,
     /// Puts a new vehicle on the shelf.
     AddVehicle {

@@ -363,6 +363,75 @@ fn a_document_of_which_a_page_cannot_be_kept_leaves_nothing() {
     assert_eq!(shelf.files().len(), kept);
 }
 
+/// Has every file of the store count as written two hours ago.
+fn age(shelf: &Shelf) {
+    let earlier = std::time::SystemTime::now() - std::time::Duration::from_hours(2);
+    for file in shelf.files() {
+        fs::OpenOptions::new().write(true).open(file).unwrap().set_modified(earlier).unwrap();
+    }
+}
+
+impl Shelf {
+    fn unnamed(&mut self) -> usize {
+        let Response::Check(check) = self.door.ask(Request::Check).unwrap() else { panic!() };
+        assert_eq!(check.faults.len(), 0);
+        check.unnamed
+    }
+
+    fn cleared(&mut self) -> usize {
+        let Response::Rebuilt(rebuilt) = self.door.ask(Request::Rebuild).unwrap() else { panic!() };
+        rebuilt.cleared
+    }
+}
+
+#[test]
+fn what_an_intake_left_before_its_entries_is_found_and_cleared_and_nothing_else_is() {
+    let mut shelf = shelf();
+    let (photo, _) = sheet_on_a_table();
+    let paper = shelf.door.take_in(&shelf.book, &photo).unwrap().papers.remove(0);
+    let whole = shelf.door.whole_photo(&shelf.book, &paper).unwrap();
+    // Two versions of one paper, of which the pages of the book show the last: all three pictures are named.
+    let drawn = [[0.1, 0.1], [0.9, 0.12], [0.85, 0.9], [0.1, 0.95]];
+    let straight = door::straighten_photo(&whole, drawn).unwrap();
+    shelf.door.put_straight(&shelf.book, &paper, Some(&straight)).unwrap();
+    shelf.door.take_in(&shelf.book, &document()).unwrap();
+    age(&shelf);
+    let named = shelf.files();
+    assert_eq!((shelf.unnamed(), shelf.cleared()), (0, 0));
+
+    // As if the program had died between the photos and the entries: its files are there and nothing names them.
+    let stray = shelf.folder.path().join("stray");
+    let mut elsewhere = open(&stray);
+    let vehicle = VehicleForm {
+        name: "Heron".to_owned(),
+        engine: "petrol".to_owned(),
+        unit: "km".to_owned(),
+        ..VehicleForm::default()
+    };
+    let Response::Written(car) = elsewhere.ask(Request::AddVehicle { vehicle }).unwrap() else { panic!() };
+    let other = String::from_utf8(document()).unwrap().replace("420", "421").into_bytes();
+    elsewhere.take_in(&car.book, &other).unwrap();
+    for tree in ["photos", "thumbs", "documents"] {
+        for folder in fs::read_dir(stray.join("photos").join(tree)).unwrap() {
+            let folder = folder.unwrap();
+            let to = shelf.folder.path().join("photos").join(tree).join(folder.file_name());
+            fs::create_dir_all(&to).unwrap();
+            for file in fs::read_dir(folder.path()).unwrap() {
+                let file = file.unwrap();
+                fs::copy(file.path(), to.join(file.file_name())).unwrap();
+            }
+        }
+    }
+    assert_eq!((shelf.unnamed(), shelf.cleared()), (0, 0), "so young, their entries may be on their way");
+    age(&shelf);
+    assert_eq!(shelf.unnamed(), 2, "one page and the document; the other page looks like one that is named");
+    assert_eq!((shelf.cleared(), shelf.unnamed()), (2, 0));
+    let (mut left, mut named) = (shelf.files(), named);
+    left.sort();
+    named.sort();
+    assert_eq!(left, named);
+}
+
 #[test]
 fn pages_that_look_the_same_are_one_paper() {
     let mut shelf = shelf();

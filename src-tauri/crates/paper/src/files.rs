@@ -3,7 +3,7 @@
 
 use std::fs;
 use std::io::{ErrorKind, Write};
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::time::{Duration, SystemTime};
 
 use tempfile::NamedTempFile;
@@ -89,6 +89,30 @@ pub(crate) fn sweep(folder: &Path, now: SystemTime, age: Duration) -> Result<(),
         }
     }
     Ok(())
+}
+
+/// The files one folder down, with whether each was last written more than `age` before `now`; none in a folder that is
+/// not there.
+pub(crate) fn inner_files(
+    folder: &Path,
+    now: SystemTime,
+    age: Duration,
+) -> Result<Vec<(PathBuf, bool)>, PaperError> {
+    let mut files = Vec::new();
+    if !folder.is_dir() {
+        return Ok(files);
+    }
+    for inner in list(folder)?.into_iter().filter(|inner| inner.path().is_dir()) {
+        let found = list(&inner.path())?.into_iter();
+        files.extend(found.map(|file| (file.path(), is_older(&file, now, age))));
+    }
+    Ok(files)
+}
+
+/// Has a file count as written just now.
+pub(crate) fn touch(path: &Path, now: SystemTime) -> Result<(), PaperError> {
+    let opened = fs::OpenOptions::new().write(true).open(path);
+    opened.and_then(|file| file.set_modified(now)).map_err(Operation::Write.on(path))
 }
 
 fn list(folder: &Path) -> Result<Vec<fs::DirEntry>, PaperError> {

@@ -6,6 +6,7 @@
 //! documents/3f/3fa9….pdf a document as it came in; a backup takes it too
 //! ```
 
+use std::collections::BTreeSet;
 use std::fs::{self, File};
 use std::io::ErrorKind;
 use std::panic::resume_unwind;
@@ -15,7 +16,7 @@ use std::time::{Duration, SystemTime};
 
 use units::Hash;
 
-use crate::files::{remove, sweep, sync_folder, write_lightly, write_whole};
+use crate::files::{inner_files, remove, sweep, sync_folder, touch, write_lightly, write_whole};
 use crate::jpeg::has_both_ends;
 use crate::pdf::check_document;
 use crate::prepare::{Photo, Prepared, check_photo, hash_of, prepare, thumb_of};
@@ -169,10 +170,12 @@ impl PhotoStore {
             Kept::Photo => check_photo(bytes)?,
             Kept::Document => check_document(bytes)?,
         }
+        let (tree, ending) = self.place(kept);
         if self.check_kept(kept, hash).is_ok() {
+            // An entry that comes after it is going to name it, so it must not count as left over until then.
+            touch(&path(tree, hash, ending), SystemTime::now())?;
             return Ok(false);
         }
-        let (tree, ending) = self.place(kept);
         write_whole(&folder(tree, hash), &file_name(hash, ending), bytes)?;
         Ok(true)
     }
@@ -191,6 +194,26 @@ impl PhotoStore {
             Kept::Photo => self.remove(hash),
             Kept::Document => self.remove_document(hash),
         }
+    }
+
+    /// What stands in the store under a name of its own and was last written more than `age` before `now`: what is
+    /// younger may be on its way into a book.
+    pub fn list(&self, now: SystemTime, age: Duration) -> Result<BTreeSet<(Kept, Hash)>, PaperError> {
+        let trees = [&self.photos, &self.thumbs, &self.documents];
+        let kinds = [(Kept::Photo, PHOTO), (Kept::Photo, PHOTO), (Kept::Document, DOCUMENT)];
+        let (mut old, mut young) = (BTreeSet::new(), BTreeSet::new());
+        for (tree, (kept, ending)) in trees.into_iter().zip(kinds) {
+            for (path, is_old) in inner_files(tree, now, age)? {
+                let Some(hash) = named_by(&path, ending) else { continue };
+                if is_old {
+                    old.insert((kept, hash))
+                } else {
+                    young.insert((kept, hash))
+                };
+            }
+        }
+        // A photo and its thumbnail are of one age, that of the younger.
+        Ok(&old - &young)
     }
 
     fn place(&self, kept: Kept) -> (&Path, &'static str) {
@@ -219,6 +242,12 @@ impl PhotoStore {
     pub fn check_document(&self, hash: Hash) -> Result<(), PaperError> {
         if hash_of(&self.document(hash)?) == hash { Ok(()) } else { Err(PaperError::Damaged(hash)) }
     }
+}
+
+/// The name that a file of the store bears; nothing for a file that is not the store's.
+fn named_by(path: &Path, ending: &str) -> Option<Hash> {
+    let name = path.file_name()?.to_str()?;
+    name.strip_suffix(ending)?.strip_suffix('.')?.parse().ok().filter(|hash| file_name(*hash, ending) == name)
 }
 
 fn read(tree: &Path, hash: Hash, ending: &str) -> Result<Vec<u8>, PaperError> {

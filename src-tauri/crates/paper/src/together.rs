@@ -9,7 +9,7 @@ impl PhotoStore {
     /// Keeps the photos of one intake, and the document of which they are the pages, where they are; answers its name.
     ///
     /// When this returns, all of it outlasts a loss of power. Where something cannot be kept, what was new is taken
-    /// away again.
+    /// away again; what an interruption leaves is found by [`PhotoStore::list`].
     pub fn keep_together(
         &self,
         document: Option<&[u8]>,

@@ -7,6 +7,7 @@ mod full_disk_tests;
 mod handover;
 mod merge;
 mod moment;
+mod named;
 mod remembered;
 mod verify;
 

@@ -12,6 +12,9 @@ pub struct CheckView {
     pub photos: usize,
     /// Photos that an earlier owner kept, so that they are not looked for here.
     pub left: usize,
+    /// Photos and documents on the disk that no entry names, such as those of an intake that was cut off before its
+    /// entries were written. [`Request::Rebuild`](crate::Request::Rebuild) clears them away.
+    pub unnamed: usize,
     /// What is wrong; empty when all is well.
     pub faults: Vec<FaultView>,
 }
@@ -25,9 +28,11 @@ pub struct FaultView {
     pub place: String,
 }
 
-/// The pages were worked out again.
+/// The pages were worked out again, and what no entry names was cleared away.
 #[derive(Debug, Clone, Serialize, Deserialize, TS)]
 pub struct RebuiltView {
     /// Entries folded.
     pub entries: usize,
+    /// Photos and documents that no entry names, and that were deleted.
+    pub cleared: usize,
 }

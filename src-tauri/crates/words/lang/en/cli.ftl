@@ -34,7 +34,17 @@ cli-check-left = { $left ->
     [one] One photo
    *[other] { $left } photos
 } stayed with an earlier owner.
+# $unnamed: how many photos and documents no entry names
+cli-check-unnamed = { $unnamed ->
+    [one] One photo or document on the disk belongs to no entry, as after a paper was cut off on its way in; 'wellkept rebuild' deletes it.
+   *[other] { $unnamed } photos and documents on the disk belong to no entry, as after papers were cut off on their way in; 'wellkept rebuild' deletes them.
+}
 cli-rebuilt = The pages were worked out again from { $entries } entries.
+# $cleared: how many photos and documents were deleted
+cli-rebuilt-cleared = { $cleared ->
+    [one] One photo or document that belonged to no entry was deleted.
+   *[other] { $cleared } photos and documents that belonged to no entry were deleted.
+}
 cli-serving = Open this address in a browser on this machine; Ctrl+C ends it:
 cli-verdict-unchanged = The signature verifies: unchanged since it was signed on { $day } with the key { $key }.
 cli-verdict-own-key = The key belongs to this device.

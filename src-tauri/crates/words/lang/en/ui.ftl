@@ -1263,6 +1263,15 @@ check-left = { $count ->
     [one] One photo
    *[other] { $count } photos
 } stayed with an earlier owner.
+check-unnamed = { $count ->
+    [one] One photo or document on the disk belongs to no entry, as after a paper was cut off on its way in.
+   *[other] { $count } photos and documents on the disk belong to no entry, as after papers were cut off on their way in.
+}
+check-clear = Delete what belongs to no entry
+check-cleared = { $count ->
+    [one] One photo or document was deleted.
+   *[other] { $count } photos and documents were deleted.
+}
 check-faults = { $count ->
     [one] One fault was found.
    *[other] { $count } faults were found.
