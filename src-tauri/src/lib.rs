@@ -15,8 +15,8 @@ use std::sync::atomic::{AtomicU64, Ordering};
 use std::sync::{Mutex, PoisonError};
 
 use door::{
-    BriefPage, CardOptions, Clock, Door, Gathered, HandoverForm, PaperReader, PhotoSize, Refusal,
-    ReportOptions, Request, Response,
+    BriefPage, CardOptions, Clock, Door, Gathered, HandoverForm, IntakeProgress, Intakes, PaperReader,
+    PhotoSize, Refusal, ReportOptions, Request, Response,
 };
 use shared::Shared;
 use started::Started;
@@ -59,16 +59,34 @@ fn ask(opened: State<'_, Opened>, request: Request) -> Result<Response, Refusal>
     opened.with(|door| door.ask(request))
 }
 
-/// Takes in the raw bytes of a photo for the book named in the header `book`.
+/// Takes in the raw bytes of a photo for the book named in the header `book`, until [`stop_intake`] is called with the
+/// ticket in the header `ticket`.
 #[tauri::command(async)]
-fn take_in(opened: State<'_, Opened>, call: Call<'_>) -> Result<Response, Refusal> {
-    let book = call.headers().get("book").and_then(|book| book.to_str().ok()).unwrap_or_default();
+fn take_in(
+    opened: State<'_, Opened>,
+    intakes: State<'_, Intakes>,
+    call: Call<'_>,
+) -> Result<Response, Refusal> {
+    let named = |name| call.headers().get(name).and_then(|value| value.to_str().ok()).unwrap_or_default();
+    let (book, begun) = (named("book"), intakes.begin(named("ticket")));
     let bytes = match call.body() {
         InvokeBody::Raw(bytes) => bytes.as_slice(),
         InvokeBody::Json(_) => &[],
     };
-    let intake = door::prepare_paper(bytes)?;
-    opened.with(|door| door.file(book, &intake)).map(Response::Filed)
+    let intake = begun.prepare(bytes, &|| false)?;
+    opened.with(|door| begun.file(door, book, &intake)).map(Response::Filed)
+}
+
+/// Gives up the file that is taken in under a ticket.
+#[tauri::command(async)]
+fn stop_intake(intakes: State<'_, Intakes>, ticket: &str) {
+    intakes.stop(ticket);
+}
+
+/// How far the file is that is taken in under a ticket.
+#[tauri::command(async)]
+fn intake_progress(intakes: State<'_, Intakes>, ticket: &str) -> Option<IntakeProgress> {
+    intakes.progress(ticket)
 }
 
 /// Reads a paper, until another is to be read or [`stop_reading`] is called.
@@ -255,6 +273,8 @@ pub fn run() {
         .invoke_handler(tauri::generate_handler![
             ask,
             take_in,
+            stop_intake,
+            intake_progress,
             read_paper,
             stop_reading,
             find_corners,
@@ -281,6 +301,7 @@ pub fn run() {
             app.manage(Opened(Mutex::new(Door::open(&shelf, Clock::Device))));
             app.manage(Shared::new(&shelf, started.files));
             app.manage(Turn::default());
+            app.manage(Intakes::default());
             app.manage(Brought::default());
             // The models come with the program where the system unpacks its resources, or lie beside it.
             let shipped = app.path().resource_dir().ok().map(|folder| folder.join("models"));

@@ -8,7 +8,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
-use door::{FiledView, Refusal, Response};
+use door::{Begun, FiledView, Intakes, Refusal, Response};
 use serde::Serialize;
 use tauri::State;
 
@@ -52,10 +52,20 @@ enum Copied {
     TooMany,
 }
 
-/// Whose fault it is that a paper was not filed: one that can not be read never will be, but a book may take it later.
+/// Why a paper was not filed.
 enum Fault {
-    OfPaper(Refusal),
-    OfBook(Refusal),
+    /// It can not be read and never will be.
+    Lasting(Refusal),
+    /// A book did not take it, or its owner stopped it: it may be filed later.
+    Passing(Refusal),
+}
+
+/// Where a paper is taken in.
+pub(crate) struct Tray<'a> {
+    pub opened: &'a Opened,
+    pub book: &'a str,
+    /// By what it is stopped.
+    pub begun: Begun<'a>,
 }
 
 impl Copied {
@@ -118,17 +128,17 @@ impl Shared {
     }
 
     /// Takes one paper into the tray of a book; nothing where it waits no more.
-    fn take_in(&self, opened: &Opened, book: &str, wanted: &str) -> Result<FiledView, Refusal> {
+    fn take_in(&self, tray: &Tray<'_>, wanted: &str) -> Result<FiledView, Refusal> {
         let mut named = self.named();
         if let Some(at) = named.iter().position(|file| file.id == wanted) {
-            let tried = file(opened, book, &named[at].path);
-            if !matches!(tried, Err(Fault::OfBook(_))) {
+            let tried = tray.file(&named[at].path);
+            if !matches!(tried, Err(Fault::Passing(_))) {
                 named.remove(at);
             }
             return tried.map_err(Fault::refusal);
         }
         match self.copies().into_iter().find(|path| id(path) == wanted) {
-            Some(path) => take_copy(opened, book, &path),
+            Some(path) => take_copy(tray, &path),
             None => Ok(FiledView { papers: Vec::new(), warnings: Vec::new() }),
         }
     }
@@ -140,10 +150,20 @@ impl Shared {
     }
 }
 
+impl Tray<'_> {
+    /// Works on a file, which takes long and needs no door, and files it.
+    fn file(&self, path: &Path) -> Result<FiledView, Fault> {
+        let bytes = door::read_file(path).map_err(Fault::Lasting)?;
+        let intake = self.begun.prepare(&bytes, &|| false);
+        let intake = intake.map_err(if self.begun.is_stopped() { Fault::Passing } else { Fault::Lasting })?;
+        self.opened.with(|door| self.begun.file(door, self.book, &intake)).map_err(Fault::Passing)
+    }
+}
+
 impl Fault {
     fn refusal(self) -> Refusal {
         match self {
-            Fault::OfPaper(refusal) | Fault::OfBook(refusal) => refusal,
+            Fault::Lasting(refusal) | Fault::Passing(refusal) => refusal,
         }
     }
 }
@@ -159,24 +179,17 @@ fn refuse(code: &str) -> Refusal {
 
 /// Takes a copy in. It has another name in the meantime: a photo that ends the program, as one for which a small
 /// device has no memory, would otherwise end it again at every start.
-fn take_copy(opened: &Opened, book: &str, path: &Path) -> Result<FiledView, Refusal> {
+fn take_copy(tray: &Tray<'_>, path: &Path) -> Result<FiledView, Refusal> {
     if let Some(refusal) = Copied::of(path).and_then(Copied::refusal) {
         return remove(path).and(Err(refusal));
     }
     let begun = path.with_extension("begun");
     rename(path, &begun)?;
-    match file(opened, book, &begun) {
+    match tray.file(&begun) {
         Ok(filed) => remove(&begun).map(|()| filed),
-        Err(Fault::OfPaper(refusal)) => remove(&begun).and(Err(refusal)),
-        Err(Fault::OfBook(refusal)) => rename(&begun, path).and(Err(refusal)),
+        Err(Fault::Lasting(refusal)) => remove(&begun).and(Err(refusal)),
+        Err(Fault::Passing(refusal)) => rename(&begun, path).and(Err(refusal)),
     }
-}
-
-/// Works on a file, which takes long and needs no door, and files it.
-fn file(opened: &Opened, book: &str, path: &Path) -> Result<FiledView, Fault> {
-    let prepared = door::read_file(path).and_then(|bytes| door::prepare_paper(&bytes));
-    let intake = prepared.map_err(Fault::OfPaper)?;
-    opened.with(|door| door.file(book, &intake)).map_err(Fault::OfBook)
 }
 
 fn remove(path: &Path) -> Result<(), Refusal> {
@@ -193,15 +206,18 @@ pub fn shared(shared: State<'_, Shared>) -> Vec<Waiting> {
     shared.waiting()
 }
 
-/// Takes one of what waits into the tray of a book.
+/// Takes one of what waits into the tray of a book, until [`stop_intake`](crate::stop_intake) is called with the ticket.
 #[tauri::command(async)]
 pub fn take_shared(
     opened: State<'_, Opened>,
     shared: State<'_, Shared>,
+    intakes: State<'_, Intakes>,
     book: &str,
     id: &str,
+    ticket: &str,
 ) -> Result<Response, Refusal> {
-    shared.take_in(&opened, book, id).map(Response::Filed)
+    let tray = Tray { opened: &opened, book, begun: intakes.begin(ticket) };
+    shared.take_in(&tray, id).map(Response::Filed)
 }
 
 /// Leaves one of what waits out.

@@ -5,9 +5,9 @@ use std::fs;
 use std::path::PathBuf;
 use std::sync::Mutex;
 
-use door::{Clock, Door, Request, VehicleForm};
+use door::{Clock, Door, FiledView, Intakes, Refusal, Request, VehicleForm};
 
-use super::{Copied, Shared};
+use super::{Copied, Shared, Tray};
 use crate::Opened;
 
 /// A real picture; what is on it does not matter here.
@@ -18,6 +18,7 @@ const JAVA: &str = include_str!("../gen/android/app/src/main/java/app/wellkept/b
 struct House {
     folder: tempfile::TempDir,
     opened: Opened,
+    intakes: Intakes,
     book: String,
 }
 
@@ -31,7 +32,12 @@ impl House {
             panic!("a car was not written");
         };
         fs::create_dir(folder.path().join("shared")).unwrap();
-        House { folder, opened: Opened(Mutex::new(Ok(door))), book: written.book }
+        House {
+            folder,
+            opened: Opened(Mutex::new(Ok(door))),
+            intakes: Intakes::default(),
+            book: written.book,
+        }
     }
 
     fn lay(&self, name: &str, bytes: &[u8]) -> PathBuf {
@@ -42,6 +48,14 @@ impl House {
 
     fn shared(&self, named: Vec<PathBuf>) -> Shared {
         Shared::new(self.folder.path(), named)
+    }
+
+    fn take(&self, shared: &Shared, id: &str) -> Result<FiledView, Refusal> {
+        self.take_into(&self.book, shared, id)
+    }
+
+    fn take_into(&self, book: &str, shared: &Shared, id: &str) -> Result<FiledView, Refusal> {
+        shared.take_in(&Tray { opened: &self.opened, book, begun: self.intakes.begin("ticket") }, id)
     }
 
     /// The names in the folder.
@@ -75,9 +89,9 @@ fn a_copy_is_filed_once_and_then_deleted() {
     let house = House::new();
     house.lay("1.paper", PICTURE);
     let shared = house.shared(Vec::new());
-    assert_eq!(shared.take_in(&house.opened, &house.book, "1").unwrap().papers.len(), 1);
+    assert_eq!(house.take(&shared, "1").unwrap().papers.len(), 1);
     assert_eq!(house.left(), [""; 0]);
-    assert_eq!(shared.take_in(&house.opened, &house.book, "1").unwrap().papers, [""; 0]);
+    assert_eq!(house.take(&shared, "1").unwrap().papers, [""; 0]);
 }
 
 #[test]
@@ -92,10 +106,10 @@ fn what_is_no_paper_is_refused_and_deleted() {
     ] {
         house.lay(name, b"");
         let (id, _) = name.split_once('.').unwrap();
-        let refusal = house.shared(Vec::new()).take_in(&house.opened, &house.book, id).unwrap_err();
+        let refusal = house.take(&house.shared(Vec::new()), id).unwrap_err();
         assert_eq!(refusal.code, code);
     }
-    let refusal = house.shared(Vec::new()).take_in(&house.opened, &house.book, "1").unwrap_err();
+    let refusal = house.take(&house.shared(Vec::new()), "1").unwrap_err();
     assert_eq!(refusal.code, "not-an-image");
     assert_eq!(house.left(), [""; 0]);
 }
@@ -106,10 +120,24 @@ fn a_copy_that_a_book_does_not_take_waits_on() {
     house.lay("1.paper", PICTURE);
     let shared = house.shared(Vec::new());
     let elsewhere = "0".repeat(32);
-    shared.take_in(&house.opened, &elsewhere, "1").unwrap_err();
+    house.take_into(&elsewhere, &shared, "1").unwrap_err();
     assert_eq!(house.left(), ["1.paper"]);
-    shared.take_in(&house.opened, &house.book, "1").unwrap();
+    house.take(&shared, "1").unwrap();
     assert_eq!(house.left(), [""; 0]);
+}
+
+#[test]
+fn what_is_stopped_waits_on() {
+    let house = House::new();
+    let path = house.lay("1.paper", PICTURE);
+    let shared = house.shared(vec![path]);
+    for id in ["1", "named-0"] {
+        house.intakes.stop("ticket");
+        assert_eq!(house.take(&shared, id).unwrap_err().code, "intake-stopped");
+    }
+    assert_eq!(house.left(), ["1.paper"]);
+    assert_eq!(ids(&shared), ["1", "named-0"]);
+    assert_eq!(house.take(&shared, "1").unwrap().papers.len(), 1);
 }
 
 #[test]
@@ -118,7 +146,7 @@ fn no_word_of_the_ui_becomes_a_path() {
     let shared = house.shared(Vec::new());
     fs::write(house.folder.path().join("1.paper"), PICTURE).unwrap();
     for id in ["../1", "..", "", "../device"] {
-        assert_eq!(shared.take_in(&house.opened, &house.book, id).unwrap().papers, [""; 0]);
+        assert_eq!(house.take(&shared, id).unwrap().papers, [""; 0]);
         shared.leave_out(id).unwrap();
     }
     assert!(house.folder.path().join("1.paper").exists());
@@ -142,8 +170,8 @@ fn a_file_that_was_named_is_read_once_and_stays_where_it_is() {
     fs::write(&path, PICTURE).unwrap();
     let shared = house.shared(vec![path.clone(), outside.path().to_owned()]);
     assert_eq!(shared.waiting()[0].name, "receipt.png");
-    assert_eq!(shared.take_in(&house.opened, &house.book, "named-0").unwrap().papers.len(), 1);
-    let refusal = shared.take_in(&house.opened, &house.book, "named-1").unwrap_err();
+    assert_eq!(house.take(&shared, "named-0").unwrap().papers.len(), 1);
+    let refusal = house.take(&shared, "named-1").unwrap_err();
     assert_eq!(refusal.code, "no-plain-file");
     assert_eq!(ids(&shared), [""; 0]);
     assert!(path.exists());

@@ -43,8 +43,8 @@ describe('in a browser', () => {
     const filed = { answer: 'filed', papers: ['p'], warnings: [] };
     const { fetched, photo, takeIn } = await openDoor(async () => Response.json(filed));
     const bytes = new Blob(['photo']);
-    expect(await takeIn('b 1', bytes)).toEqual(filed);
-    expect(fetched.mock.calls[0]).toEqual(['/paper?book=b+1', expect.objectContaining({ body: bytes })]);
+    expect(await takeIn('b 1', bytes, 't')).toEqual(filed);
+    expect(fetched.mock.calls[0]).toEqual(['/paper?book=b+1&ticket=t', expect.objectContaining({ body: bytes })]);
     expect(photo('abc', 'thumb')).toBe('/photo/abc/thumb');
   });
 
@@ -126,8 +126,8 @@ describe('in the window', () => {
 
   it('a photo goes in as raw bytes, with its book beside it', async () => {
     const { invoked, photo, takeIn } = await openDoor(async () => ({ answer: 'filed', papers: ['p'], warnings: [] }));
-    await takeIn('b', new Blob(['photo']));
-    expect(invoked.mock.calls[0]).toEqual(['take_in', new TextEncoder().encode('photo'), { headers: { book: 'b' } }]);
+    await takeIn('b', new Blob(['photo']), 't');
+    expect(invoked.mock.calls[0]).toEqual(['take_in', new TextEncoder().encode('photo'), { headers: { book: 'b', ticket: 't' } }]);
     expect(photo('abc', 'full')).toBe('photo://localhost/abc/full');
   });
 
@@ -145,11 +145,11 @@ describe('in the window', () => {
     const replies: unknown[] = [[{ id: '1', name: '' }], { answer: 'filed', papers: ['p'], warnings: [] }, null];
     const { invoked, leaveShared, sharedPapers, takeShared } = await openDoor(async () => replies.shift());
     expect(await sharedPapers()).toEqual([{ id: '1', name: '' }]);
-    expect(await takeShared('b', '1')).toMatchObject({ papers: ['p'] });
+    expect(await takeShared('b', '1', 't')).toMatchObject({ papers: ['p'] });
     await leaveShared('2');
     expect(invoked.mock.calls.map(([command, body]) => [command, body])).toEqual([
       ['shared', {}],
-      ['take_shared', { book: 'b', id: '1' }],
+      ['take_shared', { book: 'b', id: '1', ticket: 't' }],
       ['leave_shared', { id: '2' }],
     ]);
   });

@@ -55,6 +55,9 @@ export const NO_ANSWER = 'no-answer';
 /** Another of its own: a folder was put where a file goes. */
 export const NOT_A_FILE = 'not-a-file';
 
+/** The core's, for a file that was stopped on its way in. */
+export const INTAKE_STOPPED = 'intake-stopped';
+
 /** The refusal inside whatever was thrown; a core that does not answer is a refusal too. */
 export function refusalOf(thrown: unknown): Refusal {
   if (thrown instanceof Refused) return thrown.refusal;
@@ -72,12 +75,33 @@ export async function ask<R extends Request>(request: R): Promise<Answer<R['ask'
 /** The answer of this name. */
 type Named<N extends Response['answer']> = Extract<Response, { answer: N }>;
 
-/** Hands in the bytes of a photo or a PDF, which become papers in the tray. Throws `Refused`. */
-export async function takeIn(book: string, file: Blob): Promise<Named<'filed'>> {
+/**
+ * Hands in the bytes of a photo or a PDF, which become papers in the tray. Under its ticket, which is used once, it can be
+ * asked how far it is and be stopped. Throws `Refused`, with `INTAKE_STOPPED` when it was stopped before it was filed.
+ */
+export async function takeIn(book: string, file: Blob, ticket: string): Promise<Named<'filed'>> {
   const answer = inWindow
-    ? await fromWindow<Response>(invoke('take_in', new Uint8Array(await file.arrayBuffer()), { headers: { book } }))
-    : await fromServer(fetch(`/paper?${new URLSearchParams({ book })}`, { method: 'POST', body: file }));
+    ? await fromWindow<Response>(invoke('take_in', new Uint8Array(await file.arrayBuffer()), { headers: { book, ticket } }))
+    : await fromServer(fetch(`/paper?${new URLSearchParams({ book, ticket })}`, { method: 'POST', body: file }));
   return answer as Named<'filed'>;
+}
+
+/** Stops what is taken in under a ticket; its own answer says whether that came in time. Throws `Refused`. */
+export async function stopIntake(ticket: string): Promise<void> {
+  if (inWindow) return fromWindow<void>(invoke('stop_intake', { ticket }));
+  return nothingFrom(fetch(`/paper/stop?${new URLSearchParams({ ticket })}`, { method: 'POST' }));
+}
+
+/** How many steps of an intake are done, of how many at most. */
+export interface IntakeProgress {
+  done: number;
+  of: number;
+}
+
+/** How far the intake of a ticket is; nothing where none is under way. Throws `Refused`. */
+export async function intakeProgress(ticket: string): Promise<IntakeProgress | null> {
+  if (inWindow) return fromWindow<IntakeProgress | null>(invoke('intake_progress', { ticket }));
+  return (await (await accepted(fetch(`/paper/progress?${new URLSearchParams({ ticket })}`))).json()) as IntakeProgress | null;
 }
 
 /** A paper that waits to be taken in: another app shared it, or it was named when the program was started. */
@@ -92,9 +116,9 @@ export async function sharedPapers(): Promise<SharedPaper[]> {
   return inWindow ? fromWindow<SharedPaper[]>(invoke('shared')) : [];
 }
 
-/** Takes one of what waits into the tray of a book. Only in the window. Throws `Refused`. */
-export async function takeShared(book: string, id: string): Promise<Named<'filed'>> {
-  return (await fromWindow<Response>(invoke('take_shared', { book, id }))) as Named<'filed'>;
+/** Takes one of what waits into the tray of a book, as `takeIn` does; stopped, it waits on. Only in the window. Throws `Refused`. */
+export async function takeShared(book: string, id: string, ticket: string): Promise<Named<'filed'>> {
+  return (await fromWindow<Response>(invoke('take_shared', { book, id, ticket }))) as Named<'filed'>;
 }
 
 /** Leaves one of what waits out, for good. Only in the window. Throws `Refused`. */

@@ -227,6 +227,7 @@ export interface Words {
   'take-folder': never;
   'take-stopped': 'count';
   'photo-progress': 'done' | 'total';
+  'photo-part': 'percent';
   'photo-known': 'count';
   'shared': never;
   'shared-nth': 'number';

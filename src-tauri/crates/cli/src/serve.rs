@@ -4,6 +4,7 @@
 //! first load; whatever comes without it, or under another Host or from another Origin, is refused.
 
 mod books;
+mod intake;
 
 use std::path::{Component, Path, PathBuf};
 use std::process::ExitCode;
@@ -18,8 +19,8 @@ use axum::middleware::{self, Next};
 use axum::response::{IntoResponse, Redirect, Response};
 use axum::routing::{get, post};
 use door::{
-    BriefPage, CardLang, CardOptions, CardPaper, CardSize, Door, Gathered, PaperReader, PhotoSize, Refusal,
-    ReportOptions, VinShown,
+    BriefPage, CardLang, CardOptions, CardPaper, CardSize, Door, Gathered, Intakes, PaperReader, PhotoSize,
+    Refusal, ReportOptions, VinShown,
 };
 use serde::Deserialize;
 use words::Words;
@@ -35,6 +36,7 @@ const POLICY: &str = "default-src 'none'; script-src 'self'; style-src 'self'; s
 struct Server {
     door: Mutex<Door>,
     reader: PaperReader,
+    intakes: Intakes,
     books: books::Books,
     token: String,
     host: String,
@@ -77,6 +79,7 @@ pub fn serve(door: Door, port: u16, words: &Words) -> Result<ExitCode, Refusal> 
         let server = Server {
             door: Mutex::new(door),
             reader: PaperReader::new(None),
+            intakes: Intakes::default(),
             books: books::Books::default(),
             token,
             host: address.to_string(),
@@ -112,7 +115,9 @@ fn ui_folder() -> PathBuf {
 fn router(server: Arc<Server>) -> Router {
     Router::new()
         .route("/ask", post(ask))
-        .route("/paper", post(paper))
+        .route("/paper", post(intake::paper))
+        .route("/paper/stop", post(intake::stop))
+        .route("/paper/progress", get(intake::progress))
         .route("/read", post(read))
         .route("/straighten", post(straighten))
         .route("/corners", get(corners))
@@ -184,17 +189,6 @@ async fn ask(State(server): State<Arc<Server>>, body: Bytes) -> Result<axum::Jso
 #[derive(Deserialize)]
 struct Book {
     book: String,
-}
-
-async fn paper(
-    State(server): State<Arc<Server>>,
-    Query(Book { book }): Query<Book>,
-    body: Bytes,
-) -> Result<axum::Json<door::Response>, Refused> {
-    // The paper is worked on before the door is taken, so that other screens do not wait for it.
-    let intake = aside(move || door::prepare_paper(&body)).await?;
-    let filed = server.with(move |door| door.file(&book, &intake)).await?;
-    Ok(axum::Json(door::Response::Filed(filed)))
 }
 
 /// Does slow work that needs no door.

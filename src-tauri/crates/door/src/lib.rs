@@ -44,7 +44,10 @@ pub use clock::Clock;
 pub use handing::{BookFile, Packed, Packing, open_book_file};
 pub use issue::{Gathered, scan_card};
 pub use keep::Keep;
-pub use papers::{Intake, PhotoSize, check_file_size, found_corners, prepare_paper, straighten_photo};
+pub use papers::{
+    Begun, Intake, IntakeProgress, Intakes, PhotoSize, check_file_size, found_corners, prepare_paper,
+    straighten_photo,
+};
 pub use reading::{PaperReader, ToRead, WantedFile};
 pub use refusals::REFUSALS;
 pub use refuse::refuse_request;

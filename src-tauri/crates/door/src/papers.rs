@@ -5,15 +5,19 @@
 //! takes up what is left.
 
 mod filing;
+mod under_way;
 
 use std::collections::BTreeSet;
+use std::ops::ControlFlow;
 
 use book::content::{Content, ContentKind, PaperContent};
 use book::{BookError, Change, LineFilter};
-use paper::{Corners, Format, Point, Prepared};
+use paper::{Corners, Format, GoOn, Point, Prepared};
 use units::{BookId, Hash, SubjectId};
 
 use crate::{Door, FiledView, Refusal, WrittenView, forms};
+
+pub use under_way::{Begun, IntakeProgress, Intakes};
 
 /// Which picture of a photo is wanted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -41,9 +45,17 @@ pub enum Intake {
 /// Works on the bytes of a photo or a PDF: upright, straightened where the corners are sure, without metadata, of
 /// bounded size. Needs no door and takes the time.
 pub fn prepare_paper(bytes: &[u8]) -> Result<Intake, Refusal> {
+    prepare_paper_while(bytes, &|_| ControlFlow::Continue(()))
+}
+
+/// The same as [`prepare_paper`], with `go_on` told how far it is; where that breaks off, it refuses with
+/// `intake-stopped`.
+fn prepare_paper_while(bytes: &[u8], go_on: &GoOn<'_>) -> Result<Intake, Refusal> {
     match paper::sniff(bytes)? {
-        Format::Pdf => Ok(Intake::Document { bytes: bytes.to_vec(), pages: paper::pages(bytes)? }),
-        Format::Jpeg | Format::Png | Format::Webp => Ok(Intake::Photo(paper::prepare(bytes)?)),
+        Format::Pdf => {
+            Ok(Intake::Document { bytes: bytes.to_vec(), pages: paper::pages_while(bytes, go_on)? })
+        }
+        Format::Jpeg | Format::Png | Format::Webp => Ok(Intake::Photo(paper::prepare_while(bytes, go_on)?)),
     }
 }
 

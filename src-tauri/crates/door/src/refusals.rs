@@ -82,6 +82,7 @@ pub const REFUSALS: &[(&str, &[&str])] = &[
     ("reading-not-installed", &[]),
     ("models-damaged", &["path"]),
     ("stopped", &[]),
+    ("intake-stopped", &[]),
     ("photo-missing", &["hash"]),
     ("photo-damaged", &["hash"]),
     ("paper-tied", &[]),

@@ -160,6 +160,7 @@ impl From<PaperError> for Refusal {
             PaperError::Model { file, .. } => Refusal::new("models-damaged").with("path", file),
             PaperError::NotRead(_) => Refusal::new("image-unsupported"),
             PaperError::Stopped => Refusal::new("stopped"),
+            PaperError::IntakeStopped => Refusal::new("intake-stopped"),
             PaperError::NotFound(hash) => Refusal::new("photo-missing").with("hash", hash),
             PaperError::Damaged(hash) => Refusal::new("photo-damaged").with("hash", hash),
             PaperError::DiskFull { .. } => Refusal::new("disk-full"),

@@ -433,6 +433,34 @@ fn what_an_intake_left_before_its_entries_is_found_and_cleared_and_nothing_else_
 }
 
 #[test]
+fn an_intake_that_is_stopped_leaves_nothing_and_the_next_one_goes_on() {
+    let mut shelf = shelf();
+    let intakes = door::Intakes::default();
+    let book = shelf.book.clone();
+    // Before it came, while it is worked on, and after that, before it is filed.
+    intakes.stop("early");
+    let refused = intakes.begin("early").prepare(&document(), &|| false).unwrap_err();
+    assert_eq!(refused.code, "intake-stopped");
+    let begun = intakes.begin("midway");
+    let looks = std::sync::atomic::AtomicU32::new(0);
+    let midway = || looks.fetch_add(1, std::sync::atomic::Ordering::Relaxed) == 3;
+    assert_eq!(begun.prepare(&document(), &midway).unwrap_err().code, "intake-stopped");
+    let progress = intakes.progress("midway").unwrap();
+    assert_eq!((progress.done, progress.of), (3, 6));
+    drop(begun);
+    assert_eq!(intakes.progress("midway"), None, "a ticket is used once");
+    let begun = intakes.begin("late");
+    let intake = begun.prepare(&document(), &|| false).unwrap();
+    intakes.stop("late");
+    assert_eq!(begun.file(&mut shelf.door, &book, &intake).unwrap_err().code, "intake-stopped");
+    assert_eq!((shelf.tray().len(), shelf.files()), (0, Vec::new()));
+
+    let begun = intakes.begin("next");
+    let intake = begun.prepare(&document(), &|| false).unwrap();
+    assert_eq!(begun.file(&mut shelf.door, &book, &intake).unwrap().papers.len(), 2);
+}
+
+#[test]
 fn pages_that_look_the_same_are_one_paper() {
     let mut shelf = shelf();
     let twice = String::from_utf8(document()).unwrap().replace("[0 0 420 300]", "[0 0 200 300]").into_bytes();

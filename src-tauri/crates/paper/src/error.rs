@@ -101,6 +101,9 @@ pub enum PaperError {
     /// Reading was stopped by whoever asked for it.
     #[error("reading the text was stopped; ask for it once more, or type in what the photo says")]
     Stopped,
+    /// Taking a file in was stopped by whoever asked for it.
+    #[error("taking the file in was stopped; choose it once more to take it in")]
+    IntakeStopped,
     /// The store has no photo of this name.
     #[error("there is no photo {0} in the store; bring it back from a backup")]
     NotFound(Hash),

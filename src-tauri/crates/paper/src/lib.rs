@@ -31,6 +31,7 @@ pub mod read;
 mod sight;
 mod size;
 mod sniff;
+mod steps;
 mod store;
 mod text;
 mod together;
@@ -38,13 +39,14 @@ mod webp;
 
 pub use corners::{Corners, Point, find_corners};
 pub use error::{Operation, PaperError};
-pub use pdf::{MAX_PAGES, pages};
+pub use pdf::{MAX_PAGES, pages, pages_while};
 pub use prepare::{
     LONG_SIDE, MAX_FILE_BYTES, MAX_PIXELS, MAX_UNPACKED_BYTES, Photo, Prepared, QUALITY, THUMB_SIDE,
-    check_file_size, corners_on, encode, prepare, straighten,
+    check_file_size, corners_on, encode, prepare, prepare_while, straighten,
 };
 pub use sight::{Progress, Reader};
 pub use size::size;
 pub use sniff::{Foreign, Format, sniff};
+pub use steps::{GoOn, Step};
 pub use store::{Kept, LEFT_OVER_AGE, PhotoStore};
 pub use text::{Area, Row, Stretch, Text};

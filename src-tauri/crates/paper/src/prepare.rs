@@ -2,6 +2,7 @@
 //! and encoded anew. The same bytes give the same photo every time.
 
 use std::io::Cursor;
+use std::ops::ControlFlow;
 use std::panic::resume_unwind;
 use std::thread;
 
@@ -19,6 +20,7 @@ use units::Hash;
 
 use crate::corners::{Corners, find_corners, straightened};
 use crate::sniff::{Format, sniff};
+use crate::steps::{GoOn, Steps};
 use crate::{PaperError, jpeg, webp};
 
 /// The most bytes that a file may have: 64 MiB.
@@ -34,6 +36,8 @@ pub const THUMB_SIDE: u32 = 320;
 /// The JPEG quality of photo and thumbnail, on the usual scale from 1 to 100.
 pub const QUALITY: u8 = 85;
 
+/// The steps of a photo: unpacked, shrunk, corners found, straightened, and photo and thumbnail of both pictures written.
+const PHOTO_STEPS: u32 = 8;
 /// The most bytes that a PNG may use for what is not its pixels, such as texts and a colour profile: 16 MiB.
 const MAX_PNG_EXTRAS: u64 = 16 * 1024 * 1024;
 
@@ -50,7 +54,7 @@ pub struct Photo {
     pub bytes: u64,
 }
 
-/// A photo ready to be kept. Only [`prepare`], [`straighten`] and [`pages`](crate::pages) make one, so its name always
+/// A photo ready to be kept. Only [`prepare`], [`straighten`], [`pages`](crate::pages) and what is named like them make one, so its name always
 /// fits its bytes.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Prepared {
@@ -95,15 +99,18 @@ impl Prepared {
     }
 
     /// A picture as it is.
-    pub(crate) fn of(picture: &RgbImage) -> Result<Prepared, PaperError> {
+    pub(crate) fn of(picture: &RgbImage, steps: &Steps<'_>) -> Result<Prepared, PaperError> {
         let jpeg = encode(picture)?;
+        steps.pass()?;
         let photo = Photo {
             hash: hash_of(&jpeg),
             width: picture.width(),
             height: picture.height(),
             bytes: jpeg.len() as u64,
         };
-        Ok(Prepared { photo, jpeg, thumb: encode_thumb(picture)?, source: None })
+        let thumb = encode_thumb(picture)?;
+        steps.pass()?;
+        Ok(Prepared { photo, jpeg, thumb, source: None })
     }
 }
 
@@ -117,31 +124,48 @@ impl Prepared {
 ///
 /// Refused are files of any other format, damaged ones, and those beyond the bounds in the head of this crate.
 pub fn prepare(bytes: &[u8]) -> Result<Prepared, PaperError> {
-    let upright = upright(bytes)?;
+    prepare_while(bytes, &|_| ControlFlow::Continue(()))
+}
+
+/// The same as [`prepare`], with `go_on` told how far it is. Where that breaks off, it ends after the step that is under
+/// way with [`PaperError::IntakeStopped`].
+pub fn prepare_while(bytes: &[u8], go_on: &GoOn<'_>) -> Result<Prepared, PaperError> {
+    let steps = Steps::begin(go_on, PHOTO_STEPS)?;
+    let upright = upright(bytes, &steps)?;
     // The two pictures have nothing to do with each other, and every device has more than one core. Without corners the
     // whole picture is what is kept, so its work is never in vain.
     let (whole, paper) = thread::scope(|scope| {
-        let whole = scope.spawn(|| Prepared::of(&upright));
-        let paper = find_corners(&upright).map(|corners| (corners, cut_out(&upright, corners)));
+        let whole = scope.spawn(|| Prepared::of(&upright, &steps));
+        let paper = paper_on(&upright, &steps);
         (whole.join().unwrap_or_else(|panic| resume_unwind(panic)), paper)
     });
-    let Some((corners, paper)) = paper else { return whole };
+    let Some((corners, paper)) = paper? else { return whole };
     let source = Some(Box::new(Source { whole: whole?, corners }));
-    Ok(Prepared { source, ..paper? })
+    Ok(Prepared { source, ..paper })
 }
 
-fn cut_out(upright: &RgbImage, corners: Corners) -> Result<Prepared, PaperError> {
-    Prepared::of(&straightened(upright, corners)?)
+/// The paper on a photo, straightened, where its corners are beyond doubt.
+fn paper_on(upright: &RgbImage, steps: &Steps<'_>) -> Result<Option<(Corners, Prepared)>, PaperError> {
+    let found = find_corners(upright);
+    steps.pass()?;
+    found.map(|corners| Ok((corners, cut_out(upright, corners, steps)?))).transpose()
+}
+
+fn cut_out(upright: &RgbImage, corners: Corners, steps: &Steps<'_>) -> Result<Prepared, PaperError> {
+    let straight = straightened(upright, corners)?;
+    steps.pass()?;
+    Prepared::of(&straight, steps)
 }
 
 /// The paper between corners that the owner drew on a kept photo, straightened. The photo itself stays as it is.
 pub fn straighten(jpeg: &[u8], corners: Corners) -> Result<Prepared, PaperError> {
-    cut_out(&upright(jpeg)?, corners)
+    let steps = Steps::unwatched();
+    cut_out(&upright(jpeg, &steps)?, corners, &steps)
 }
 
 /// The corners of the paper on a kept photo, where they are beyond doubt, as [`find_corners`](crate::find_corners) says.
 pub fn corners_on(jpeg: &[u8]) -> Result<Option<Corners>, PaperError> {
-    Ok(find_corners(&upright(jpeg)?))
+    Ok(find_corners(&upright(jpeg, &Steps::unwatched())?))
 }
 
 /// The name of a photo: SHA-256 of its bytes.
@@ -151,7 +175,7 @@ pub(crate) fn hash_of(jpeg: &[u8]) -> Hash {
 
 /// Makes the thumbnail of a photo that is stored.
 pub(crate) fn thumb_of(jpeg: &[u8]) -> Result<Vec<u8>, PaperError> {
-    encode_thumb(&upright(jpeg)?)
+    encode_thumb(&upright(jpeg, &Steps::unwatched())?)
 }
 
 /// Whether bytes from another device are a JPEG that can be shown: known by its head, no larger than it may be, its end
@@ -164,13 +188,13 @@ pub(crate) fn check_photo(bytes: &[u8]) -> Result<(), PaperError> {
     }
 }
 
-fn upright(bytes: &[u8]) -> Result<RgbImage, PaperError> {
+fn upright(bytes: &[u8], steps: &Steps<'_>) -> Result<RgbImage, PaperError> {
     let format = sniff(bytes)?;
     check_file_size(bytes.len() as u64)?;
     match format {
-        Format::Jpeg => unpack(format, open_jpeg(bytes)?),
-        Format::Png => unpack(format, open_png(bytes)?),
-        Format::Webp => unpack(format, open_webp(bytes)?),
+        Format::Jpeg => unpack(format, open_jpeg(bytes)?, steps),
+        Format::Png => unpack(format, open_png(bytes)?, steps),
+        Format::Webp => unpack(format, open_webp(bytes)?, steps),
         Format::Pdf => Err(PaperError::Document),
     }
 }
@@ -200,7 +224,7 @@ fn limits(max_alloc: u64) -> Limits {
 }
 
 /// Checks what the header states before any pixel is decoded, then decodes.
-fn unpack(format: Format, mut decoder: impl ImageDecoder) -> Result<RgbImage, PaperError> {
+fn unpack(format: Format, mut decoder: impl ImageDecoder, steps: &Steps<'_>) -> Result<RgbImage, PaperError> {
     let refused = PaperError::decoding(format);
     check_pixels(&decoder)?;
     let mut limits = limits(MAX_UNPACKED_BYTES);
@@ -209,9 +233,11 @@ fn unpack(format: Format, mut decoder: impl ImageDecoder) -> Result<RgbImage, Pa
     // Metadata too damaged to say which way is up is no reason to lose the picture.
     let orientation = decoder.orientation().unwrap_or(Orientation::NoTransforms);
     let image = on_white(DynamicImage::from_decoder(decoder).map_err(&refused)?).into_rgb8();
+    steps.pass()?;
     // Shrinking comes before turning, which then has less to move.
     let mut image =
         DynamicImage::ImageRgb8(shrunk(&image, LONG_SIDE, FilterType::CatmullRom)?.unwrap_or(image));
+    steps.pass()?;
     image.apply_orientation(orientation);
     Ok(image.into_rgb8())
 }

@@ -29,7 +29,7 @@ export class Shared {
     this.filed = undefined;
     const takables = this.waiting.map(({ id, name }, index) => ({
       name: name || say('shared-nth', { number: index + 1 }),
-      take: (into: string) => takeShared(into, id),
+      take: (into: string, ticket: string) => takeShared(into, id, ticket),
     }));
     const papers = await this.intake.take(book, takables);
     if (papers.length > 0) this.filed = { book, count: papers.length };

@@ -1,6 +1,7 @@
 // Taking papers in: one file after the other, so that each that is refused is told by name and stops none of the rest.
+// The owner can stop at any moment, also within a file, of which nothing is kept then.
 
-import { NOT_A_FILE, refusalOf, takeIn } from '../../door';
+import { INTAKE_STOPPED, intakeProgress, NOT_A_FILE, refusalOf, stopIntake, takeIn } from '../../door';
 import type { FiledView, Refusal } from '../../door/types';
 
 /** What was chosen, pasted or dropped. */
@@ -10,16 +11,21 @@ export interface Given {
   folders: string[];
 }
 
-/** One thing that can be taken into the tray of a book. */
+/** One thing that can be taken into the tray of a book, under a ticket by which it can be asked how far it is and be stopped. */
 export interface Takable {
   name: string;
-  take: (book: string) => Promise<FiledView>;
+  take: (book: string, ticket: string) => Promise<FiledView>;
 }
+
+/** How often it is asked how far a file is, in milliseconds. */
+const LOOK = 250;
 
 export class Intake {
   /** How many files there are in all; nothing while none is taken in. */
   total = $state(0);
   done = $state(0);
+  /** How much of the file that is under way is done, from 0 to 1. */
+  part = $state(0);
   /** How many papers the book had already. */
   known = $state(0);
   /** How many files were left out because the owner stopped. */
@@ -27,10 +33,12 @@ export class Intake {
   refused = $state.raw<{ name: string; refusal: Refusal }[]>([]);
   #queue: Takable[] = [];
   #stopping = false;
+  /** The ticket of the file that is under way; empty while there is none. */
+  #ticket = '';
 
   /** Takes files into the tray of a book and gives the lines of their papers; files that come meanwhile go with the first. */
   async run(book: string, { files, folders }: Given): Promise<string[]> {
-    const takables = files.map((file) => ({ name: file.name, take: (into: string) => takeIn(into, file) }));
+    const takables = files.map((file) => ({ name: file.name, take: (into: string, ticket: string) => takeIn(into, file, ticket) }));
     return this.take(book, takables, folders);
   }
 
@@ -50,15 +58,19 @@ export class Intake {
     [this.done, this.known, this.left, this.refused, this.#stopping] = [0, 0, 0, [], false];
   }
 
-  /** Stops after the file that is under way. */
+  /** Stops, also within the file that is under way, unless that is filed already. */
   stop(): void {
     this.#stopping = true;
+    // Where the core does not hear of it, the file that is under way is taken in, and none after it.
+    if (this.#ticket !== '') stopIntake(this.#ticket).catch(() => undefined);
   }
 
   async #takeAll(book: string): Promise<string[]> {
     const taken: string[] = [];
     for (let next = this.#queue.shift(); next && !this.#stopping; next = this.#queue.shift()) {
-      taken.push(...(await this.#take(book, next)));
+      const papers = await this.#take(book, next);
+      if (papers === undefined) break;
+      taken.push(...papers);
       this.done += 1;
     }
     this.left = this.total - this.done;
@@ -66,20 +78,40 @@ export class Intake {
     return taken;
   }
 
-  async #take(book: string, { name, take }: Takable): Promise<string[]> {
+  /** The papers of a file; nothing when it was stopped on its way. */
+  async #take(book: string, { name, take }: Takable): Promise<string[] | undefined> {
+    const ticket = newTicket();
+    [this.#ticket, this.part] = [ticket, 0];
+    const looking = setInterval(() => void this.#look(ticket), LOOK);
     try {
-      const { papers, warnings } = await take(book);
+      const { papers, warnings } = await take(book, ticket);
       this.known += warnings.filter((warning) => warning === 'paper-known').length;
       return papers;
     } catch (thrown) {
-      this.#refuse(name, refusalOf(thrown));
+      const refusal = refusalOf(thrown);
+      if (refusal.code === INTAKE_STOPPED) return undefined;
+      this.#refuse(name, refusal);
       return [];
+    } finally {
+      clearInterval(looking);
+      [this.#ticket, this.part] = ['', 0];
     }
+  }
+
+  async #look(ticket: string): Promise<void> {
+    // A look that fails tells nothing, and the next one may.
+    const progress = await intakeProgress(ticket).catch(() => null);
+    if (progress && progress.of > 0 && this.#ticket === ticket) this.part = progress.done / progress.of;
   }
 
   #refuse(name: string, refusal: Refusal): void {
     this.refused = [...this.refused, { name, refusal }];
   }
+}
+
+/** A name for one intake that no other has; a page that is no secure context has no `randomUUID`. */
+function newTicket(): string {
+  return Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
 /** What a drop or a paste brought; text and pictures of other pages are no files. */

@@ -25,14 +25,51 @@ describe('an intake', () => {
     expect([intake.total, intake.left]).toEqual([0, 0]);
   });
 
-  it('stops after the file that is under way, and counts what it left', async () => {
+  it('counts the file under way as taken when it was filed before it could be stopped', async () => {
     const intake = new Intake();
-    fetched.mockImplementation(async (_, { body }) => {
+    fetched.mockImplementation(async (address, init) => {
+      if (address.startsWith('/paper/stop')) return new Response(null, { status: 204 });
       intake.stop();
-      return filed([body.name]);
+      return filed([init.body.name]);
     });
     expect(await intake.run('book', { files: ['a', 'b', 'c'].map(file), folders: [] })).toEqual(['a']);
-    expect([fetched.mock.calls.length, intake.left]).toEqual([1, 2]);
+    expect(intake.left).toBe(2);
+  });
+
+  it('stops within a file by its ticket, and counts that file among those left out', async () => {
+    const intake = new Intake();
+    const stopped: string[] = [];
+    const ticketOf = (address: string) => new URLSearchParams(address.split('?')[1]).get('ticket') ?? '';
+    fetched.mockImplementation(async (address, init) => {
+      if (address.startsWith('/paper/stop')) {
+        stopped.push(ticketOf(address));
+        return new Response(null, { status: 204 });
+      }
+      if (init.body.name === 'a') return filed(['a']);
+      intake.stop();
+      expect(stopped).toEqual([ticketOf(address)]);
+      return Response.json({ code: 'intake-stopped', values: {}, can_keep: false }, { status: 422 });
+    });
+    expect(await intake.run('book', { files: ['a', 'b', 'c'].map(file), folders: [] })).toEqual(['a']);
+    expect([intake.left, intake.refused.length, intake.total]).toEqual([2, 0, 0]);
+    expect(fetched.mock.calls.filter(([address]) => address.startsWith('/paper?')).length).toBe(2);
+  });
+
+  it('tells how far the file under way is', async () => {
+    vi.useFakeTimers();
+    const intake = new Intake();
+    let file_it = (_: Response) => {};
+    fetched.mockImplementation(async (address) =>
+      address.startsWith('/paper/progress') ? Response.json({ done: 3, of: 4 }) : new Promise((resolve) => (file_it = resolve)),
+    );
+    const run = intake.run('book', { files: [file('a')], folders: [] });
+    expect(intake.part).toBe(0);
+    await vi.advanceTimersByTimeAsync(300);
+    expect(intake.part).toBe(0.75);
+    file_it(filed(['a']));
+    expect(await run).toEqual(['a']);
+    expect([intake.part, vi.getTimerCount()]).toEqual([0, 0]);
+    vi.useRealTimers();
   });
 
   it('counts every page of a document, and papers that were known', async () => {

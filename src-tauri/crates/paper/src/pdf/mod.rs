@@ -7,6 +7,7 @@ mod guard;
 mod scan;
 
 use std::num::NonZeroU16;
+use std::ops::ControlFlow;
 use std::sync::Arc;
 use std::thread;
 
@@ -22,10 +23,13 @@ use image::error::{DecodingError, ImageError, ImageFormatHint, UnsupportedError,
 use crate::PaperError;
 use crate::prepare::{LONG_SIDE, Prepared, check_file_size};
 use crate::sniff::{Format, sniff};
+use crate::steps::{GoOn, Steps};
 
 /// The most pages that a document may have.
 pub const MAX_PAGES: usize = 20;
 
+/// The steps of a page: set, and photo and thumbnail written.
+const PAGE_STEPS: u32 = 3;
 /// The finest resolution of a page, in pixels an inch; a long page is set coarser, so that it fits [`LONG_SIDE`].
 const RESOLUTION: f32 = 300.0;
 /// Points an inch, the unit of a PDF (ISO 32000-1, 8.3.2.3).
@@ -41,13 +45,21 @@ const STACK: usize = 64 * 1024 * 1024;
 /// those with a picture of more than [`MAX_PIXELS`](crate::MAX_PIXELS) or in a form (JPEG 2000, JBIG2) whose size cannot
 /// be told beforehand.
 pub fn pages(bytes: &[u8]) -> Result<Vec<Prepared>, PaperError> {
+    pages_while(bytes, &|_| ControlFlow::Continue(()))
+}
+
+/// The same as [`pages`], with `go_on` told how far it is. Where that breaks off, it ends after the step that is under
+/// way with [`PaperError::IntakeStopped`].
+pub fn pages_while(bytes: &[u8], go_on: &GoOn<'_>) -> Result<Vec<Prepared>, PaperError> {
     check_document(bytes)?;
     guard::check(bytes)?;
     let bytes = bytes.to_vec();
     let setter = thread::Builder::new().name("pages".to_owned()).stack_size(STACK);
-    let setting =
-        setter.spawn(move || set(bytes)).map_err(|refused| PaperError::Encoding(refused.to_string()))?;
-    setting.join().unwrap_or_else(|_| Err(damaged("its contents cannot be set")))
+    thread::scope(|scope| {
+        let setting = setter.spawn_scoped(scope, move || set(bytes, go_on));
+        let setting = setting.map_err(|refused| PaperError::Encoding(refused.to_string()))?;
+        setting.join().unwrap_or_else(|_| Err(damaged("its contents cannot be set")))
+    })
 }
 
 /// Refuses what is no PDF or too large to be kept as one.
@@ -58,7 +70,7 @@ pub(crate) fn check_document(bytes: &[u8]) -> Result<(), PaperError> {
     }
 }
 
-fn set(bytes: Vec<u8>) -> Result<Vec<Prepared>, PaperError> {
+fn set(bytes: Vec<u8>, go_on: &GoOn<'_>) -> Result<Vec<Prepared>, PaperError> {
     let pdf = Pdf::new(Arc::new(bytes)).map_err(|error| match error {
         LoadPdfError::Decryption(DecryptionError::PasswordProtected) => PaperError::Locked,
         LoadPdfError::Decryption(_) => unsupported("an encryption"),
@@ -72,7 +84,14 @@ fn set(bytes: Vec<u8>) -> Result<Vec<Prepared>, PaperError> {
         return Err(PaperError::TooManyPages { pages: pages.len() });
     }
     let (settings, cache) = (InterpreterSettings::default(), RenderCache::new());
-    pages.iter().map(|page| Prepared::of(&picture(page, &cache, &settings)?)).collect()
+    let steps =
+        Steps::begin(go_on, u32::try_from(pages.len()).unwrap_or(u32::MAX).saturating_mul(PAGE_STEPS))?;
+    let prepared = |page| {
+        let picture = picture(page, &cache, &settings)?;
+        steps.pass()?;
+        Prepared::of(&picture, &steps)
+    };
+    pages.iter().map(prepared).collect()
 }
 
 fn picture<'a>(

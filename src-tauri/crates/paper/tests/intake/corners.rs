@@ -175,3 +175,30 @@ fn what_shows_no_paper_is_left_alone() {
         assert!(prepared.whole().is_none() && prepared.corners().is_none());
     }
 }
+
+#[test]
+fn a_photo_is_stopped_after_any_step_whether_it_holds_a_paper_or_not() {
+    use std::ops::ControlFlow;
+    use std::sync::atomic::{AtomicU32, Ordering};
+
+    let sheet = |x: u32, y: u32| (120..480).contains(&x) && (160..640).contains(&y);
+    let on_a_table = RgbImage::from_fn(600, 800, |x, y| Rgb([if sheet(x, y) { 240 } else { 40 }; 3]));
+    let plain = RgbImage::from_pixel(60, 80, Rgb([200; 3]));
+    for (picture, steps) in [(on_a_table, 8), (plain, 5)] {
+        let bytes = png(&picture.into());
+        let last = AtomicU32::new(0);
+        let watched = paper::prepare_while(&bytes, &|step| {
+            last.fetch_max(step.done, Ordering::Relaxed);
+            if step.of == 8 { ControlFlow::Continue(()) } else { ControlFlow::Break(()) }
+        });
+        assert_eq!(watched.unwrap(), prepare(&bytes).unwrap());
+        assert_eq!(last.into_inner(), steps);
+        for wanted in 0..=steps {
+            let stop = |step: paper::Step| {
+                if step.done >= wanted { ControlFlow::Break(()) } else { ControlFlow::Continue(()) }
+            };
+            let stopped = paper::prepare_while(&bytes, &stop);
+            assert!(matches!(stopped, Err(PaperError::IntakeStopped)), "{wanted}: {stopped:?}");
+        }
+    }
+}

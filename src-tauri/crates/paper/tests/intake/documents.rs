@@ -244,3 +244,29 @@ fn a_document_is_kept_as_it_is() {
     assert!(matches!(store.document(hash), Err(PaperError::NotFound(_))));
     assert!(store.keep_document(b"PK\x03\x04 pretends to be a document").is_err());
 }
+
+#[test]
+fn a_document_is_stopped_after_any_step_and_says_how_far_it_is() {
+    let bytes = receipt(&[(216, 144), (144, 288)]);
+    let whole = pages(&bytes).unwrap();
+    let told = std::sync::Mutex::new(Vec::new());
+    let watched = paper::pages_while(&bytes, &|step| {
+        told.lock().unwrap().push((step.done, step.of));
+        std::ops::ControlFlow::Continue(())
+    });
+    assert_eq!(watched.unwrap(), whole);
+    let told = told.into_inner().unwrap();
+    assert_eq!(told, (0..=6).map(|done| (done, 6)).collect::<Vec<_>>(), "three steps a page");
+    for (last, _) in told {
+        let stop = |step: paper::Step| {
+            assert!(step.done <= last, "nothing is done after it was stopped");
+            if step.done == last {
+                std::ops::ControlFlow::Break(())
+            } else {
+                std::ops::ControlFlow::Continue(())
+            }
+        };
+        let stopped = paper::pages_while(&bytes, &stop);
+        assert!(matches!(stopped, Err(PaperError::IntakeStopped)), "{last}: {stopped:?}");
+    }
+}

@@ -127,6 +127,7 @@ refusal-corners = No paper can lie between these corners; put each corner of the
 refusal-reading-not-installed = Reading papers is not installed on this device; type in what the receipt says.
 refusal-models-damaged = What reads papers, in { $path }, is damaged; install it anew.
 refusal-stopped = Reading was stopped; start it again when there is time.
+refusal-intake-stopped = Taking the file in was stopped; choose it once more to take it in.
 refusal-photo-missing = The photo { $hash } is no longer in the store; bring it back from a backup.
 refusal-photo-damaged = The stored photo { $hash } is damaged; bring it back from a backup, or take the paper in once more.
 refusal-paper-tied = The paper already belongs to a line; choose one that waits in the tray.

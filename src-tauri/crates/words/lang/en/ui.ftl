@@ -379,6 +379,8 @@ take-stopped = { $count ->
    *[other] Stopped: { $count } files were not taken in.
 }
 photo-progress = { $done } of { $total } taken in
+# $percent: how much of the file that is under way is done
+photo-part = this one: { $percent } %
 photo-known = { $count ->
     [one] One of the photos is in the book already; it is the same paper.
    *[other] { $count } of the photos are in the book already; they are the same papers.
