@@ -7,7 +7,6 @@
 mod filing;
 mod under_way;
 
-use std::collections::BTreeSet;
 use std::ops::ControlFlow;
 
 use book::content::{Content, ContentKind, PaperContent};
@@ -172,38 +171,26 @@ impl Door {
         why: &str,
     ) -> Result<WrittenView, Refusal> {
         self.paper(book, paper)?;
-        if self.shelf.tied(book)?.contains(&paper) {
+        if self.shelf.is_tied(book, paper)? {
             return Err(Refusal::new("paper-in-visit"));
         }
         let written =
             self.write(book, Change::StrikeOut { subject: paper, why: forms::note(why, "why")? })?;
-        let deleted = self.counting().and_then(|counting| self.delete(book, paper, &counting));
+        let deleted = self.delete(book, paper);
         let warnings = if deleted.is_ok() { Vec::new() } else { vec!["photo-left".to_owned()] };
         Ok(WrittenView { warnings, ..written })
     }
 
     /// Deletes the photos of papers that were thrown away and are still there, such as after a loss of power.
     pub(crate) fn clear_thrown_away(&self) -> Result<(), Refusal> {
-        let counting = self.counting()?;
         for book in self.shelf.books()? {
             for line in self.shelf.lines(book, &LineFilter::default())? {
                 if line.content.kind() == ContentKind::Paper && line.struck.is_some() {
-                    self.delete(book, line.subject, &counting)?;
+                    self.delete(book, line.subject)?;
                 }
             }
         }
         Ok(())
-    }
-
-    /// What is kept for the papers that count, in any book and in any version.
-    fn counting(&self) -> Result<BTreeSet<Hash>, Refusal> {
-        let mut counting = BTreeSet::new();
-        for book in self.shelf.books()? {
-            for row in self.shelf.papers(book)? {
-                counting.extend(self.kept(book, row.subject)?);
-            }
-        }
-        Ok(counting)
     }
 
     /// Everything that was ever kept for a paper.
@@ -217,9 +204,9 @@ impl Door {
     }
 
     /// Deletes everything that is kept for a paper, save what a paper that counts has too.
-    fn delete(&self, book: BookId, paper: SubjectId, counting: &BTreeSet<Hash>) -> Result<(), Refusal> {
+    fn delete(&self, book: BookId, paper: SubjectId) -> Result<(), Refusal> {
         for hash in self.kept(book, paper)? {
-            if !counting.contains(&hash) {
+            if !self.shelf.is_kept(hash)? {
                 // A name is that of a photo or of a document; the other is not there, and so is gone already.
                 self.photos.remove(hash)?;
                 self.photos.remove_document(hash)?;

@@ -233,7 +233,7 @@ impl Door {
 
     fn tie_paper(&mut self, book: BookId, paper: SubjectId, line: SubjectId) -> Result<WrittenView, Refusal> {
         self.paper_line(book, paper)?;
-        if self.shelf.tray(book)?.iter().all(|row| row.subject != paper) {
+        if self.shelf.is_tied(book, paper)? {
             return Err(Refusal::new("paper-tied"));
         }
         let mut content = self.shelf.line(book, line)?.content;

@@ -114,7 +114,13 @@ impl Page<'_> {
             .connection
             .prepare_cached("UPDATE line SET struck = ?3 WHERE book = ?1 AND subject = ?2 AND kind <> 1")?
             .execute(params![self.book().0, subject.0, why])?;
-        if struck == 0 { self.keep(self.entry.body.kind()) } else { self.gather(subject) }
+        if struck == 0 {
+            return self.keep(self.entry.body.kind());
+        }
+        // Until now everything that an earlier version names was kept too.
+        let sql = "DELETE FROM kept WHERE book = ?1 AND subject = ?2";
+        self.connection.prepare_cached(sql)?.execute(params![self.book().0, subject.0])?;
+        self.gather(subject)
     }
 
     /// Notes that this entry is another version of a line.
@@ -225,6 +231,11 @@ impl Page<'_> {
             paper.page.map(|page| page.document.0),
             paper.page.map(|page| page.number),
         ])?;
+        let sql = "INSERT OR IGNORE INTO kept (book, subject, hash) VALUES (?1, ?2, ?3)";
+        let mut kept = self.connection.prepare_cached(sql)?;
+        for hash in paper.kept() {
+            kept.execute(params![self.book().0, subject.0, hash.0])?;
+        }
         Ok(())
     }
 }

@@ -77,6 +77,14 @@ CREATE TABLE paper (
     page     INTEGER,
     PRIMARY KEY (book, subject)
 ) STRICT, WITHOUT ROWID;
+-- Everything that any version of a paper that counts names, so that nothing which one of them needs is deleted.
+CREATE TABLE kept (
+    book    BLOB NOT NULL,
+    subject BLOB NOT NULL,
+    hash    BLOB NOT NULL,
+    PRIMARY KEY (book, subject, hash)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX kept_hash ON kept (hash);
 CREATE TABLE tied (
     book    BLOB NOT NULL,
     subject BLOB NOT NULL,

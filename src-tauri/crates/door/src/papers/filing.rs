@@ -1,8 +1,8 @@
 //! One intake is filed whole or not at all: first everything of it is on the disk, then all of its entries are written,
 //! in one transaction.
 
+use book::Change;
 use book::content::{Content, PageContent, PaperContent};
-use book::{Change, PaperRow};
 use paper::Prepared;
 use units::{BookId, Hash, SubjectId};
 
@@ -43,10 +43,9 @@ impl Door {
         let papers = (1..)
             .zip(intake.photos())
             .map(|(number, photo)| content(photo, document.map(|document| PageContent { document, number })));
-        let known = self.shelf.papers(book)?;
         let (mut begun, mut lines) = (Vec::new(), Vec::new());
         for paper in papers {
-            lines.push(line_for(&known, paper, &mut begun));
+            lines.push(self.line_for(book, paper, &mut begun)?);
         }
         let changes = begun.into_iter().map(|paper| Change::Begin(Content::Paper(paper))).collect();
         // Where this fails the photos stay, for a disk that failed may have the entries all the same; the check finds
@@ -54,19 +53,23 @@ impl Door {
         let written = self.write_all(book, changes)?;
         Ok(filed(&lines, &written))
     }
-}
 
-/// The same photo is the same paper, whatever the owner has made of its corners since.
-fn line_for(known: &[PaperRow], paper: PaperContent, begun: &mut Vec<PaperContent>) -> Line {
-    let wanted = taken(&paper);
-    if let Some(known) = known.iter().find(|row| row.whole.unwrap_or(row.photo) == wanted) {
-        return Line::Known(known.subject);
+    /// The same photo is the same paper, whatever the owner has made of its corners since.
+    fn line_for(
+        &self,
+        book: BookId,
+        paper: PaperContent,
+        begun: &mut Vec<PaperContent>,
+    ) -> Result<Line, Refusal> {
+        if let Some(known) = self.shelf.paper_of(book, taken(&paper))? {
+            return Ok(Line::Known(known));
+        }
+        if let Some(at) = begun.iter().position(|other| taken(other) == taken(&paper)) {
+            return Ok(Line::Again(at));
+        }
+        begun.push(paper);
+        Ok(Line::Begun(begun.len() - 1))
     }
-    if let Some(at) = begun.iter().position(|other| taken(other) == wanted) {
-        return Line::Again(at);
-    }
-    begun.push(paper);
-    Line::Begun(begun.len() - 1)
 }
 
 fn content(prepared: &Prepared, page: Option<PageContent>) -> PaperContent {
