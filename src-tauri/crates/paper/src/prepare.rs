@@ -3,8 +3,6 @@
 
 use std::io::Cursor;
 use std::ops::ControlFlow;
-use std::panic::resume_unwind;
-use std::thread;
 
 use fast_image_resize::images::{TypedImage, TypedImageRef};
 use fast_image_resize::pixels::U8x3;
@@ -100,17 +98,16 @@ impl Prepared {
 
     /// A picture as it is.
     pub(crate) fn of(picture: &RgbImage, steps: &Steps<'_>) -> Result<Prepared, PaperError> {
-        let jpeg = encode(picture)?;
-        steps.pass()?;
+        let watched = |made: Result<Vec<u8>, PaperError>| made.and_then(|bytes| steps.pass().map(|()| bytes));
+        let (jpeg, thumb) = rayon::join(|| watched(encode(picture)), || watched(encode_thumb(picture)));
+        let jpeg = jpeg?;
         let photo = Photo {
             hash: hash_of(&jpeg),
             width: picture.width(),
             height: picture.height(),
             bytes: jpeg.len() as u64,
         };
-        let thumb = encode_thumb(picture)?;
-        steps.pass()?;
-        Ok(Prepared { photo, jpeg, thumb, source: None })
+        Ok(Prepared { photo, jpeg, thumb: thumb?, source: None })
     }
 }
 
@@ -134,11 +131,7 @@ pub fn prepare_while(bytes: &[u8], go_on: &GoOn<'_>) -> Result<Prepared, PaperEr
     let upright = upright(bytes, &steps)?;
     // The two pictures have nothing to do with each other, and every device has more than one core. Without corners the
     // whole picture is what is kept, so its work is never in vain.
-    let (whole, paper) = thread::scope(|scope| {
-        let whole = scope.spawn(|| Prepared::of(&upright, &steps));
-        let paper = paper_on(&upright, &steps);
-        (whole.join().unwrap_or_else(|panic| resume_unwind(panic)), paper)
-    });
+    let (paper, whole) = rayon::join(|| paper_on(&upright, &steps), || Prepared::of(&upright, &steps));
     let Some((corners, paper)) = paper? else { return whole };
     let source = Some(Box::new(Source { whole: whole?, corners }));
     Ok(Prepared { source, ..paper })
