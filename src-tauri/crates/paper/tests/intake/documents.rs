@@ -255,12 +255,14 @@ fn a_document_is_stopped_after_any_step_and_says_how_far_it_is() {
         std::ops::ControlFlow::Continue(())
     });
     assert_eq!(watched.unwrap(), whole);
-    let told = told.into_inner().unwrap();
+    let mut told = told.into_inner().unwrap();
+    // Photo and thumbnail are written at once, and the later may be told of first.
+    told.sort_unstable();
     assert_eq!(told, (0..=6).map(|done| (done, 6)).collect::<Vec<_>>(), "three steps a page");
     for (last, _) in told {
         let stop = |step: paper::Step| {
-            assert!(step.done <= last, "nothing is done after it was stopped");
-            if step.done == last {
+            assert!(step.done <= last + 1, "nothing is begun after it was stopped");
+            if step.done >= last {
                 std::ops::ControlFlow::Break(())
             } else {
                 std::ops::ControlFlow::Continue(())
