@@ -39,7 +39,7 @@ mod webp;
 
 pub use corners::{Corners, Point, find_corners};
 pub use error::{Operation, PaperError};
-pub use pdf::{MAX_PAGES, pages, pages_while};
+pub use pdf::{MAX_PAGES, page_count, pages, pages_while};
 pub use prepare::{
     LONG_SIDE, MAX_FILE_BYTES, MAX_PIXELS, MAX_UNPACKED_BYTES, Photo, Prepared, QUALITY, THUMB_SIDE,
     check_file_size, corners_on, encode, prepare, prepare_while, straighten,

@@ -3,6 +3,7 @@
 //! The library that sets pages bounds neither its memory nor its depth, so [`guard`] looks the file over first, and the
 //! pages are set on a thread of their own, whose failure is a refusal.
 
+mod count;
 mod guard;
 mod scan;
 
@@ -19,6 +20,8 @@ use hayro::vello_cpu::color::palette::css::WHITE;
 use hayro::{RenderCache, RenderSettings, render};
 use image::RgbImage;
 use image::error::{DecodingError, ImageError, ImageFormatHint, UnsupportedError, UnsupportedErrorKind};
+
+pub use count::page_count;
 
 use crate::PaperError;
 use crate::prepare::{LONG_SIDE, Prepared, check_file_size};

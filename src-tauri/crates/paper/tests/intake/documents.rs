@@ -3,7 +3,7 @@
 use std::time::SystemTime;
 
 use image::RgbImage;
-use paper::{Format, MAX_PAGES, PaperError, PhotoStore, pages, prepare};
+use paper::{Format, MAX_PAGES, PaperError, PhotoStore, page_count, pages, prepare};
 use sha2::{Digest, Sha256};
 use units::Hash;
 
@@ -219,6 +219,17 @@ fn what_is_nested_without_end_is_refused() {
 }
 
 #[test]
+fn pages_are_counted_where_that_is_no_danger() {
+    assert_eq!(page_count(&receipt(&[(200, 200)])), Some(1));
+    assert_eq!(page_count(&receipt(&[(200, 200); 7])), Some(7));
+    let bomb = zlib_of_zeros(600 * 1024 * 1024);
+    let bomb = document(&[(100, 100)], "", stream("/Filter /FlateDecode", &bomb), &[]);
+    for file in [&bomb[..], b"%PDF-1.7\nand nothing more", b"a note"] {
+        assert_eq!(page_count(file), None);
+    }
+}
+
+#[test]
 fn a_document_is_kept_as_it_is() {
     let root = tempfile::tempdir().unwrap();
     let store = PhotoStore::open(root.path(), SystemTime::UNIX_EPOCH).unwrap();
@@ -235,6 +246,10 @@ fn a_document_is_kept_as_it_is() {
 
     std::fs::write(&path, &bytes[1..]).unwrap();
     assert!(matches!(store.check_document(hash), Err(PaperError::Damaged(_))));
+    assert!(
+        matches!(store.document(hash), Err(PaperError::Damaged(_))),
+        "it is not given out as what came in"
+    );
     store.keep_document(&bytes).unwrap();
     store.check_document(hash).unwrap();
 
