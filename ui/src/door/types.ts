@@ -1147,6 +1147,16 @@ was: string,
  */
 is: string, };
 
+export type DocumentView = {
+/**
+ * Which page of it the paper is, from 1.
+ */
+page: number,
+/**
+ * How many pages it has; nothing where that cannot be told.
+ */
+pages: number | null, };
+
 export type DriftView = {
 /**
  * The lower end.
@@ -3642,7 +3652,7 @@ change: PlanForm, } | { "ask": "set-viewer-address",
  */
 address: string | null, } | { "ask": "demo" };
 
-export type Response = { "answer": "shelf" } & ShelfView | { "answer": "today" } & TodayView | { "answer": "visits" } & VisitsView | { "answer": "moved" } & MovedView | { "answer": "pump" } & PumpView | { "answer": "fuel" } & ConsumptionView | { "answer": "costs" } & CostsView | { "answer": "measured" } & MeasurementsView | { "answer": "measured-read" } & MeasuredReadView | { "answer": "counter" } & CounterView | { "answer": "parts" } & PartsView | { "answer": "bay" } & BayView | { "answer": "lines" } & LinesView | { "answer": "line" } & LineView | { "answer": "sheet" } & SheetView | { "answer": "card" } & CardView | { "answer": "vin" } & VinView | { "answer": "card-read" } & CardReadView | { "answer": "handover" } & HandoverView | { "answer": "packed" } & PackedView | { "answer": "received" } & ReceivedView | { "answer": "compared" } & CompareView | { "answer": "check" } & CheckView | { "answer": "codes" } & CodesView | { "answer": "trouble" } & TroubleView | { "answer": "troubles" } & TroublesView | { "answer": "brief" } & BriefView | { "answer": "guides" } & GuidesView | { "answer": "guide" } & GuideView | { "answer": "rebuilt" } & RebuiltView | { "answer": "filed" } & FiledView | { "answer": "receipt" } & ReceiptView | { "answer": "written" } & WrittenView;
+export type Response = { "answer": "shelf" } & ShelfView | { "answer": "today" } & TodayView | { "answer": "visits" } & VisitsView | { "answer": "moved" } & MovedView | { "answer": "pump" } & PumpView | { "answer": "fuel" } & ConsumptionView | { "answer": "costs" } & CostsView | { "answer": "measured" } & MeasurementsView | { "answer": "measured-read" } & MeasuredReadView | { "answer": "counter" } & CounterView | { "answer": "parts" } & PartsView | { "answer": "bay" } & BayView | { "answer": "lines" } & LinesView | { "answer": "line" } & LineView | { "answer": "sheet" } & SheetView | { "answer": "card" } & CardView | { "answer": "vin" } & VinView | { "answer": "card-read" } & CardReadView | { "answer": "handover" } & HandoverView | { "answer": "packed" } & PackedView | { "answer": "received" } & ReceivedView | { "answer": "compared" } & CompareView | { "answer": "check" } & CheckView | { "answer": "codes" } & CodesView | { "answer": "trouble" } & TroubleView | { "answer": "troubles" } & TroublesView | { "answer": "brief" } & BriefView | { "answer": "guides" } & GuidesView | { "answer": "guide" } & GuideView | { "answer": "rebuilt" } & RebuiltView | { "answer": "filed" } & FiledView | { "answer": "document" } & DocumentView | { "answer": "receipt" } & ReceiptView | { "answer": "written" } & WrittenView;
 
 export type RowView = {
 /**

@@ -2,8 +2,9 @@
 //!
 //! A face (the window, the terminal, the local server) makes a [`Request`], and the door answers with a
 //! [`Response`] that holds one whole screen, or with a [`Refusal`] that the face puts into words. Photos go in
-//! as raw bytes through [`Door::take_in`] and come out through [`Door::photo`]; what is printed is
-//! gathered, as by [`Door::card`], and set as PDF by [`Gathered::pdf`], which needs no door.
+//! as raw bytes through [`Door::take_in`] and come out through [`Door::photo`], and a PDF as it came through
+//! [`Door::document`]; what is printed is gathered, as by [`Door::card`], and set as PDF by [`Gathered::pdf`],
+//! which needs no door.
 //!
 //! This room composes all others: it reads what was typed (`forms`), lets the rules decide, has the book
 //! write, and shows the pages (`screens`). It owns the clock and the randomness. It must never hold a rule of
@@ -45,8 +46,8 @@ pub use handing::{BookFile, Packed, Packing, open_book_file};
 pub use issue::{Gathered, scan_card};
 pub use keep::Keep;
 pub use papers::{
-    Begun, Intake, IntakeProgress, Intakes, PhotoSize, check_file_size, found_corners, prepare_paper,
-    straighten_photo,
+    Begun, Document, Intake, IntakeProgress, Intakes, PhotoSize, check_file_size, found_corners,
+    prepare_paper, straighten_photo,
 };
 pub use reading::{PaperReader, ToRead, WantedFile};
 pub use refusals::REFUSALS;
@@ -56,7 +57,7 @@ pub use request::{
     VinShown,
 };
 pub use response::*;
-pub use save::{read_file, refuse_file, save};
+pub use save::{read_file, refuse_file, save, save_new};
 pub use screens::{codes_of_text as read_codes, refuse_elsewhere, vin_view as read_vin};
 pub use typed::{
     AnswerForm, AnswerKey, BoughtForm, DrivenForm, EndForm, FoundForm, FuelForm, HandoverForm, HereForm,

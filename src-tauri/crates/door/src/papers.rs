@@ -4,6 +4,7 @@
 //! interruption leaves a photo too many and never a line whose photo is missing; [`Door::clear_thrown_away`]
 //! takes up what is left.
 
+mod document;
 mod filing;
 mod under_way;
 
@@ -13,6 +14,8 @@ use book::content::{Content, ContentKind, PaperContent};
 use book::{BookError, Change, LineFilter};
 use paper::{Corners, Format, GoOn, Point, Prepared};
 use units::{BookId, Hash, SubjectId};
+
+pub use document::Document;
 
 use crate::{Door, FiledView, Refusal, WrittenView, forms};
 

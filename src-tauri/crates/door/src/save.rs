@@ -1,22 +1,42 @@
 //! Files that the owner asked for, and those that he names.
 
 use std::fmt::Display;
-use std::io::Write;
+use std::fs::File;
+use std::io::{ErrorKind, Write};
 use std::path::Path;
+
+use tempfile::{NamedTempFile, PersistError};
 
 use crate::Refusal;
 
 /// Writes a file whole or not at all: beside its place, brought to the disk, then renamed. Answers its path.
 pub fn save(path: &Path, bytes: &[u8]) -> Result<String, Refusal> {
+    written(path, bytes, |file| file.persist(path))
+}
+
+/// The same at a place where nothing may stand yet.
+pub fn save_new(path: &Path, bytes: &[u8]) -> Result<String, Refusal> {
+    written(path, bytes, |file| file.persist_noclobber(path))
+}
+
+fn written(
+    path: &Path,
+    bytes: &[u8],
+    name: impl FnOnce(NamedTempFile) -> Result<File, PersistError>,
+) -> Result<String, Refusal> {
     let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
     let written = std::fs::create_dir_all(folder)
-        .and_then(|()| tempfile::NamedTempFile::new_in(folder))
+        .and_then(|()| NamedTempFile::new_in(folder))
         .and_then(|mut file| file.write_all(bytes).and_then(|()| file.as_file().sync_all()).map(|()| file))
-        .and_then(|file| file.persist(path).map_err(|error| error.error));
+        .and_then(|file| name(file).map_err(|error| error.error));
+    let shown = path.display().to_string();
     match written {
-        Ok(_) => Ok(path.display().to_string()),
-        Err(error) if error.kind() == std::io::ErrorKind::StorageFull => Err(Refusal::new("disk-full")),
-        Err(error) => Err(refuse_file(&path.display().to_string(), &error)),
+        Ok(_) => Ok(shown),
+        Err(error) if error.kind() == ErrorKind::StorageFull => Err(Refusal::new("disk-full")),
+        Err(error) if error.kind() == ErrorKind::AlreadyExists => {
+            Err(Refusal::new("file-exists").with("path", shown))
+        }
+        Err(error) => Err(refuse_file(&shown, &error)),
     }
 }
 

@@ -325,6 +325,23 @@ fn papers_may_stay_behind_and_that_is_no_fault() {
 }
 
 #[test]
+fn a_document_goes_to_the_next_owner_as_it_came_in() {
+    for without_papers in [false, true] {
+        let (mut first, book, _) = first_owner();
+        let pdf = first.door.card(&book, &CardOptions::default()).unwrap().pdf().unwrap();
+        let paper = first.door.take_in(&book, &pdf).unwrap().papers.remove(0);
+        let form = HandoverForm { without_papers, ..HandoverForm::default() };
+        first.hand_over(&book, "one.wellkept", &form).unwrap();
+        let read = |owner: &Owner| owner.door.document(&book, &paper).unwrap().read();
+        assert_eq!(read(&first).unwrap(), pdf, "a book that was handed over can still be read");
+        let mut second = owner("2018-07-01");
+        second.receive(&first.path("one.wellkept")).unwrap();
+        let there = read(&second).map_err(|refusal| refusal.code);
+        assert_eq!(there, if without_papers { Err("document-missing".to_owned()) } else { Ok(pdf) });
+    }
+}
+
+#[test]
 fn a_photo_that_is_missing_is_named_and_the_rest_goes() {
     let (mut first, book, _) = first_owner();
     first.paper(&book, 11);

@@ -332,6 +332,49 @@ fn a_document_is_kept_as_it_is_and_each_page_is_a_paper() {
 }
 
 #[test]
+fn a_document_comes_out_as_it_came_in() {
+    let mut shelf = shelf();
+    let papers = shelf.door.take_in(&shelf.book, &document()).unwrap().papers;
+    for (page, paper) in (1..).zip(&papers) {
+        let kept = shelf.door.document(&shelf.book, paper).unwrap();
+        let view = kept.view().unwrap();
+        assert_eq!((view.page, view.pages), (page, Some(2)));
+        assert_eq!(kept.read().unwrap(), document());
+    }
+    // Straightened or not, it is a page of the same document.
+    let whole = shelf.door.whole_photo(&shelf.book, &papers[0]).unwrap();
+    let corners = [[0.1, 0.1], [0.9, 0.1], [0.9, 0.9], [0.1, 0.9]];
+    let straight = door::straighten_photo(&whole, corners).unwrap();
+    shelf.door.put_straight(&shelf.book, &papers[0], Some(&straight)).unwrap();
+    assert_eq!(shelf.door.document(&shelf.book, &papers[0]).unwrap().read().unwrap(), document());
+}
+
+#[test]
+fn a_document_that_is_not_there_is_refused() {
+    let mut shelf = shelf();
+    let papers = shelf.door.take_in(&shelf.book, &document()).unwrap().papers;
+    let (photo, visit) = (shelf.take_in(1), shelf.visit(&[&papers[1]]));
+    for line in [&photo, &visit] {
+        assert_eq!(shelf.door.document(&shelf.book, line).unwrap_err().code, "no-document");
+    }
+    let none = "0".repeat(32);
+    assert_eq!(shelf.door.document(&shelf.book, &none).unwrap_err().code, "no-such-line");
+
+    // The other page keeps the document on the disk, and the page that was thrown away does not give it out.
+    shelf.throw_away(&papers[0]).unwrap();
+    assert_eq!(shelf.door.document(&shelf.book, &papers[0]).unwrap_err().code, "thrown-away");
+    let kept = shelf.door.document(&shelf.book, &papers[1]).unwrap();
+    assert_eq!(kept.read().unwrap(), document());
+
+    let file = shelf.files().into_iter().find(|file| file.extension().unwrap() == "pdf").unwrap();
+    fs::write(&file, [document(), b"one byte more".to_vec()].concat()).unwrap();
+    let refused = || (kept.read().unwrap_err().code, kept.view().unwrap_err().code);
+    assert_eq!(refused(), ("document-changed".to_owned(), "document-changed".to_owned()));
+    fs::remove_file(&file).unwrap();
+    assert_eq!(refused(), ("document-missing".to_owned(), "document-missing".to_owned()));
+}
+
+#[test]
 fn a_document_of_which_a_page_cannot_be_kept_leaves_nothing() {
     let mut shelf = shelf();
     let door::Intake::Document { pages, .. } = door::prepare_paper(&document()).unwrap() else { panic!() };

@@ -114,6 +114,8 @@ pub enum Response {
     Rebuilt(RebuiltView),
     /// Papers were filed.
     Filed(FiledView),
+    /// The PDF of a paper.
+    Document(DocumentView),
     /// What a paper says.
     Receipt(Box<ReceiptView>),
     /// A change was written.

@@ -1,4 +1,4 @@
-//! What was read on a paper: offered, never believed before the owner says so.
+//! Papers that were filed, the PDF of one, and what was read on one: offered, never believed before the owner says so.
 
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -12,6 +12,15 @@ pub struct FiledView {
     pub papers: Vec<String>,
     /// `paper-known` for each that the book had already.
     pub warnings: Vec<String>,
+}
+
+/// The PDF of which a paper is a page.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct DocumentView {
+    /// Which page of it the paper is, from 1.
+    pub page: u32,
+    /// How many pages it has; nothing where that cannot be told.
+    pub pages: Option<u32>,
 }
 
 /// Everything read on a photo.
