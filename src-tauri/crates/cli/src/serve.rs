@@ -4,6 +4,7 @@
 //! first load; whatever comes without it, or under another Host or from another Origin, is refused.
 
 mod books;
+mod documents;
 mod intake;
 
 use std::path::{Component, Path, PathBuf};
@@ -122,6 +123,8 @@ fn router(server: Arc<Server>) -> Router {
         .route("/straighten", post(straighten))
         .route("/corners", get(corners))
         .route("/photo/{hash}/{size}", get(photo))
+        .route("/document/{book}/{paper}", get(documents::about))
+        .route("/document/{book}/{paper}/{name}", get(documents::open))
         .route("/card.pdf", get(card))
         .route("/brief.pdf", post(brief))
         .route("/report.pdf", post(report))
@@ -155,7 +158,8 @@ async fn guard(State(server): State<Arc<Server>>, request: Request, next: Next) 
     }
     let mut response = next.run(request).await;
     let policy = header::HeaderValue::from_static(POLICY);
-    response.headers_mut().insert(header::CONTENT_SECURITY_POLICY, policy);
+    // What was written elsewhere comes with a stricter one.
+    response.headers_mut().entry(header::CONTENT_SECURITY_POLICY).or_insert(policy);
     response
         .headers_mut()
         .insert(header::X_CONTENT_TYPE_OPTIONS, header::HeaderValue::from_static("nosniff"));

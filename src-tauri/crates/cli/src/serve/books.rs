@@ -66,7 +66,7 @@ pub async fn hand_over(
 }
 
 /// A name stands in an address and in a header, so only what is plain in both is left of it.
-fn plain(name: &str) -> String {
+pub(super) fn plain(name: &str) -> String {
     let is_plain = |letter: char| letter.is_ascii_alphanumeric() || matches!(letter, '-' | '.' | '_');
     name.chars().map(|letter| if is_plain(letter) { letter } else { '-' }).collect()
 }
