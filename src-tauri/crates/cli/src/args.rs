@@ -88,6 +88,14 @@ pub enum Command {
         #[arg(long, value_name = "ID")]
         visit: Option<String>,
     },
+    /// Write out the PDF of which a paper is a page, as it came in
+    Document {
+        /// The paper, by its id, which `paper --json` answers
+        paper: String,
+        /// The file to write, where nothing may stand yet
+        #[arg(long, value_name = "FILE.pdf")]
+        out: PathBuf,
+    },
     /// Read what a receipt says, without writing anything
     Read {
         /// A JPEG, PNG, WebP or PDF file

@@ -45,6 +45,7 @@ impl Terminal<'_> {
             Command::Measure { values, stdin, on } => self.measure(values, *stdin, on),
             Command::Visit(visit) => self.visit(visit),
             Command::Paper { files, visit } => return self.paper(files, visit.as_deref()),
+            Command::Document { paper, out } => self.document(paper, out),
             Command::Parts { item } => self.parts(item.as_deref()),
             Command::Buy => self.buy(),
             Command::Card { out, looks } => self.card(out, &looks.options()),

@@ -196,3 +196,31 @@ fn a_document_is_read_as_a_photo_is() {
     assert!(read(&photo).contains("not installed"));
     assert_eq!(read(&document), read(&photo));
 }
+
+#[test]
+fn a_document_is_written_out_as_it_came_in_and_over_nothing() {
+    let desk = Desk::new();
+    let (document, out) = (desk.path("receipt.pdf"), desk.path("out.pdf"));
+    desk.run(&["reading", "41000"], &[]);
+    desk.run(&["report", "--out"], &[&document]);
+    let papers = |file: &Path| -> Vec<String> {
+        serde_json::from_str(&desk.run(&["paper", "--json"], &[file]).out).unwrap()
+    };
+    let page = papers(&document).remove(0);
+    let written = desk.run(&["document", &page, "--out"], &[&out]);
+    assert_eq!((written.code, written.err.as_str()), (0, ""));
+    assert!(written.out.contains("out.pdf, as it came in"), "{}", written.out);
+    assert_eq!(fs::read(&out).unwrap(), fs::read(&document).unwrap());
+
+    fs::write(&out, "a file of his own").unwrap();
+    let again = desk.run(&["document", &page, "--out"], &[&out]);
+    assert_eq!((again.code, again.out.as_str(), again.err.lines().count()), (1, "", 1), "{}", again.err);
+    assert!(again.err.contains("There is a file"), "{}", again.err);
+    assert_eq!(fs::read_to_string(&out).unwrap(), "a file of his own");
+
+    let photo = papers(&desk.photo("one.png", 1)).remove(0);
+    let nowhere = desk.path("nowhere.pdf");
+    let refused = desk.run(&["document", &photo, "--out"], &[&nowhere]);
+    assert!(refused.code == 1 && refused.err.contains("There is no PDF of this"), "{}", refused.err);
+    assert!(!nowhere.exists());
+}

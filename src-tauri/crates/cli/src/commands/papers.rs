@@ -1,4 +1,4 @@
-//! Papers at the terminal: taken in, tied to a line, and read.
+//! Papers at the terminal: taken in, tied to a line, written out as they came, and read.
 
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
@@ -77,6 +77,14 @@ impl Terminal<'_> {
         let path = path.display().to_string();
         let why = say::refusal(self.words, refusal);
         eprintln!("{}", self.words.say("cli-file-refused", &[("path", path.into()), ("why", why.into())]));
+    }
+
+    /// Writes the PDF of a paper out, and answers where it stands.
+    pub(super) fn document(&mut self, paper: &str, out: &Path) -> Result<(), Refusal> {
+        let book = self.book()?;
+        let path = door::save_new(out, &self.door.document(&book, paper)?.read()?)?;
+        self.answer(&path, |terminal| terminal.say("cli-document-written", &[("path", (&path).into())]));
+        Ok(())
     }
 
     /// Takes papers into the tray for a line that is about to be written, and answers their lines. The first that is

@@ -19,6 +19,7 @@ cli-file-refused = { $path }: { $why }
 cli-read-page = Page { $page } of { $pages }
 cli-card-written = The card is in { $path }.
 cli-report-written = The report is in { $path }.
+cli-document-written = The PDF is in { $path }, as it came in.
 cli-keep-hint = Give --keep to write it all the same.
 cli-which-vehicle = The shelf holds several vehicles; name one of them with --vehicle: { $names }.
 cli-no-such-vehicle = There is no vehicle named ‘{ $name }’ on this shelf; it holds: { $names }.
