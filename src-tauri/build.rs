@@ -11,6 +11,8 @@ fn main() {
         "save_card",
         "save_brief",
         "save_report",
+        "document",
+        "save_document",
         "hand_over",
         "bring_book",
         "receive_book",

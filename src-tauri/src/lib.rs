@@ -1,8 +1,8 @@
 //! # window: the face on Android and the desktop
 //!
-//! Hands each request to the door and each answer back, serves photos under `photo:`, and writes a card where
-//! the system keeps documents. It must never hold a rule or a line of SQL, and nothing here takes longer than
-//! handing something over: photos are worked on before the door is taken.
+//! Hands each request to the door and each answer back, serves photos under `photo:`, and writes a card or a
+//! PDF that came in where the system keeps documents. It must never hold a rule or a line of SQL, and nothing
+//! here takes longer than handing something over: photos are worked on before the door is taken.
 #![expect(clippy::needless_pass_by_value, reason = "the framework hands a command its arguments by value")]
 
 mod shared;
@@ -165,6 +165,26 @@ fn save_sheet(app: &AppHandle, name: &str, gathered: &Gathered) -> Result<String
     door::save(&documents(app)?.join(name), &gathered.pdf()?)
 }
 
+/// What the PDF of a paper is.
+#[tauri::command(async)]
+fn document(opened: State<'_, Opened>, book: &str, paper: &str) -> Result<Response, Refusal> {
+    opened.with(|door| door.document(book, paper))?.view().map(Response::Document)
+}
+
+/// Writes the PDF of a paper into the documents, as it came in, and answers the path.
+#[tauri::command(async)]
+fn save_document(
+    app: AppHandle,
+    opened: State<'_, Opened>,
+    book: &str,
+    paper: &str,
+    name: &str,
+) -> Result<String, Refusal> {
+    let document = opened.with(|door| door.document(book, paper))?;
+    // Two receipts of one day bear the same name.
+    door::save(&free(&documents(&app)?, name), &document.read()?)
+}
+
 /// Packs a book for the next owner into the documents, and hands it over.
 #[tauri::command(async)]
 fn hand_over(
@@ -282,6 +302,8 @@ pub fn run() {
             save_card,
             save_brief,
             save_report,
+            document,
+            save_document,
             hand_over,
             bring_book,
             receive_book,
