@@ -1,11 +1,13 @@
 // The tray, clicked through at phone size against the real core: a WebP photo goes in, is tied to a visit or to a fill
 // or thrown away, and what is thrown away is gone from the disk while its line stays in the book. A long document is
-// stopped on its way. What waits at home is marked, and the corners of a sheet begin where they were found.
+// stopped on its way, a short one opens as it came in. What waits at home is marked, and the corners of a sheet begin
+// where they were found.
 import assert from 'node:assert/strict';
+import { createHash } from 'node:crypto';
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { browser, folder, gone, listen, serve } from './support.mjs';
+import { axe, browser, folder, gone, listen, serve } from './support.mjs';
 
 const shelf = folder();
 let server;
@@ -198,6 +200,82 @@ test('the corners to be set begin where they were found', async () => {
   const corner = button('upper left corner');
   await corner.waitFor();
   await page.waitForFunction((handle) => Math.abs(parseFloat(handle.style.left) - 20) < 3, await corner.elementHandle());
+});
+
+/** A PDF of two pages, as a shop would send it. */
+async function sheets() {
+  const shop = await chromium.newPage();
+  await shop.setContent('<h1>Hollin Lane Motor Parts</h1><p>Invoice</p><p style="break-before: page">Terms</p>');
+  const pdf = await shop.pdf({ format: 'A5' });
+  await shop.close();
+  return pdf;
+}
+
+/** What the server answers at this address. */
+const fetched = (address) => page.request.get(new URL(address, page.url()).href);
+const sha256 = (bytes) => createHash('sha256').update(bytes).digest('hex');
+
+/** The one link to a PDF on the page, once it is there. */
+async function pdfLink() {
+  const link = page.getByRole('link', { name: 'Open the PDF' }).locator('visible=true');
+  await link.waitFor();
+  return link;
+}
+
+test('a PDF opens as it came in, in a tab of its own where no script runs', async () => {
+  await go('counter');
+  await open();
+  await throwAway('');
+  await page.getByText('No papers wait in the tray.').waitFor();
+  const pdf = await sheets();
+  await page.locator('input[type=file]').first().setInputFiles({ name: 'invoice.pdf', mimeType: 'application/pdf', buffer: pdf });
+  await page.getByText('2 papers wait in the tray.').waitFor();
+  await page.getByRole('button', { name: /^Open the paper of .*, page 2$/ }).click();
+  await page.getByText('PDF, page 2 of 2', { exact: true }).waitFor();
+  const link = await pdfLink();
+  const address = await link.getAttribute('href');
+  const answer = await fetched(address);
+  const headers = answer.headers();
+  assert.equal(answer.status(), 200);
+  assert.equal(sha256(await answer.body()), sha256(pdf));
+  assert.equal(headers['content-type'], 'application/pdf');
+  assert.match(headers['content-disposition'], /^inline; filename="paper-\d{4}-\d\d-\d\d\.pdf"$/);
+  assert.equal(headers['x-content-type-options'], 'nosniff');
+  assert.equal(headers['cache-control'], 'no-store');
+  assert.match(headers['content-security-policy'], /^default-src 'none';/);
+  assert.doesNotMatch(headers['content-security-policy'], /script-src/);
+  const renamed = await fetched(`${address.slice(0, address.lastIndexOf('/'))}/a%22%3B%0D%0AX%C3%A9.pdf`);
+  assert.equal(renamed.headers()['content-disposition'], 'inline; filename="a----X-.pdf"', 'a name stays a name');
+  const [tab] = await Promise.all([page.context().waitForEvent('page'), link.click()]);
+  // The browser's own viewer holds it in a frame, and has not put it down as a file.
+  await tab.waitForURL(`**${address}`);
+  const viewed = () => tab.frames().some((frame) => frame.url().startsWith('chrome-extension:'));
+  for (const until = Date.now() + 15_000; Date.now() < until && !viewed(); ) await tab.waitForTimeout(50);
+  assert.ok(viewed(), 'the viewer shows it');
+  await tab.close();
+});
+
+test('the visit to which a page is tied leads to the PDF too', async () => {
+  const { tray } = await ask({ ask: 'counter', book });
+  await ask({ ask: 'record-visit', book, visit: { items: [{ own: 'Tow bar greased' }], papers: [tray[0].subject] } });
+  await go('book');
+  await page.getByRole('listitem').filter({ hasText: 'Tow bar greased' }).getByRole('link').click();
+  await page.getByRole('button', { name: /^Open the paper of/ }).click();
+  const dialog = page.getByRole('dialog');
+  await dialog.getByText(/^PDF, page [12] of 2$/).waitFor();
+  await pdfLink();
+  assert.deepEqual((await axe(page, 'wcag2a', 'wcag2aa', 'wcag22aa')).violations, []);
+  await dialog.getByRole('button', { name: 'Close' }).click();
+});
+
+test('of a page that was thrown away the PDF is given out no more', async () => {
+  await go('counter');
+  await page.getByText('One paper waits in the tray.').waitFor();
+  await open();
+  const thrown = await (await pdfLink()).getAttribute('href');
+  await throwAway('');
+  await page.getByText('No papers wait in the tray.').waitFor();
+  assert.equal((await fetched(thrown)).status(), 422);
 });
 
 test('nothing complained', () => assert.deepEqual(complaints, []));

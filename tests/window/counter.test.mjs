@@ -1,6 +1,7 @@
-// The counter in the real window: a receipt is chosen, read by the real networks and written, and another paper is tied
-// to the line that came of it.
+// The counter in the real window: a receipt is chosen, read by the real networks and written, another paper is tied to
+// the line that came of it, and a PDF is saved as it came in.
 import assert from 'node:assert/strict';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { after, before, test } from 'node:test';
@@ -22,6 +23,10 @@ function lastMonth(day) {
 }
 
 before(async () => {
+  // What the window saves goes where this machine is told that documents are.
+  process.env.XDG_CONFIG_HOME = join(shelf.path, 'config');
+  mkdirSync(process.env.XDG_CONFIG_HOME);
+  writeFileSync(join(process.env.XDG_CONFIG_HOME, 'user-dirs.dirs'), `XDG_DOCUMENTS_DIR="${join(shelf.path, 'documents')}"\n`);
   opened = await openWindow('--shelf', shelf.path);
   window = opened.window;
   await addCar(window, 'Thistle', '98420');
@@ -98,4 +103,23 @@ test('another paper is tied to the line that came of it', async () => {
     (img) => !img.closest('details:not([open])') && img.complete && img.naturalWidth > 0,
   ).length;
   await window.waitUntil(async () => (await window.execute(shown)) === 2, { timeoutMsg: 'the line shows both papers' });
+});
+
+test('a PDF is saved as it came in, and a second time under another name', async () => {
+  const invoice = join(shelf.path, 'invoice.pdf');
+  const chromium = await browser();
+  const shop = await chromium.newPage();
+  await shop.setContent('<h1>Hollin Lane Motor Parts</h1>');
+  await shop.pdf({ path: invoice });
+  await chromium.close();
+  await choose(invoice);
+  await paper().click();
+  await says(window, 'PDF of one page');
+  for (const end of ['', '-2']) {
+    await button('Save the PDF').click();
+    const saved = new RegExp(`The PDF was written to (\\S+/documents/paper-\\d{4}-\\d\\d-\\d\\d${end}\\.pdf)\\.`);
+    await says(window, saved);
+    const [, path] = saved.exec(await window.$('body').getText());
+    assert.deepEqual(readFileSync(path), readFileSync(invoice));
+  }
 });

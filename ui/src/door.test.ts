@@ -100,6 +100,14 @@ describe('in a browser', () => {
     ]);
   });
 
+  it('a PDF has an address of its own, and what it is stands above it', async () => {
+    const told = { answer: 'document', page: 1, pages: 2 };
+    const { documentAddress, documentOf, fetched } = await openDoor(async () => Response.json(told));
+    expect(documentAddress('b', 'p', 'a 1.pdf')).toBe('/document/b/p/a%201.pdf');
+    expect(await documentOf('b', 'p')).toEqual(told);
+    expect(fetched.mock.calls[0]?.[0]).toBe('/document/b/p');
+  });
+
   it('the card is fetched from an address that says what it shows', async () => {
     const { cardAddress } = await openDoor(() => Promise.reject(new TypeError()));
     const address = '/card.pdf?book=b&size=id1&paper=letter&vin=last-six&hide_names=true&prices=false&lang=fr';
@@ -129,6 +137,13 @@ describe('in the window', () => {
     await takeIn('b', new Blob(['photo']), 't');
     expect(invoked.mock.calls[0]).toEqual(['take_in', new TextEncoder().encode('photo'), { headers: { book: 'b', ticket: 't' } }]);
     expect(photo('abc', 'full')).toBe('photo://localhost/abc/full');
+  });
+
+  it('a PDF has no address and is written where the window writes', async () => {
+    const { documentAddress, invoked, saveDocument } = await openDoor(async () => '/documents/a.pdf');
+    expect(documentAddress('b', 'p', 'a.pdf')).toBeNull();
+    expect(await saveDocument('b', 'p', 'a.pdf')).toBe('/documents/a.pdf');
+    expect(invoked.mock.calls[0]?.slice(0, 2)).toEqual(['save_document', { book: 'b', paper: 'p', name: 'a.pdf' }]);
   });
 
   it('a paper that is read is no longer waited for when it is stopped', async () => {

@@ -160,6 +160,28 @@ export function photo(hash: string, size: 'thumb' | 'full'): string {
   return (inWindow ? convertFileSrc('', 'photo') : '/photo/') + `${hash}/${size}`;
 }
 
+/** What the PDF of a paper is. Throws `Refused` where it can not be had. */
+export async function documentOf(book: string, paper: string): Promise<Named<'document'>> {
+  const answer = inWindow
+    ? await fromWindow<Response>(invoke('document', { book, paper }))
+    : await fromServer(fetch(documentPath(book, paper)));
+  return answer as Named<'document'>;
+}
+
+/** The address at which a browser shows the PDF of a paper; nothing in the window, where `saveDocument` writes it. */
+export function documentAddress(book: string, paper: string, name: string): string | null {
+  return inWindow ? null : documentPath(book, paper, name);
+}
+
+function documentPath(...parts: string[]): string {
+  return ['/document', ...parts.map(encodeURIComponent)].join('/');
+}
+
+/** Writes the PDF of a paper as it came in; the path at which it stands. Only in the window. Throws `Refused`. */
+export function saveDocument(book: string, paper: string, name: string): Promise<string> {
+  return fromWindow<string>(invoke('save_document', { book, paper, name }));
+}
+
 /** The address from which a browser can save the card; nothing in the window, where `saveCard` writes it. */
 export function cardAddress(book: string, options: CardOptions): string | null {
   if (inWindow) return null;

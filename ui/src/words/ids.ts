@@ -247,6 +247,12 @@ export interface Words {
   'paper-page': 'page';
   'paper-picture': never;
   'paper-enlarge': never;
+  'pdf-page-of': 'pages' | 'page';
+  'pdf-page': 'page';
+  'pdf-open': never;
+  'pdf-save': never;
+  'pdf-file': 'day';
+  'pdf-saved': 'path';
   'paper-title': never;
   'paper-back': never;
   'paper-not-waiting': never;

@@ -420,6 +420,16 @@ paper-of-page = Paper filed on { $day }, page { $page }
 paper-page = page { $page }
 paper-picture = Photo of the paper
 paper-enlarge = Enlarge the photo
+# $page: which page of its PDF it is; $pages: how many that has
+pdf-page-of = { $pages ->
+    [one] PDF of one page
+   *[other] PDF, page { $page } of { $pages }
+}
+pdf-page = PDF, page { $page }
+pdf-open = Open the PDF
+pdf-save = Save the PDF
+pdf-file = paper-{ $day }.pdf
+pdf-saved = The PDF was written to { $path }.
 paper-title = Where does it belong?
 paper-back = Back to the paper
 paper-not-waiting = This paper waits in the tray no more.
