@@ -3172,7 +3172,11 @@ fields: FieldsView,
 /**
  * The sums that could be checked.
  */
-checks: Array<CheckedView>, };
+checks: Array<CheckedView>,
+/**
+ * The numbers that the car's notes warn of, whether they stand on the photo or not: the owner may correct one.
+ */
+warned: Array<WarnedView>, };
 
 export type ReceivedView = {
 /**
@@ -4483,6 +4487,16 @@ visits: Array<PlannedVisitView>,
  * The next twelve months in money; nothing when no price is known.
  */
 spend: SpendView | null, };
+
+export type WarnedView = {
+/**
+ * The number, as it was written.
+ */
+number: string,
+/**
+ * Why.
+ */
+warning: WarningView, };
 
 export type WarningView = {
 /**

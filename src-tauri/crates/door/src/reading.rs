@@ -17,10 +17,10 @@ use units::{Currency, Day, Distance, DistanceUnit, Money};
 
 use crate::car::Car;
 use crate::papers::{Intake, prepare_paper};
-use crate::screens::{measure_key, money_view};
+use crate::screens::{measure_key, money_view, warned_numbers};
 use crate::{
     AmountView, AreaView, CheckedView, DayReadView, Door, FieldView, FieldsView, FuelReadView,
-    OdometerReadView, ReceiptLineView, ReceiptView, Refusal, RowView, StretchView,
+    OdometerReadView, ReceiptLineView, ReceiptView, Refusal, RowView, StretchView, WarnedView,
 };
 
 /// Where the models of the reader stand: the folder that `WELLKEPT_MODELS` names, else `models` beside the program.
@@ -45,6 +45,7 @@ pub struct ToRead {
     currency: Option<Currency>,
     shops: Vec<String>,
     numbers: Vec<String>,
+    warned: Vec<WarnedView>,
 }
 
 /// What is to be read of a file.
@@ -92,6 +93,7 @@ impl ToRead {
             currency: None,
             shops: Vec::new(),
             numbers: Vec::new(),
+            warned: Vec::new(),
         };
         Ok(match prepare_paper(bytes)? {
             Intake::Photo(photo) => WantedFile::Photo(alone(&photo)),
@@ -110,7 +112,7 @@ impl ToRead {
             shops: &shops,
             numbers: &numbers,
         };
-        receipt_view(text, &read(text, &known))
+        receipt_view(text, &read(text, &known), self.warned.clone())
     }
 }
 
@@ -132,6 +134,7 @@ impl Door {
             currency: costs.or_else(|| bought.filter_map(|bought| Some(bought.cost?.currency)).next_back()),
             shops: once_each(shops.map(str::to_owned)),
             numbers: once_each(numbers(&car).map(str::to_owned)),
+            warned: warned_numbers(&car),
         })
     }
 }
@@ -167,7 +170,7 @@ fn once_each(texts: impl Iterator<Item = String>) -> Vec<String> {
     texts
 }
 
-fn receipt_view(text: &Text, receipt: &Receipt) -> ReceiptView {
+fn receipt_view(text: &Text, receipt: &Receipt, warned: Vec<WarnedView>) -> ReceiptView {
     ReceiptView {
         rows: text.0.iter().map(row_view).collect(),
         fields: FieldsView {
@@ -186,6 +189,7 @@ fn receipt_view(text: &Text, receipt: &Receipt) -> ReceiptView {
             odometer: receipt.odometer.as_ref().map(odometer_view),
         },
         checks: receipt.checks.iter().map(checked_view).collect(),
+        warned,
     }
 }
 

@@ -99,3 +99,24 @@ fn what_was_bought_is_known() {
     case.door.ask(Request::WriteBought { book: case.book.clone(), bought }).unwrap();
     assert_eq!(case.numbers(ROWS), [["31180".to_owned(), "sure".to_owned()]]);
 }
+
+#[test]
+fn the_numbers_that_notes_warn_of_come_along() {
+    let mut case = case();
+    let warned = |case: &mut Case| -> Vec<[String; 3]> {
+        let warned = case.reads(ROWS).warned.into_iter();
+        warned.map(|one| [one.number, one.warning.mark, one.warning.instead]).collect()
+    };
+    assert_eq!(warned(&mut case), [[""; 3]; 0]);
+    let note = |number: &str, mark: &str, instead: &str| PartNoteForm {
+        number: number.to_owned(),
+        mark: mark.to_owned(),
+        instead: instead.to_owned(),
+        ..PartNoteForm::default()
+    };
+    case.note(note("OX-9", "wrong", ""));
+    case.note(note("HJ 55-20", "superseded", "HJ 55-21"));
+    assert_eq!(warned(&mut case), [["HJ 55-20", "superseded", "HJ 55-21"], ["OX-9", "wrong", ""]]);
+    case.note(note("ox 9", "", ""));
+    assert_eq!(warned(&mut case), [["HJ 55-20", "superseded", "HJ 55-21"]]);
+}

@@ -68,6 +68,15 @@ pub struct WarningView {
     pub instead: String,
 }
 
+/// A number that should not be bought again.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct WarnedView {
+    /// The number, as it was written.
+    pub number: String,
+    /// Why.
+    pub warning: WarningView,
+}
+
 /// The parts of a vehicle.
 #[derive(Debug, Clone, Serialize, Deserialize, TS)]
 pub struct PartsView {

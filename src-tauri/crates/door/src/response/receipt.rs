@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-use super::MoneyView;
+use super::{MoneyView, WarnedView};
 
 /// Papers that were filed.
 #[derive(Debug, Clone, Serialize, Deserialize, TS)]
@@ -32,6 +32,8 @@ pub struct ReceiptView {
     pub fields: FieldsView,
     /// The sums that could be checked.
     pub checks: Vec<CheckedView>,
+    /// The numbers that the car's notes warn of, whether they stand on the photo or not: the owner may correct one.
+    pub warned: Vec<WarnedView>,
 }
 
 /// A row of text.

@@ -29,5 +29,5 @@ pub(crate) use consumption::used_by_year;
 pub(crate) use places::{fingerprint, vehicle_line};
 pub use sheet::vin_view;
 pub(crate) use show::{bare_item, engine_from, engine_key, found_view, measure_key, money_view, unit_key};
-pub(crate) use stock::part_warnings;
+pub(crate) use stock::{part_warnings, warned_numbers};
 pub use trouble::refuse_elsewhere;

@@ -1,6 +1,6 @@
 //! What is at home, what is noted of parts, and what is therefore left to buy.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use book::content::{Mark, PartContent, PartNoteContent};
 use rules::parts::{Bought, Home, InStock, Note, Notes, PartNumber, Warning, in_stock};
@@ -9,7 +9,7 @@ use rules::upkeep::Catalogue;
 use super::parts::fitted;
 use super::show::{item_view, measure_key, money_view};
 use crate::car::{Car, Purchase};
-use crate::{NumberForm, PartView, StockView, WarningView};
+use crate::{NumberForm, PartView, StockView, WarnedView, WarningView};
 
 /// The notes on the parts of a car, and what is at home for it.
 pub(crate) struct Stock<'a> {
@@ -88,12 +88,28 @@ impl<'a> Stock<'a> {
 
     /// What warns of a number.
     pub fn warning(&self, number: &str) -> Option<WarningView> {
-        let (mark, instead) = match self.notes.warning(&PartNumber::new(number)?)? {
-            Warning::Wrong { instead } => ("wrong", instead),
-            Warning::Superseded { instead } => ("superseded", instead),
-        };
-        Some(WarningView { mark: mark.to_owned(), instead: instead.to_owned() })
+        self.notes.warning(&PartNumber::new(number)?).map(warning_view)
     }
+}
+
+fn warning_view(warning: Warning<'_>) -> WarningView {
+    let (mark, instead) = match warning {
+        Warning::Wrong { instead } => ("wrong", instead),
+        Warning::Superseded { instead } => ("superseded", instead),
+    };
+    WarningView { mark: mark.to_owned(), instead: instead.to_owned() }
+}
+
+/// The numbers that the notes of a car warn of, each as its newest note has it.
+pub(crate) fn warned_numbers(car: &Car) -> Vec<WarnedView> {
+    let notes = notes_of(car);
+    let numbers = car.part_notes.iter().map(|note| &note.number);
+    let newest: BTreeMap<_, _> =
+        numbers.filter_map(|number| Some((PartNumber::new(number)?, number))).collect();
+    let warned = |(key, number): (PartNumber, &String)| {
+        Some(WarnedView { number: number.clone(), warning: notes.warning(&key).map(warning_view)? })
+    };
+    newest.into_iter().filter_map(warned).collect()
 }
 
 /// The keys of what the notes of a car say against these parts, each once: `part-wrong`, `part-superseded`.

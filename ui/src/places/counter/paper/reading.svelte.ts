@@ -1,15 +1,16 @@
 // A paper that is being read: it can be stopped, and what was read is offered for correction.
 
 import { readPaper, refusalOf } from '../../../door';
-import type { CheckedView, Refusal, RowView } from '../../../door/types';
+import type { ReceiptView, Refusal } from '../../../door/types';
 import { draftOf, type ReceiptDraft } from './receipt';
 
 export class Reading {
   busy = $state(false);
   refusal = $state.raw<Refusal>();
+  /** What was read, as it was. */
+  read = $state.raw<ReceiptView>();
+  /** The same, to be corrected. */
   draft = $state<ReceiptDraft>();
-  checks = $state.raw<CheckedView[]>([]);
-  rows = $state.raw<RowView[]>([]);
   #stopping: AbortController | undefined;
 
   /** Reads; nothing comes of it when it is stopped. */
@@ -19,7 +20,7 @@ export class Reading {
     [this.busy, this.refusal] = [true, undefined];
     try {
       const read = await readPaper(book, paper, stopping.signal);
-      if (!stopping.signal.aborted) [this.draft, this.checks, this.rows] = [draftOf(read), read.checks, read.rows];
+      if (!stopping.signal.aborted) [this.draft, this.read] = [draftOf(read), read];
     } catch (thrown) {
       if (!stopping.signal.aborted) this.refusal = refusalOf(thrown);
     } finally {
@@ -35,6 +36,6 @@ export class Reading {
   /** Drops what was read: the picture on which it stood is another one now. */
   drop(): void {
     this.stop();
-    [this.draft, this.checks, this.rows, this.refusal] = [undefined, [], [], undefined];
+    [this.draft, this.read, this.refusal] = [undefined, undefined, undefined];
   }
 }

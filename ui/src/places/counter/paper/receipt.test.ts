@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { ReceiptView } from '../../../door/types';
-import { asksDay, disagreements, draftOf, takenOver, windowOn } from './receipt';
+import { asksDay, disagreements, draftOf, takenOver, warningOf, windowOn } from './receipt';
 
 const area: [number, number, number, number] = [0.1, 0.2, 0.5, 0.02];
 const line = { text: 'Oil filter', quantity: '', measure: '', price: '9.50', number: { value: 'QF 20-118', sure: 'likely', area }, sure: 'likely', area };
@@ -20,12 +20,14 @@ const read: ReceiptView = {
     odometer: { value: 98_420, unit: 'km', sure: 'likely', area },
   },
   checks: [],
+  warned: [],
 };
 
 const nothing: ReceiptView = {
   rows: [],
   fields: { shop: null, day: null, currency: null, total: null, tax: [], lines: [], numbers: [], fuel: null, odometer: null },
   checks: [],
+  warned: [],
 };
 
 describe('a receipt', () => {
@@ -49,6 +51,12 @@ describe('a receipt', () => {
     expect(from).toMatchObject({ paper: 'p', day: '2026-04-03', shop: 'Parts Heron', cost: '19.00', currency: 'EUR', reading: '98420', note: '' });
     expect(from.parts.map(({ name, number, measure }) => [name, number, measure])).toEqual([['Oil filter', 'QF 20-118', 'piece'], ['', 'Z 1', 'piece']]);
     expect(takenOver(draftOf(nothing), 'p', 'km')).toMatchObject({ day: '', shop: '', cost: '', parts: [], volume: '', reading: '' });
+  });
+
+  it('warns of a number however it is written, and of no other', () => {
+    const warning = { mark: 'superseded', instead: 'QF 20-119' };
+    const warned = [{ number: 'QF20.118', warning }];
+    expect(['qf 20-118', 'QF 20-119', ''].map((number) => warningOf(number, warned))).toEqual([warning, undefined, undefined]);
   });
 
   it('keeps a tax in the note when it is ticked', () => {

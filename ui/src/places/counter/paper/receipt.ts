@@ -1,7 +1,7 @@
 // What was read on a paper, as rows that the owner looks at beside the photo, corrects and takes over. Nothing of it
 // is believed before he has gone on from here, and nothing written before he has seen the form.
 
-import type { CheckedView, FuelReadView, PaperView, PartForm, ReceiptLineView, ReceiptView } from '../../../door/types';
+import type { CheckedView, FuelReadView, PaperView, PartForm, ReceiptLineView, ReceiptView, WarnedView, WarningView } from '../../../door/types';
 import { money } from '../../../format';
 import type { FromPaper } from '../../../parts/from-paper';
 import { emptyPart } from '../../../parts/visit/lib';
@@ -80,6 +80,11 @@ export function takenOver(draft: ReceiptDraft, paper: string, unit: string): Fro
     price: fuel?.price ?? '',
     reading: odometer?.unit === unit ? odometer.value.replace(/\D/g, '') : '',
   };
+}
+
+/** What warns of a number as it stands there now, which the owner may have corrected. */
+export function warningOf(number: string, warned: WarnedView[]): WarningView | undefined {
+  return warned.find((one) => bare(one.number) === bare(number))?.warning;
 }
 
 /** The sums that do not agree, each in a sentence with both figures. */
