@@ -2,23 +2,25 @@
 
 use std::collections::BTreeMap;
 
-use super::task::{FORBIDDEN, Task};
+use super::calendar::Calendar;
+use super::group::Group;
+use super::task::Task;
 use super::{VisitCost, VisitCosts};
 use crate::upkeep::Access;
 
-/// By day, the jobs that are best done on it. The days are in order and suffice for all jobs.
-pub(super) fn share_out(days: &[i32], tasks: &[Task], costs: &VisitCosts) -> BTreeMap<i32, Vec<usize>> {
-    let mut groups: BTreeMap<_, Vec<usize>> = BTreeMap::new();
-    for (place, task) in tasks.iter().enumerate() {
-        groups.entry(task.access).or_default().push(place);
-    }
+/// By day, the jobs that are best done on it. The slots are those of the visits, in order, and suffice for all jobs.
+pub(super) fn share_out(
+    slots: &[usize],
+    groups: &[Group],
+    calendar: &Calendar,
+    tasks: &[Task],
+) -> BTreeMap<i32, Vec<usize>> {
     let mut visits: BTreeMap<i32, Vec<usize>> = BTreeMap::new();
-    for (access, places) in groups {
-        let group: Vec<_> = places.iter().map(|place| &tasks[*place]).collect();
-        let opened =
-            access.map_or(days.to_vec(), |access| openings(&group, days, costs.opening(access).into()));
-        for (place, task) in places.into_iter().zip(group) {
-            visits.entry(best_day(task, &opened)).or_default().push(place);
+    for group in groups {
+        let opened: Vec<_> =
+            openings(group, slots).into_iter().filter_map(|slot| calendar.day(slot)).collect();
+        for &place in &group.tasks {
+            visits.entry(best_day(&tasks[place], &opened)).or_default().push(place);
         }
     }
     visits
@@ -39,42 +41,44 @@ fn best_day(task: &Task, opened: &[i32]) -> i32 {
     task.pin.or_else(cheapest).unwrap_or(task.due)
 }
 
-/// A way of having opened a group so far.
-#[derive(Debug, Default)]
-struct Openings {
-    on: Vec<i32>,
-    /// What the openings cost, and the jobs that fell due before the last of them.
+/// An opening of a group on the best way to it.
+#[derive(Debug)]
+struct Opening {
+    /// Its slot; 0 stands for none yet.
+    slot: usize,
+    /// The one before it, as a place in the record of them.
+    before: usize,
+    /// What the openings cost, and the jobs that fell due before this one.
     paid: i64,
 }
 
-/// On which of the days this group is best opened up: a shortest path from opening to opening.
-fn openings(group: &[&Task], days: &[i32], opening: i64) -> Vec<i32> {
-    // The best way to have made the last opening on each of the days, and to have made none.
-    let mut ways = vec![Openings::default()];
-    for &day in days {
-        let to_here = |way: &Openings| way.paid + between(group, way.on.last().copied(), Some(day));
-        let Some(best) = ways.iter().min_by_key(|way| to_here(way)) else { continue };
-        let on = best.on.iter().copied().chain([day]).collect();
-        let way = Openings { paid: to_here(best) + opening, on };
-        if group.iter().any(|task| task.pin == Some(day)) {
-            ways.clear();
-        }
-        ways.push(way);
+/// In which of the slots this group is best opened up: a shortest path from opening to opening.
+fn openings(group: &Group, slots: &[usize]) -> Vec<usize> {
+    if group.opening == 0 {
+        return slots.to_vec();
     }
-    let in_all = |way: &Openings| way.paid + between(group, way.on.last().copied(), None);
-    ways.into_iter().min_by_key(in_all).map(|way| way.on).unwrap_or_default()
+    let mut made = vec![Opening { slot: 0, before: 0, paid: 0 }];
+    // Where those begin that can be the last before the next: none before an opening for a pinned job can.
+    let mut first = 0;
+    for &slot in slots {
+        let pending = group.pending(slot);
+        let Some((before, paid)) = cheapest(&made, first, pending) else { continue };
+        if group.pinned[slot] {
+            first = made.len();
+        }
+        made.push(Opening { slot, before, paid: paid + group.opening });
+    }
+    let last = cheapest(&made, first, &group.rest).map(|(place, _)| place);
+    let path = std::iter::successors(last.and_then(|last| made.get(last)), |next| made.get(next.before));
+    let mut slots: Vec<_> = path.map(|opening| opening.slot).take_while(|slot| *slot > 0).collect();
+    slots.reverse();
+    slots
 }
 
-/// What the jobs cost that fall due between two openings of their group, with none from the one to the other.
-fn between(group: &[&Task], last: Option<i32>, next: Option<i32>) -> i64 {
-    let falls = |task: &Task| {
-        task.pin.is_none()
-            && last.is_none_or(|last| last < task.due)
-            && next.is_none_or(|next| task.due < next)
-    };
-    let weight = |task: &Task, day: Option<i32>| day.map_or(FORBIDDEN, |day| task.weight(day));
-    let tasks = group.iter().filter(|task| falls(task));
-    tasks.map(|task| weight(task, last).min(weight(task, next))).sum()
+/// The cheapest of the openings from `first` on and what it comes to with what is pending by slot of the opening.
+fn cheapest(made: &[Opening], first: usize, pending: &[i64]) -> Option<(usize, i64)> {
+    let costs = made.iter().map(|opening| opening.paid + pending[opening.slot]);
+    costs.enumerate().skip(first).min_by_key(|(_, cost)| *cost)
 }
 
 /// What a visit with these jobs costs.

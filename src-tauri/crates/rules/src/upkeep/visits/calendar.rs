@@ -14,11 +14,11 @@ impl Calendar {
     /// The days on which jobs fall due or are pinned. A pinned job's due day counts as well, or pinning a job to
     /// where it stands could take from the others a day on which they meet.
     pub(super) fn new(tasks: &[Task]) -> Calendar {
-        let pin = |day: i32| tasks.iter().any(|task| task.pin == Some(day));
+        let pins: Vec<_> = tasks.iter().filter_map(|task| task.pin).collect();
         let mut days: Vec<_> = tasks.iter().flat_map(|task| task.pin.into_iter().chain([task.due])).collect();
         days.sort_unstable();
         days.dedup();
-        let pinned = days.iter().map(|day| pin(*day)).collect();
+        let pinned = days.iter().map(|day| pins.contains(day)).collect();
         Calendar { days, pinned }
     }
 
@@ -47,9 +47,10 @@ impl Calendar {
         slot.checked_sub(1).and_then(|place| self.pinned.get(place)).copied().unwrap_or(false)
     }
 
-    /// What a job weighs in every slot.
-    pub(super) fn weights(&self, task: &Task) -> Vec<i64> {
-        let weights = self.days.iter().map(|day| task.weight(*day));
-        [FORBIDDEN].into_iter().chain(weights).chain([FORBIDDEN]).collect()
+    /// What a job weighs in every slot, after what others weigh.
+    pub(super) fn weigh(&self, task: &Task, weights: &mut Vec<i64>) {
+        weights.push(FORBIDDEN);
+        weights.extend(self.days.iter().map(|day| task.weight(*day)));
+        weights.push(FORBIDDEN);
     }
 }

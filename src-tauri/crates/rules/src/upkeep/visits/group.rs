@@ -9,6 +9,8 @@ use super::task::Task;
 /// Jobs that share an opening, or that need none.
 #[derive(Debug)]
 pub(super) struct Group {
+    /// The jobs, by their places in the list of all.
+    pub tasks: Vec<usize>,
     /// What opening it costs.
     pub opening: i64,
     /// By slot, whether it has to be opened then because one of its jobs is pinned.
@@ -22,18 +24,21 @@ pub(super) struct Group {
 /// A group to which jobs are still added.
 #[derive(Debug)]
 struct Gathering {
+    tasks: Vec<usize>,
     opening: i64,
     /// The jobs that are not pinned.
     jobs: Vec<Curve>,
+    /// One job after the other, what it costs by slot: less and less up to the slot of its due day, more and more from
+    /// there.
+    weights: Vec<i64>,
     pinned: Vec<bool>,
     rest: Vec<i64>,
 }
 
-/// What a job costs by slot: less and less up to the slot of its due day, more and more from there.
+/// Where a job changes sides.
 #[derive(Debug)]
 struct Curve {
     due: usize,
-    weights: Vec<i64>,
     /// The first slot in which the job is done rather than in the one that comes next: opened in one before it, it
     /// would be done too early to be worth it. The due slot as long as that is still to come.
     worth: usize,
@@ -42,9 +47,11 @@ struct Curve {
 /// The jobs by what must be opened up for them.
 pub(super) fn groups(tasks: &[Task], calendar: &Calendar, costs: &VisitCosts) -> Vec<Group> {
     let mut groups = BTreeMap::new();
-    for task in tasks {
+    for (place, task) in tasks.iter().enumerate() {
         let opening = task.access.map_or(0, |access| costs.opening(access).into());
-        groups.entry(task.access).or_insert_with(|| Gathering::new(calendar, opening)).add(task, calendar);
+        let group = groups.entry(task.access).or_insert_with(|| Gathering::new(calendar, opening));
+        group.tasks.push(place);
+        group.add(task, calendar);
     }
     groups.into_values().map(Gathering::closed).collect()
 }
@@ -61,7 +68,14 @@ impl Group {
 impl Gathering {
     fn new(calendar: &Calendar, opening: i64) -> Gathering {
         let slots = calendar.len();
-        Gathering { opening, jobs: Vec::new(), pinned: vec![false; slots], rest: vec![0; slots] }
+        Gathering {
+            tasks: Vec::new(),
+            opening,
+            jobs: Vec::new(),
+            weights: Vec::new(),
+            pinned: vec![false; slots],
+            rest: vec![0; slots],
+        }
     }
 
     fn add(&mut self, task: &Task, calendar: &Calendar) {
@@ -69,9 +83,13 @@ impl Gathering {
             self.pinned[calendar.slot(pin)] = true;
             return;
         }
-        let (due, weights) = (calendar.slot(task.due), calendar.weights(task));
-        self.rest.iter_mut().zip(&weights[..due]).for_each(|(rest, weight)| *rest += weight);
-        self.jobs.push(Curve { due, weights, worth: due });
+        let (due, first) = (calendar.slot(task.due), self.weights.len());
+        calendar.weigh(task, &mut self.weights);
+        self.rest
+            .iter_mut()
+            .zip(&self.weights[first..first + due])
+            .for_each(|(rest, weight)| *rest += weight);
+        self.jobs.push(Curve { due, worth: due });
     }
 
     /// Works out what is pending between any two slots.
@@ -86,34 +104,33 @@ impl Gathering {
         // in the slot after this one would not be.
         let mut late = vec![0; slots];
         for next in 1..slots {
-            late[..next].fill(0);
-            for job in self.jobs.iter_mut().filter(|job| job.due < next) {
-                job.move_to(next, &mut early);
+            // What those jobs cost that would not be done in the slot of the row but in the one that comes next.
+            let mut later = 0;
+            let jobs = self.jobs.iter_mut().zip(self.weights.chunks_exact(slots));
+            for (job, weights) in jobs.filter(|(job, _)| job.due < next) {
+                job.move_to(next, weights, &mut early);
                 if let Some(before) = job.worth.checked_sub(1) {
-                    late[before] += job.weights[next];
+                    late[before] += weights[next];
+                    later += weights[next];
                 }
             }
-            let start = pending.len();
-            pending.resize(start + next, 0);
-            let mut later = 0;
-            let row = pending[start..].iter_mut().zip(&late[..next]).zip(&early[..next]);
-            for ((pending, late), early) in row.rev() {
-                later += late;
-                *pending = later + early;
-            }
+            pending.extend(late[..next].iter_mut().zip(&early).map(|(late, early)| {
+                let here = later + early;
+                later -= std::mem::take(late);
+                here
+            }));
         }
-        Group { opening: self.opening, pinned: self.pinned, rest: self.rest, pending }
+        Group { tasks: self.tasks, opening: self.opening, pinned: self.pinned, rest: self.rest, pending }
     }
 }
 
 impl Curve {
     /// Makes `next`, which comes after the due slot, the slot that comes next, and keeps up the sum of what is done
     /// early.
-    fn move_to(&mut self, next: usize, early: &mut [i64]) {
-        let weight = self.weights[next];
-        while self.worth > 0 && self.weights[self.worth - 1] <= weight {
+    fn move_to(&mut self, next: usize, weights: &[i64], early: &mut [i64]) {
+        while self.worth > 0 && weights[self.worth - 1] <= weights[next] {
             self.worth -= 1;
-            early[self.worth] += self.weights[self.worth];
+            early[self.worth] += weights[self.worth];
         }
     }
 }

@@ -24,10 +24,10 @@
 //!
 //! | jobs | best plan found | proven |
 //! | --- | --- | --- |
-//! | up to 40 | 200 of 200 | 200 |
-//! | 50, 60 | 200 | 199 |
-//! | 80 | 200 | 194 |
-//! | 100 | 200 | 187 |
+//! | up to 60 | 200 of 200 | 200 |
+//! | 80 | 200 | 199 |
+//! | 100 | 200 | 197 |
+//! | 120 | 200 | 199 |
 //!
 //! For safety, and for the engine once it is overdue, a day of lateness outweighs every visit that waiting could
 //! save: what is overdue of these is planned for today, and no other work for safety is planned after its day.
@@ -36,6 +36,7 @@ mod assign;
 mod calendar;
 mod group;
 mod site;
+mod state;
 mod sweep;
 mod task;
 mod way;
@@ -45,8 +46,10 @@ use units::Day;
 
 use super::{Access, ItemRef, Stakes};
 use assign::{cost_of_visit, each_on_its_day, share_out};
+use calendar::Calendar;
+use group::groups;
 pub use site::Site;
-use sweep::{Found, best_days};
+use sweep::{Found, best_slots};
 use task::Task;
 pub use weights::{ASSUMED, Lateness, USUAL, VisitCost, VisitCosts, usual_price};
 
@@ -55,7 +58,7 @@ pub use weights::{ASSUMED, Lateness, USUAL, VisitCost, VisitCosts, usual_price};
 pub const HORIZON_MONTHS: u16 = 24;
 
 /// The most partial plans that are compared at a time.
-const MOST_WAYS: usize = 32;
+const MOST_WAYS: usize = 64;
 
 /// One turn of an item: once that it has to be done.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -135,9 +138,11 @@ fn plan_within(jobs: &[Job], costs: &VisitCosts, today: Day, most_ways: usize) -
             here.iter().map(|place| Task::new(&jobs[*place], costs, usual, today, open)).collect();
         let shared = match site {
             Site::Home | Site::Workshop => {
-                let Found { days, proven } = best_days(&tasks, costs, most_ways);
+                let calendar = Calendar::new(&tasks);
+                let groups = groups(&tasks, &calendar, costs);
+                let Found { slots, proven } = best_slots(&groups, &calendar, costs.visit.into(), most_ways);
                 plan.proven &= proven;
-                share_out(&days, &tasks, costs)
+                share_out(&slots, &groups, &calendar, &tasks)
             }
             Site::Office => each_on_its_day(&tasks),
         };

@@ -3,105 +3,62 @@
 use std::ops::Range;
 
 use super::group::Group;
-
-/// An opening of a group that may be its last so far.
-#[derive(Debug, Clone, Copy)]
-struct Last {
-    /// The slot of the opening; 0 if there was none yet.
-    slot: usize,
-    /// What the group has cost so far: its openings, and its jobs that fell due before this one.
-    paid: i64,
-    /// The same with the jobs since then, if the group is opened again in the slot that comes next.
-    soon: i64,
-    /// The same with all jobs that are left, if the group is never opened again.
-    never: i64,
-}
+use super::state::{States, Turn};
 
 /// A way of having got this far.
-#[derive(Debug)]
+#[derive(Debug, Clone, Copy)]
 struct Way {
     /// The last visit, as a place in the record of them.
     made: Option<usize>,
-    /// The slot of that visit; 0 if there was none yet.
-    visited: usize,
-    /// What the visits cost, without openings and jobs.
-    visits: i64,
-    /// The least that it comes to, without what is still ahead.
+    /// The least that it comes to: what it costs if every group is opened in the slot that comes next, without that.
     least: i64,
     /// What it comes to if no visit follows.
     ended: i64,
-    /// The least that it comes to with what is still ahead.
-    in_all: i64,
-    /// Where it says at which of its openings those of each group end.
-    ends: Range<usize>,
+    /// Where the states of its groups begin.
+    states: usize,
 }
 
 /// The ways that got to the same slot.
-///
-/// Their openings lie in one piece, since so many are made and dropped again.
 #[derive(Debug, Default)]
 pub(super) struct Ways {
     all: Vec<Way>,
-    /// By way, by group and the latest first, the openings that may be the last of their group. Every group has at
-    /// least one.
-    lasts: Vec<Last>,
-    /// By way and by group, where its openings end and those of the next begin.
-    ends: Vec<usize>,
+    /// By way and by group, the state that the group is in.
+    states_of: Vec<usize>,
+    states: States,
+    /// How many groups there are.
+    groups: usize,
 }
 
 /// A slot in which ways go on.
 #[derive(Debug)]
 pub(super) struct Step<'a> {
-    slot: usize,
-    groups: Vec<GroupHere<'a>>,
+    pub slot: usize,
+    pub groups: &'a [Group],
+    /// Whether there has to be a visit.
+    pub pinned: bool,
     /// What a visit costs.
-    visit: i64,
-    /// By slot of the last visit, what is sure to come on top of a way's least.
-    ahead: &'a [i64],
-    /// What a way must stay below to be followed.
-    below: i64,
+    pub visit: i64,
+    /// The place of the first visit made here in the record of them.
+    pub made: usize,
 }
 
-/// A group of jobs in a slot.
-#[derive(Debug, Clone, Copy)]
-struct GroupHere<'a> {
-    opening: i64,
-    /// Whether it has to be opened here.
-    pinned: bool,
-    /// By slot of an opening, what is pending when the slot after this one comes next.
-    pending: &'a [i64],
-    /// By slot of an opening, what is pending for ever.
-    rest: &'a [i64],
-}
-
-impl<'a> Step<'a> {
-    /// The step in this slot.
-    pub(super) fn new(
-        slot: usize,
-        groups: &'a [Group],
-        visit: i64,
-        ahead: &'a [i64],
-        below: i64,
-    ) -> Step<'a> {
-        let here = |group: &'a Group| GroupHere {
-            opening: group.opening,
-            pinned: group.pinned[slot],
-            pending: group.pending(slot + 1),
-            rest: &group.rest,
-        };
-        Step { slot, groups: groups.iter().map(here).collect(), visit, ahead, below }
+impl Way {
+    /// Where the states of its groups are.
+    fn places(&self, groups: usize) -> Range<usize> {
+        self.states..self.states + groups
     }
 }
 
 impl Ways {
     /// The one way before the first slot: no visit yet.
     pub(super) fn start(groups: &[Group]) -> Ways {
-        let none = |group: &Group| Last { slot: 0, paid: 0, soon: 0, never: group.rest[0] };
-        let lasts: Vec<_> = groups.iter().map(none).collect();
-        let ended = lasts.iter().map(|last| last.never).sum();
-        let ends = 0..groups.len() + 1;
-        let first = Way { made: None, visited: 0, visits: 0, least: 0, ended, in_all: 0, ends: ends.clone() };
-        Ways { all: vec![first], lasts, ends: ends.collect() }
+        let ended = groups.iter().map(|group| group.rest[0]).sum();
+        Ways {
+            all: vec![Way { made: None, least: 0, ended, states: 0 }],
+            states_of: (0..groups.len()).collect(),
+            states: States::start(groups),
+            groups: groups.len(),
+        }
     }
 
     /// The last visit of each way, as a place in the record of them.
@@ -109,133 +66,81 @@ impl Ways {
         self.all.iter().map(|way| way.made)
     }
 
-    /// The last visit of the best way and what that way comes to, if no visit follows.
-    pub(super) fn best(&self) -> Option<(Option<usize>, i64)> {
-        self.all.iter().map(|way| (way.made, way.ended)).min_by_key(|(_, ended)| *ended)
+    /// The last visit of the best way, if no visit follows.
+    pub(super) fn best(&self) -> Option<usize> {
+        self.all.iter().min_by_key(|way| way.ended).and_then(|way| way.made)
     }
 
-    /// Goes on from each of these ways with a visit, the first of them at the place `made` in the record, and, unless
-    /// there has to be one, without: as far as the bound lets them, the most promising first, and none that another
-    /// beats.
-    pub(super) fn go_on(&self, step: &Step<'_>, pinned: bool, made: usize, into: &mut Ways) {
+    /// Goes on from each of these ways with a visit and, unless there has to be one, without: the cheapest first, and
+    /// none that another beats.
+    pub(super) fn go_on(&mut self, step: &Step<'_>, into: &mut Ways) {
         into.all.clear();
-        into.lasts.clear();
-        into.ends.clear();
-        for (way, made) in self.all.iter().zip(made..) {
-            let carried = into.carry(self.by_group(way), step);
-            into.visit(way, self.by_group(way), carried.clone(), step, made);
-            if !pinned {
-                into.take(Way { ends: carried, ..*way }, step);
+        into.states_of.clear();
+        into.groups = self.groups;
+        for way in &self.all {
+            self.states.mark(&self.states_of[way.places(self.groups)]);
+        }
+        self.states.go_on(step.groups, step.slot, &mut into.states);
+        for (way, made) in self.all.iter().zip(step.made..) {
+            let turns = || self.states_of(way).iter().map(|state| self.states.leads(*state));
+            let visit = Way { made: Some(made), least: way.least + step.visit, ..*way };
+            into.take(&visit, turns().map(|turns| turns.visit));
+            if !step.pinned {
+                into.take(way, turns().map(|turns| turns.pass));
             }
         }
-        into.all.sort_by_key(|way| way.in_all);
+        into.all.sort_by_key(|way| way.least);
         into.drop_beaten();
     }
 
-    /// Drops the least promising ways above `most`; says whether there were any.
+    /// Drops the dearest ways above `most`; says whether there were any.
     pub(super) fn keep(&mut self, most: usize) -> bool {
         let cut = self.all.len() > most;
         self.all.truncate(most);
         cut
     }
 
-    /// Takes over the openings of a way, and forgets those that cannot be the last of their group in the best plan;
-    /// says where their ends stand.
-    ///
-    /// What an earlier opening loses against a later one grows with the time to the next, so that the earlier has to be
-    /// ahead if that is soon.
-    fn carry<'a>(&mut self, before: impl Iterator<Item = &'a [Last]>, step: &Step<'_>) -> Range<usize> {
-        let first = self.ends.len();
-        self.ends.push(self.lasts.len());
-        for (group, before) in step.groups.iter().zip(before) {
-            let mut cheapest = i64::MAX;
-            for last in before {
-                let soon = last.paid + group.pending[last.slot];
-                if soon < cheapest {
-                    cheapest = soon;
-                    self.lasts.push(Last { soon, ..*last });
-                }
-            }
-            self.ends.push(self.lasts.len());
-        }
-        first..self.ends.len()
-    }
-
-    /// Takes in the way that goes on from this one with a visit. Which groups that opens is left open, save those with
-    /// a job that is pinned to it.
-    fn visit<'a>(
-        &mut self,
-        way: &Way,
-        before: impl Iterator<Item = &'a [Last]>,
-        carried: Range<usize>,
-        step: &Step<'_>,
-        made: usize,
-    ) {
-        let first = self.ends.len();
-        self.ends.push(self.lasts.len());
-        for ((group, before), end) in step.groups.iter().zip(before).zip(carried.start..) {
-            let paid = before.last().map_or(0, |cheapest| cheapest.soon) + group.opening;
-            let (soon, never) = (paid + group.pending[step.slot], paid + group.rest[step.slot]);
-            let others = &self.lasts[self.ends[end]..self.ends[end + 1]];
-            let dearer = others.iter().take_while(|other| group.pinned || other.soon >= soon).count();
-            // The latest has to be ahead if none follows.
-            if others.get(dearer).is_none_or(|other| other.never > never) {
-                self.lasts.push(Last { slot: step.slot, paid, soon, never });
-            }
-            self.lasts.extend_from_within(self.ends[end] + dearer..self.ends[end + 1]);
-            self.ends.push(self.lasts.len());
-        }
-        let (visits, ends) = (way.visits + step.visit, first..self.ends.len());
-        self.take(Way { made: Some(made), visited: step.slot, visits, ends, ..*way }, step);
-    }
-
-    /// Takes in a way with its costs brought up to the slot that comes next, if the bound lets it.
-    fn take(&mut self, way: Way, step: &Step<'_>) {
-        let (mut least, mut ended) = (way.visits, way.visits);
-        // Of a group the earliest is the cheapest soon, the latest the cheapest at the end.
-        for lasts in self.by_group(&way) {
-            least += lasts.last().map_or(0, |last| last.soon);
-            ended += lasts.first().map_or(0, |last| last.never);
-        }
-        let in_all = least + step.ahead[way.visited];
-        if in_all < step.below {
-            self.all.push(Way { least, ended, in_all, ..way });
-        }
+    /// Takes in a way whose groups take these turns.
+    fn take(&mut self, way: &Way, turns: impl Iterator<Item = Turn>) {
+        let states = self.states_of.len();
+        let (mut least, mut never) = (way.least, 0);
+        self.states_of.extend(turns.map(|turn| {
+            least += turn.cost;
+            never += turn.never;
+            turn.state
+        }));
+        self.all.push(Way { least, ended: least + never, states, ..*way });
     }
 
     fn drop_beaten(&mut self) {
         let mut kept = 0;
         for at in 0..self.all.len() {
-            if !(0..kept).any(|other| self.beats(&self.all[other], &self.all[at])) {
-                self.all.swap(kept, at);
+            let way = self.all[at];
+            if !self.all[..kept].iter().any(|other| self.beats(other, &way)) {
+                self.all[kept] = way;
                 kept += 1;
             }
         }
         self.all.truncate(kept);
     }
 
-    /// Whether one way is at least as good as the other whatever follows.
+    /// Whether one way is at least as good as another that is no cheaper, whatever follows.
     fn beats(&self, one: &Way, other: &Way) -> bool {
-        if one.least > other.least || one.ended > other.ended {
+        if one.ended > other.ended {
             return false;
         }
-        let lost = self.by_group(one).zip(self.by_group(other)).map(|(ours, theirs)| most_lost(ours, theirs));
-        one.visits + lost.sum::<i64>() <= other.visits
+        let mut ahead = other.least - one.least;
+        let mut states = self.states_of(one).iter().zip(self.states_of(other));
+        states.all(|(ours, theirs)| {
+            if ours != theirs {
+                ahead -= self.states.most_lost(*ours, *theirs);
+            }
+            ahead >= 0
+        })
     }
 
-    /// The openings of a way that may be the last ones, by group.
-    fn by_group(&self, way: &Way) -> impl Iterator<Item = &[Last]> {
-        self.ends[way.ends.clone()].windows(2).map(|ends| &self.lasts[ends[0]..ends[1]])
+    /// The states that the groups are in on a way.
+    fn states_of(&self, way: &Way) -> &[usize] {
+        &self.states_of[way.places(self.groups)]
     }
-}
-
-/// How much dearer a group can turn out with the best of our openings as its last than with any of theirs; negative
-/// if it is cheaper in any case.
-fn most_lost(ours: &[Last], theirs: &[Last]) -> i64 {
-    // An opening loses most against a later one if no other follows, against an earlier one if one follows soon.
-    let lost = |our: &Last, their: &Last| {
-        if our.slot < their.slot { our.never - their.never } else { our.soon - their.soon }
-    };
-    let least_lost = |their: &Last| ours.iter().map(|our| lost(our, their)).min().unwrap_or(0);
-    theirs.iter().map(least_lost).max().unwrap_or(0)
 }
