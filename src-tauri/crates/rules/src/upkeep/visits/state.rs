@@ -29,6 +29,8 @@ pub(super) struct States {
     lasts: Vec<Last>,
     /// Where the openings of each state lie.
     places: Vec<Range<usize>>,
+    /// By state, a number that two states with the same openings share and hardly two others.
+    marks: Vec<u64>,
     /// Where the states of each group end.
     groups: Vec<usize>,
     /// By state, whether a way is followed that got there.
@@ -101,6 +103,7 @@ impl States {
         States {
             lasts: groups.iter().map(none).collect(),
             places: (0..groups.len()).map(|place| place..place + 1).collect(),
+            marks: vec![0; groups.len()],
             groups: (1..=groups.len()).collect(),
             used: vec![false; groups.len()],
             turns: Vec::new(),
@@ -141,6 +144,7 @@ impl States {
     fn clear(&mut self) {
         self.lasts.clear();
         self.places.clear();
+        self.marks.clear();
         self.groups.clear();
         self.used.clear();
         self.turns.clear();
@@ -175,7 +179,7 @@ impl States {
         }
         // As long as none is forgotten, what was different stays so.
         let all = self.lasts.len() - start == lasts.len();
-        let state = if all { self.close(start) } else { self.take(start, first) };
+        let state = if all { self.close(start, mark(&self.lasts[start..])) } else { self.take(start, first) };
         Turn { state, cost, never: lasts[0].never - cost }
     }
 
@@ -208,17 +212,20 @@ impl States {
     /// Makes a state of the openings from this place on, unless the group has the same already.
     fn take(&mut self, start: usize, first: usize) -> usize {
         let (before, new) = self.lasts.split_at(start);
-        let same = |place: &Range<usize>| before[place.clone()] == *new;
-        if let Some(place) = self.places[first..].iter().position(same) {
+        let mark = mark(new);
+        if let Some(place) = self.marks[first..].iter().position(|other| *other == mark)
+            && before[self.places[first + place].clone()] == *new
+        {
             self.lasts.truncate(start);
             return first + place;
         }
-        self.close(start)
+        self.close(start, mark)
     }
 
     /// Makes a state of the openings from this place on.
-    fn close(&mut self, start: usize) -> usize {
+    fn close(&mut self, start: usize, mark: u64) -> usize {
         self.places.push(start..self.lasts.len());
+        self.marks.push(mark);
         self.places.len() - 1
     }
 
@@ -226,10 +233,9 @@ impl States {
     /// if the group is opened in the slot that comes next, so that it is never negative.
     pub(super) fn most_lost(&self, ours: usize, theirs: usize) -> i64 {
         let (ours, theirs) = (self.lasts(ours), self.lasts(theirs));
-        // An opening loses most against a later one if no other follows, against an earlier one if one follows soon.
-        let lost = |our: &Last, their: &Last| {
-            if our.slot < their.slot { our.never - their.never } else { our.soon - their.soon }
-        };
+        // An opening loses most against a later one if no other follows, against an earlier one if one follows soon, so
+        // that which of the two came first need not be asked.
+        let lost = |our: &Last, their: &Last| (our.soon - their.soon).max(our.never - their.never);
         let mut most = 0;
         for their in theirs {
             let mut least = i64::MAX;
@@ -240,4 +246,15 @@ impl States {
         }
         most
     }
+}
+
+/// A number for these openings. Numbers are compared in place of the openings, whose count and order no processor
+/// foresees.
+fn mark(lasts: &[Last]) -> u64 {
+    // An odd number with its bits mixed: the golden ratio.
+    const MIX: u64 = 0x9E37_79B9_7F4A_7C15;
+    lasts.iter().fold(0, |mark, last| {
+        let next = (last.slot as u64).rotate_left(32) ^ last.paid.cast_unsigned();
+        (mark ^ next).wrapping_mul(MIX).rotate_left(29)
+    })
 }
