@@ -26,7 +26,7 @@ pub(super) struct Group {
 struct Gathering {
     tasks: Vec<usize>,
     opening: i64,
-    /// The jobs that are not pinned.
+    /// The jobs that are not pinned, in the order in which they fall due.
     jobs: Vec<Curve>,
     /// One job after the other, what it costs by slot: less and less up to the slot of its due day, more and more from
     /// there.
@@ -47,7 +47,10 @@ struct Curve {
 /// The jobs by what must be opened up for them.
 pub(super) fn groups(tasks: &[Task], calendar: &Calendar, costs: &VisitCosts) -> Vec<Group> {
     let mut groups = BTreeMap::new();
-    for (place, task) in tasks.iter().enumerate() {
+    let mut places: Vec<_> = (0..tasks.len()).collect();
+    places.sort_unstable_by_key(|place| (tasks[*place].due, *place));
+    for place in places {
+        let task = &tasks[place];
         let opening = task.access.map_or(0, |access| costs.opening(access).into());
         let group = groups.entry(task.access).or_insert_with(|| Gathering::new(calendar, opening));
         group.tasks.push(place);
@@ -72,7 +75,7 @@ impl Gathering {
             tasks: Vec::new(),
             opening,
             jobs: Vec::new(),
-            weights: Vec::new(),
+            weights: Vec::with_capacity(4 * slots),
             pinned: vec![false; slots],
             rest: vec![0; slots],
         }
@@ -107,7 +110,7 @@ impl Gathering {
             // What those jobs cost that would not be done in the slot of the row but in the one that comes next.
             let mut later = 0;
             let jobs = self.jobs.iter_mut().zip(self.weights.chunks_exact(slots));
-            for (job, weights) in jobs.filter(|(job, _)| job.due < next) {
+            for (job, weights) in jobs.take_while(|(job, _)| job.due < next) {
                 job.move_to(next, weights, &mut early);
                 if let Some(before) = job.worth.checked_sub(1) {
                     late[before] += weights[next];

@@ -22,7 +22,7 @@ struct Last {
 }
 
 /// The states of all groups on the ways that got to the same slot.
-#[derive(Debug, Default)]
+#[derive(Debug)]
 pub(super) struct States {
     /// One state after the other, its openings that may be the last. There is at least one. The latest comes first
     /// and is the cheapest if none follows; the earliest comes last and is the cheapest if one follows soon.
@@ -97,16 +97,26 @@ impl<'a> GroupHere<'a> {
 }
 
 impl States {
-    /// The one state of each group before the first slot, in which it has cost nothing.
-    pub(super) fn start(groups: &[Group]) -> States {
-        let none = |group: &Group| Last { slot: 0, paid: 0, soon: 0, never: group.rest[0] };
+    /// None, with room for about as many as there are at a time.
+    pub(super) fn none(groups: usize) -> States {
+        let room = groups * 16;
         States {
-            lasts: groups.iter().map(none).collect(),
-            places: (0..groups.len()).map(|place| place..place + 1).collect(),
-            marks: vec![0; groups.len()],
-            groups: (1..=groups.len()).collect(),
-            used: vec![false; groups.len()],
-            turns: Vec::new(),
+            lasts: Vec::with_capacity(room * 2),
+            places: Vec::with_capacity(room),
+            marks: Vec::with_capacity(room),
+            groups: Vec::with_capacity(groups),
+            used: Vec::with_capacity(room),
+            turns: Vec::with_capacity(room),
+        }
+    }
+
+    /// Adds the one state of each group before the first slot, in which it has cost nothing.
+    pub(super) fn start(&mut self, groups: &[Group]) {
+        for (place, group) in groups.iter().enumerate() {
+            self.lasts.push(Last { slot: 0, paid: 0, soon: 0, never: group.rest[0] });
+            self.close(place, mark(&self.lasts[place..]));
+            self.groups.push(place + 1);
+            self.used.push(false);
         }
     }
 

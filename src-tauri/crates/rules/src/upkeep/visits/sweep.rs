@@ -28,9 +28,9 @@ pub(super) struct Found {
 ///
 /// When more than `most` ways are left after a day the dearest go.
 pub(super) fn best_slots(groups: &[Group], calendar: &Calendar, visit: i64, most: usize) -> Found {
-    let (mut ways, mut next) = (Ways::start(groups), Ways::default());
+    let (mut ways, mut next) = (Ways::start(groups), Ways::none(groups.len()));
     // Every visit made on any way: its slot, and the visit made before it.
-    let mut made: Vec<(usize, Option<usize>)> = Vec::new();
+    let mut made: Vec<(usize, Option<usize>)> = Vec::with_capacity(8 * calendar.len());
     let mut proven = true;
     for slot in calendar.slots() {
         let step = Step { slot, groups, pinned: calendar.is_pinned(slot), visit, made: made.len() };

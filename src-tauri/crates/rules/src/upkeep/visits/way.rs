@@ -19,7 +19,7 @@ struct Way {
 }
 
 /// The ways that got to the same slot.
-#[derive(Debug, Default)]
+#[derive(Debug)]
 pub(super) struct Ways {
     all: Vec<Way>,
     /// By way and by group, the state that the group is in.
@@ -50,15 +50,24 @@ impl Way {
 }
 
 impl Ways {
+    /// None, with room for about as many as there are at a time.
+    pub(super) fn none(groups: usize) -> Ways {
+        Ways {
+            all: Vec::with_capacity(32),
+            states_of: Vec::with_capacity(32 * groups),
+            states: States::none(groups),
+            groups,
+        }
+    }
+
     /// The one way before the first slot: no visit yet.
     pub(super) fn start(groups: &[Group]) -> Ways {
         let ended = groups.iter().map(|group| group.rest[0]).sum();
-        Ways {
-            all: vec![Way { made: None, least: 0, ended, states: 0 }],
-            states_of: (0..groups.len()).collect(),
-            states: States::start(groups),
-            groups: groups.len(),
-        }
+        let mut ways = Ways::none(groups.len());
+        ways.states.start(groups);
+        ways.all.push(Way { made: None, least: 0, ended, states: 0 });
+        ways.states_of.extend(0..groups.len());
+        ways
     }
 
     /// The last visit of each way, as a place in the record of them.
@@ -76,7 +85,6 @@ impl Ways {
     pub(super) fn go_on(&mut self, step: &Step<'_>, into: &mut Ways) {
         into.all.clear();
         into.states_of.clear();
-        into.groups = self.groups;
         for way in &self.all {
             self.states.mark(&self.states_of[way.places(self.groups)]);
         }
