@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { browser, drawSlip, folder, holds, listen, serve, wellkept } from './support.mjs';
+import { browser, drawSlip, folder, gone, holds, listen, serve, wellkept } from './support.mjs';
 
 const TODAY = '2026-06-01';
 const shelf = folder();
@@ -21,6 +21,14 @@ before(async () => {
   complaints = listen(page);
   await page.goto(server.address);
   await page.getByLabel('Car in hand').selectOption({ label: 'Pip' });
+  // One of the numbers on the receipt is no longer to be bought.
+  await page.evaluate(async () => {
+    const ask = (request) => fetch('/ask', { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(request) });
+    const { vehicles } = await (await ask({ ask: 'shelf' })).json();
+    const { book } = vehicles.find(({ name }) => name === 'Pip');
+    const note = { number: '4471-B', mark: 'superseded', instead: 'KM 4471-C' };
+    if (!(await ask({ ask: 'note-part', book, note })).ok) throw new Error('a note on a part was refused');
+  });
 });
 
 after(async () => {
@@ -50,6 +58,10 @@ test('a photographed receipt is read, and nothing is written yet', async () => {
   await holds(group('Day').getByLabel('Day'), '2026-05-28');
   assert.match(await group('Part 1').getByLabel('Maker\u2019s number').inputValue(), /4471-B/);
   await page.getByText('The sums on it agree.').waitFor();
+  await group('Part 1').getByText('Superseded; ask for KM 4471-C').waitFor();
+  await group('Part 1').getByLabel('Maker\u2019s number').fill('KM 4471-C');
+  await gone(group('Part 1').getByText('Superseded'));
+  await group('Part 1').getByLabel('Maker\u2019s number').fill('4471-B');
 });
 
 test('what it says goes into the book once the owner says so, and stands in stock', async () => {
