@@ -325,14 +325,15 @@ fn first_limit(
 /// The line's place in the list.
 fn order(line: &DueLine) -> (u8, bool, Option<Day>, bool, Reverse<Stakes>, &ItemRef) {
     let urgency = match line.state {
-        State::Overdue | State::Due | State::NoRecord if line.round => 4,
-        State::Overdue | State::Due if line.stakes.are_grave() => 0,
-        State::NoRecord if line.stakes.are_grave() => 1,
-        State::Overdue => 2,
-        State::Due => 3,
-        State::Soon => 4,
-        State::NoRecord => 5,
-        State::Ahead => 6,
+        State::Overdue | State::Due | State::NoRecord if line.round => 5,
+        State::Overdue | State::Due if line.stakes == Stakes::Safety => 0,
+        State::Overdue | State::Due if line.stakes.are_grave() => 1,
+        State::NoRecord if line.stakes.are_grave() => 2,
+        State::Overdue => 3,
+        State::Due => 4,
+        State::Soon => 5,
+        State::NoRecord => 6,
+        State::Ahead => 7,
     };
     let day = line.due.map(|due| due.likely);
     // What has no day comes after what has one.

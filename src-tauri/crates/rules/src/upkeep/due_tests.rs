@@ -13,6 +13,7 @@ use crate::vehicle::Condition;
 const OIL: u32 = 1;
 const COOLANT: u32 = 9;
 const DRIVE_BELT: u32 = 12;
+const BRAKE_FLUID: u32 = 10;
 const STEERING_FLUID: u32 = 22;
 
 /// A car's book, as far as it matters here.
@@ -204,6 +205,15 @@ fn by_time_the_states_follow_the_day() {
     assert_eq!(state("2024-05-02"), State::Soon, "30 days ahead");
     assert_eq!(state("2024-06-01"), State::Due);
     assert_eq!(state("2024-06-02"), State::Overdue);
+}
+
+#[test]
+fn what_is_overdue_for_safety_comes_before_what_is_longer_overdue_for_the_engine() {
+    let book = Book::of(car()).done(OIL, "2022-01-01", km(1_000)).done(BRAKE_FLUID, "2022-01-01", km(1_000));
+    let lines = book.lines("2024-03-01");
+    let place = |item: u32| lines.iter().position(|line| line.item == ItemRef::Catalogue(item)).unwrap();
+    assert!(on(&lines[place(OIL)]) < on(&lines[place(BRAKE_FLUID)]));
+    assert!(place(BRAKE_FLUID) < place(OIL));
 }
 
 #[test]
