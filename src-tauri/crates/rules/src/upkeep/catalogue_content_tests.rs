@@ -242,7 +242,6 @@ fn the_trade_finds_its_own_values() {
     assert_eq!(every("glow-plugs"), (Some((60_000, 80_000)), None));
     assert_eq!(every("fuel-filter"), (Some((60_000, 100_000)), Some((24, 24))));
     assert_eq!(every("coolant"), (None, Some((24, 60))));
-    assert_eq!(every("fuel-filter-water"), every("engine-oil"), "at every oil service at the latest");
     let plugs = shipped().by_key("spark-plugs").unwrap();
     let kind = |key: &str| plugs.kind(key).unwrap().every;
     assert_eq!(kind("copper"), schedule(plugs).every, "the shortest-lived kind stands for an unknown one");
@@ -250,6 +249,20 @@ fn the_trade_finds_its_own_values() {
     assert_eq!(kind("iridium").long().distance().unwrap().count(), 100_000);
     let oil = shipped().by_key("engine-oil").unwrap();
     assert!(oil.tightened_by.contains(&Tightener::Turbo), "a turbocharged engine never gets the long end");
+    for key in ["fuel-filter-water", "drive-belt", "hoses"] {
+        let with_it = shipped().by_key(key).unwrap();
+        assert_eq!(every(key), every("engine-oil"), "at every oil service at the latest: {key}");
+        assert_eq!(with_it.tightened_by, oil.tightened_by, "{key}");
+    }
+}
+
+#[test]
+fn only_looks_are_answered_and_only_by_work_that_mends() {
+    for item in shipped().items() {
+        for look in item.answers.iter().map(|number| shipped().item(*number).unwrap()) {
+            assert!(item.action.mends() && !look.action.mends(), "{} and {}", item.key, look.key);
+        }
+    }
 }
 
 #[test]

@@ -24,6 +24,9 @@ pub struct Item {
     pub action: Action,
     /// The numbers of the items that count as done with it.
     pub resets: Vec<u32>,
+    /// The numbers of the looks whose findings call for it. What one of them found counts until this is done or a
+    /// later look finds all well; a later look of which nothing is told does not end it.
+    pub answers: Vec<u32>,
     /// What ignoring it costs.
     pub stakes: Stakes,
     /// What must be opened up, drained or lifted for it.

@@ -2,6 +2,7 @@
 
 use units::Day;
 
+use super::seen::calls_for_work;
 use super::{Done, Found, ItemRef, Plan, PlannedItem};
 use crate::running::Travelled;
 
@@ -19,6 +20,10 @@ pub(super) struct LastDone<'a> {
 /// What the book holds for each item of a plan, in the plan's order.
 pub(super) struct Last<'a> {
     done: Vec<Option<LastDone<'a>>>,
+    /// Whether it is a look whose findings call for other work.
+    calls: Vec<bool>,
+    /// When that work was last done.
+    answered: Vec<Option<Day>>,
     found: Vec<Vec<&'a Found>>,
 }
 
@@ -26,7 +31,15 @@ impl<'a> Last<'a> {
     /// What was done and found, in any order.
     pub fn new(plan: &Plan<'_>, done: &'a [Done], found: &'a [Found]) -> Last<'a> {
         let none = plan.items().len();
-        let mut last = Last { done: vec![None; none], found: vec![Vec::new(); none] };
+        let mut last = Last {
+            done: vec![None; none],
+            calls: vec![false; none],
+            answered: vec![None; none],
+            found: vec![Vec::new(); none],
+        };
+        for row in plan.items().iter().filter_map(|planned| planned.row) {
+            positions(plan, &row.answers).for_each(|at| last.calls[at] = true);
+        }
         for done in done {
             last.count(plan, done);
         }
@@ -49,11 +62,12 @@ impl<'a> Last<'a> {
         let row = plan.items()[at].row;
         let mends = row.is_none_or(|row| row.action.mends());
         self.note(at, LastDone { day, travelled, kind: done.kind.as_deref(), mends });
-        let resets = row.map_or(&[][..], |row| &row.resets);
-        for &number in resets {
-            if let Some(at) = plan.position(&ItemRef::Catalogue(number)) {
-                self.note(at, LastDone { day, travelled, kind: None, mends: true });
-            }
+        let Some(row) = row else { return };
+        for at in positions(plan, &row.resets) {
+            self.note(at, LastDone { day, travelled, kind: None, mends: true });
+        }
+        for at in positions(plan, &row.answers) {
+            self.answered[at] = self.answered[at].max(Some(day));
         }
     }
 
@@ -85,8 +99,20 @@ impl<'a> Last<'a> {
         let found = &self.found[at];
         // What was found on the day of a repair was repaired; what was found at a look is what the look was for.
         let answered = |found: &&Found| {
-            self.done[at].is_some_and(|last| found.day < last.day || (found.day == last.day && last.mends))
+            let by_itself = self.done[at]
+                .is_some_and(|last| found.day < last.day || (found.day == last.day && last.mends));
+            by_itself || self.answered[at].is_some_and(|day| found.day <= day)
         };
-        &found[found.partition_point(answered)..]
+        let since = found.partition_point(answered);
+        let open = |found: &&Found| {
+            self.answered[at].is_none_or(|day| found.day > day) && calls_for_work(planned, found.finding)
+        };
+        let first_open = found[..since].iter().position(open).filter(|_| self.calls[at]);
+        &found[first_open.unwrap_or(since)..]
     }
+}
+
+/// Where these rows of the catalogue stand in the plan.
+fn positions(plan: &Plan<'_>, numbers: &[u32]) -> impl Iterator<Item = usize> {
+    numbers.iter().filter_map(|&number| plan.position(&ItemRef::Catalogue(number)))
 }

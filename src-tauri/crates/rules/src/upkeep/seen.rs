@@ -58,8 +58,8 @@ pub(super) struct Bounds {
 
 /// What was found since an item was done moves the limits of an item that is counted from `start` by `interval`.
 ///
-/// What calls for work counts until the work is done; of an item that hurts nobody, until a later look finds it
-/// well. Otherwise the last measurement counts, and after that the last look.
+/// What calls for work counts until the work is done; of a look, and of an item that hurts nobody, until a later look
+/// finds it well. Otherwise the last measurement counts, and after that the last look.
 pub(super) fn see(
     facts: &Facts<'_>,
     planned: &PlannedItem<'_>,
@@ -103,13 +103,15 @@ pub(super) fn calling<'a>(planned: &PlannedItem<'_>, found: &[&'a Found]) -> Opt
     let calls = |at: &usize| calls_for_work(planned, found[*at].finding) || at_its_limit(*at);
     let at = (0..found.len()).rev().find(calls)?;
     let well_since = |later: &&Found| later.finding == Finding::WithinLimits && later.day > found[at].day;
-    let taken_back = !planned.stakes.are_grave() && found[at + 1..].iter().any(well_since);
+    // No look makes a part well that is to be replaced, but of what is only looked at that is all there is to tell.
+    let looks = planned.row.is_some_and(|row| !row.action.mends());
+    let taken_back = (looks || !planned.stakes.are_grave()) && found[at + 1..].iter().any(well_since);
     (!taken_back).then_some(found[at])
 }
 
 /// Whether the finding makes the item due: whatever the catalogue lists and, of an item of the owner's own,
 /// everything that is not well.
-fn calls_for_work(planned: &PlannedItem<'_>, finding: Finding) -> bool {
+pub(super) fn calls_for_work(planned: &PlannedItem<'_>, finding: Finding) -> bool {
     match planned.row {
         Some(row) => row.due_when.contains(&finding),
         None => finding != Finding::WithinLimits,

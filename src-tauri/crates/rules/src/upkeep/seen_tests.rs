@@ -93,6 +93,29 @@ minutes = 60
 source = "owner"
 
 [[item]]
+number = 9
+key = "brake-look"
+engines = "any"
+action = "inspect"
+stakes = "safety"
+minutes = 30
+every = { time = "12 months" }
+due_when = ["worn"]
+source = "common practice"
+
+[[item]]
+number = 10
+key = "pads"
+engines = "any"
+action = "replace"
+answers = ["brake-look"]
+stakes = "safety"
+minutes = 60
+every = { distance = "60000 km" }
+due_when = ["worn"]
+source = "common practice"
+
+[[item]]
 number = 8
 key = "wiper"
 engines = "any"
@@ -111,6 +134,8 @@ const TIMING_BELT: u32 = 5;
 const WHEEL_TORQUE: u32 = 6;
 const INSPECTION_DAY: u32 = 7;
 const WIPER: u32 = 8;
+const BRAKE_LOOK: u32 = 9;
+const PADS: u32 = 10;
 
 /// New on the first day of 2020, and 10 000 km farther after every 100 days.
 struct Case {
@@ -339,6 +364,24 @@ fn what_a_look_finds_on_its_own_day_counts() {
     assert_eq!(line.first, Some(Limit::Finding));
     let renewed = case().done(PLUGS, 200, None).found(PLUGS, 200, Finding::Sooty, None);
     assert_eq!(renewed.line(PLUGS, 200).unwrap().why.seen, None);
+}
+
+/// Pads do not grow: what a look found is not undone by another look, but by new ones.
+#[test]
+fn what_a_look_found_stands_until_the_work_it_calls_for_or_a_look_that_finds_all_well() {
+    let first = |case: &Case, today| case.line(BRAKE_LOOK, today).unwrap().first;
+    let worn = || case().done(BRAKE_LOOK, 100, None).found(BRAKE_LOOK, 100, Finding::Worn, None);
+    assert_eq!(first(&worn().done(BRAKE_LOOK, 110, None), 120), Some(Limit::Finding));
+
+    let renewed = worn().done(PADS, 105, None);
+    assert_eq!(first(&renewed, 120), Some(Limit::Time));
+    assert_eq!(renewed.due_on(BRAKE_LOOK, 120), day("2021-04-10"), "a year from the look, not from the pads");
+    assert_eq!(first(&worn().done(PADS, 100, None), 120), Some(Limit::Time));
+    let again = renewed.done(BRAKE_LOOK, 110, None).found(BRAKE_LOOK, 110, Finding::Worn, None);
+    assert_eq!(first(&again, 120), Some(Limit::Finding));
+
+    let well = worn().done(BRAKE_LOOK, 110, None).found(BRAKE_LOOK, 110, Finding::WithinLimits, None);
+    assert_eq!(first(&well, 120), Some(Limit::Time));
 }
 
 #[test]

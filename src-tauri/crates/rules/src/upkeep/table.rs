@@ -34,6 +34,8 @@ pub(super) struct RawItem {
     action: String,
     #[serde(default)]
     resets: Vec<String>,
+    #[serde(default)]
+    answers: Vec<String>,
     stakes: String,
     access: Option<String>,
     minutes: u16,
@@ -156,6 +158,7 @@ impl RawItem {
             only_if: fittings(&self.only_if)?,
             action: meaning(&ACTIONS, &self.action)?,
             resets: others(&self.resets, &self.key, numbers)?,
+            answers: others(&self.answers, &self.key, numbers)?,
             stakes: meaning(&STAKES, &self.stakes)?,
             access: self.access.as_deref().map(|word| meaning(&ACCESS, word)).transpose()?,
             minutes: self.minutes,
