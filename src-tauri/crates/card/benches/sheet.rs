@@ -37,21 +37,30 @@ fn main() {
     }
 }
 
-/// Sheets of which none is a copy of the one before: the day changes each time.
+/// Sheets of which none is a copy of the one before: the car has another name each time, and every visit another
+/// reading and another workshop. Typst remembers what it laid out, and would otherwise have most of a sheet at hand.
 struct Sheets {
     model: SheetModel,
-    made: u32,
+    readings: Vec<i32>,
+    made: i32,
 }
 
 impl Sheets {
     fn new() -> Sheets {
-        Sheets { model: demo::sheet(VISITS), made: 0 }
+        let readings = demo::claims(VISITS).visits.iter().map(|visit| visit.reading).collect();
+        Sheets { model: demo::sheet(VISITS), readings, made: 0 }
     }
 
     fn pdf(&mut self) -> Vec<u8> {
         self.made += 1;
-        self.model.issued = format!("issue {}", self.made);
-        pdf(black_box(&self.model), &demo::options()).unwrap()
+        let (model, made) = (&mut self.model, self.made);
+        model.issued = format!("issue {made}");
+        model.car.name = format!("Heron {made}");
+        for (visit, reading) in model.visits.iter_mut().zip(&self.readings) {
+            visit.reading = demo::grouped(reading + made);
+            visit.who = format!("workshop {made}");
+        }
+        pdf(black_box(model), &demo::options()).unwrap()
     }
 }
 

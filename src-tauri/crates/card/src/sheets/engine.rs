@@ -1,49 +1,27 @@
-//! Typst, with our fonts and templates and nothing else: no file, no package, no font of the system.
-
-use std::sync::LazyLock;
+//! From a model to a laid-out document: Typst, driven step by step.
 
 use serde::Serialize;
-use typst::diag::SourceDiagnostic;
-use typst::foundations::{Content, Dict, IntoValue, Value};
-use typst_as_lib::{TypstAsLibError, TypstEngine};
+use typst::World;
+use typst::comemo::{self, Constraint, Track};
+use typst::diag::{At, SourceDiagnostic, SourceResult};
+use typst::ecow::EcoVec;
+use typst::engine::{Engine, Route, Sink, Traced};
+use typst::foundations::{
+    Content, Context, Dict, Func, IntoValue, Output, StyleChain, Target, TargetElem, Value,
+};
+use typst::introspection::{EmptyIntrospector, Introspector, MAX_ITERS};
+use typst::syntax::Span;
+use typst::utils::Protected;
 use typst_layout::PagedDocument;
 
+use super::world::SHEETS;
 use super::{SheetModel, SheetOptions, SheetSize, symbol, text};
 use crate::CardError;
 
-pub(super) const REGULAR: &[u8] = include_bytes!("../../sheets/fonts/AtkinsonHyperlegibleNext-Regular.ttf");
-const BOLD: &[u8] = include_bytes!("../../sheets/fonts/AtkinsonHyperlegibleNext-Bold.ttf");
-const LOOK: &str = include_str!("../../sheets/look.typ");
-const PARTS: &str = include_str!("../../sheets/parts.typ");
-const PLOT: &str = include_str!("../../sheets/plot.typ");
-const ID1: &str = include_str!("../../sheets/id1.typ");
-const A6: &str = include_str!("../../sheets/a6.typ");
-const A5: &str = include_str!("../../sheets/a5.typ");
-const A4: &str = include_str!("../../sheets/a4.typ");
-const BRIEF: &str = include_str!("../../sheets/brief.typ");
-const REPORT: &str = include_str!("../../sheets/report.typ");
-
-/// The templates by the names under which they know each other.
-const TEMPLATES: [(&str, &str); 9] = [
-    ("look.typ", LOOK),
-    ("parts.typ", PARTS),
-    ("plot.typ", PLOT),
-    ("id1.typ", ID1),
-    ("a6.typ", A6),
-    ("a5.typ", A5),
-    ("a4.typ", A4),
-    ("brief.typ", BRIEF),
-    ("report.typ", REPORT),
-];
-
-/// Parsed fonts and templates serve every sheet; what Typst remembers is dropped after a few more sheets.
-static ENGINE: LazyLock<TypstEngine> = LazyLock::new(|| {
-    TypstEngine::builder()
-        .fonts([REGULAR, BOLD])
-        .with_static_source_file_resolver(TEMPLATES)
-        .comemo_evict_max_age(Some(4))
-        .build()
-});
+/// The function of a template that makes a document of its inputs.
+const DOCUMENT: &str = "document-of";
+/// For how many more sheets Typst remembers what it made for one.
+const REMEMBERED: usize = 4;
 
 /// Sets the sheet.
 pub fn set(model: &SheetModel, options: &SheetOptions) -> Result<PagedDocument, CardError> {
@@ -57,12 +35,75 @@ pub fn set(model: &SheetModel, options: &SheetOptions) -> Result<PagedDocument, 
 }
 
 /// Sets a template with its inputs.
+///
+/// Typst's own `compile` takes inputs as a part of its library, on which everything depends that it remembers. As an
+/// argument they leave the library as it is, so that the templates are evaluated once for all sheets, and what two
+/// sheets share is laid out once.
 pub fn typeset(template: &str, inputs: Dict) -> Result<PagedDocument, CardError> {
-    let compiled = ENGINE.compile_with_input(template, inputs);
-    compiled.output.map_err(|fault| match fault {
-        TypstAsLibError::TypstSource(faults) => refused(&faults),
-        other => CardError::Setting(other.to_string()),
-    })
+    let document = content(template, inputs).and_then(|content| lay_out(&content));
+    comemo::evict(REMEMBERED);
+    document.map_err(|faults| refused(&faults))
+}
+
+/// What a template makes of its inputs.
+fn content(template: &str, inputs: Dict) -> SourceResult<Content> {
+    let world: &dyn World = &*SHEETS;
+    let (traced, mut sink) = (Traced::default(), Sink::new());
+    let (world, traced) = (world.track(), traced.track());
+    let (nowhere, route) = (Span::detached(), Route::default());
+    let source = SHEETS.template(template).ok_or("there is no such template").at(nowhere)?;
+    let module = typst_eval::eval(world, SHEETS.library(), traced, sink.track_mut(), route.track(), source)?;
+    let function = module.field(DOCUMENT, ()).at(nowhere)?.clone().cast::<Func>().at(nowhere)?;
+    let mut engine = Engine {
+        world,
+        library: SHEETS.library(),
+        introspector: Protected::new(EmptyIntrospector.track()),
+        traced,
+        sink: sink.track_mut(),
+        route,
+    };
+    let content = function.call(&mut engine, Context::none().track(), [inputs])?;
+    Ok(content.display())
+}
+
+/// Lays content out until the page numbers in it are those of the pages that come out.
+fn lay_out(content: &Content) -> SourceResult<PagedDocument> {
+    let mut laid = lay_out_once(content, &EmptyIntrospector)?;
+    for _ in 1..MAX_ITERS {
+        if laid.settled {
+            break;
+        }
+        laid = lay_out_once(content, Output::introspector(&laid.document))?;
+    }
+    if laid.delayed.is_empty() { Ok(laid.document) } else { Err(laid.delayed) }
+}
+
+/// A document as it came out of one round.
+struct Laid {
+    document: PagedDocument,
+    /// Whether what it says of its pages holds of them.
+    settled: bool,
+    /// What is wrong unless a later round puts it right.
+    delayed: EcoVec<SourceDiagnostic>,
+}
+
+/// Lays content out, with page numbers from the round before.
+fn lay_out_once(content: &Content, before: &dyn Introspector) -> SourceResult<Laid> {
+    let world: &dyn World = &*SHEETS;
+    let (traced, mut sink, asked) = (Traced::default(), Sink::new(), Constraint::new());
+    let target = TargetElem::target.set(Target::Paged).wrap();
+    let base = StyleChain::new(&SHEETS.library().styles);
+    let mut engine = Engine {
+        world: world.track(),
+        library: SHEETS.library(),
+        introspector: Protected::new(before.track_with(&asked)),
+        traced: traced.track(),
+        sink: sink.track_mut(),
+        route: Route::default(),
+    };
+    let document = PagedDocument::create(&mut engine, content, base.chain(&target))?;
+    let settled = asked.validate(Output::introspector(&document));
+    Ok(Laid { document, settled, delayed: sink.delayed() })
 }
 
 /// The first of Typst's complaints.

@@ -12,6 +12,7 @@ mod report;
 mod size;
 mod symbol;
 mod text;
+mod world;
 
 #[cfg(test)]
 mod tests;

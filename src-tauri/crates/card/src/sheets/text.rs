@@ -22,7 +22,7 @@ const EDGE: usize = 3;
 
 /// Both weights cover the same characters.
 static COVERAGE: LazyLock<Option<Coverage>> = LazyLock::new(|| {
-    let font = Font::new(Bytes::new(super::engine::REGULAR), 0)?;
+    let font = Font::new(Bytes::new(super::world::REGULAR), 0)?;
     Some(font.info().coverage.clone())
 });
 

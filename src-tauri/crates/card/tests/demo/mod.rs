@@ -86,7 +86,7 @@ pub fn claims(visits: usize) -> Claims {
     }
 }
 
-fn grouped(reading: i32) -> String {
+pub fn grouped(reading: i32) -> String {
     if reading < 1000 {
         reading.to_string()
     } else {
