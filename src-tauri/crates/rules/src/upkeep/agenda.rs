@@ -72,7 +72,8 @@ pub fn spend(facts: &Facts<'_>, lines: &[DueLine], price: impl Fn(&ItemRef) -> O
         };
         let times = |first: Day| turns(facts, line, first).take_while(|due| *due <= end).count();
         let Some(price) = price(&line.item) else {
-            spend.unpriced += times(likely);
+            // A look round the car costs nothing that anyone would write down.
+            spend.unpriced += if line.round { 0 } else { times(likely) };
             continue;
         };
         let costs = |times: usize| price.saturating_mul(i64::try_from(times).unwrap_or(i64::MAX));
