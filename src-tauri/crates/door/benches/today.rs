@@ -1,19 +1,18 @@
 //! What the Today screen costs: both cars of the demo household, nine years each, through the door and warm.
 //!
 //! Beside it, the rows of both books are read from a copy of the same shelf, without a rule or a screen; and a
-//! table says how Today grows with the entries of other cars on the shelf.
+//! table says how Today, and what is due with the visits alone, grow with the entries of one of the books.
 #![allow(clippy::unwrap_used, missing_docs)]
 
 use std::hint::black_box;
 use std::path::Path;
 use std::time::{Duration, Instant};
 
-use book::content::{Content, ContentKind, ReadingContent, VehicleContent};
+use book::content::{Content, ContentKind, ReadingContent};
 use book::{Change, Shelf, Stamp};
 use criterion::Criterion;
 use door::{Clock, Day, Door, Request, Response};
 use rules::running::OdometerStatus;
-use units::{Distance, DistanceUnit};
 
 const TODAY: &str = "2026-06-01";
 
@@ -26,6 +25,13 @@ fn household(folder: &Path) -> (Door, Vec<String>) {
     let books: Vec<String> = shelf.vehicles.into_iter().map(|vehicle| vehicle.book).collect();
     assert_eq!(books.len(), 2);
     (door, books)
+}
+
+/// All due lines, and the visits planned of them.
+fn visits(door: &mut Door, books: &[String]) {
+    for book in books {
+        black_box(door.ask(Request::Visits { book: book.clone() }).unwrap());
+    }
 }
 
 fn today(door: &mut Door, books: &[String]) {
@@ -60,28 +66,24 @@ fn copy(from: &Path, to: &Path) {
     }
 }
 
-/// Puts a third car on the shelf, read so often that the shelf holds this many entries in all.
+/// Reads the instrument of the first car again and again, on the days on which it was read already, until the shelf
+/// holds this many entries in all.
 fn pad(folder: &Path, entries: u64) {
     let mut shelf = Shelf::open(folder, || [1; 32]).unwrap();
-    let held: usize = shelf.books().unwrap().into_iter().map(|book| shelf.count(book).unwrap()).sum();
     let book = shelf.books().unwrap()[0];
-    let vehicle = VehicleContent { name: "Third".to_owned(), ..shelf.vehicle(book).unwrap() };
+    let held: usize = shelf.books().unwrap().into_iter().map(|book| shelf.count(book).unwrap()).sum();
+    let rows = shelf.readings(book).unwrap();
     let mut random = [0; 10];
-    let mut stamp = |count: u64| {
+    for (count, row) in (u64::try_from(held).unwrap()..entries).zip(rows.iter().cycle()) {
         random[..8].copy_from_slice(&count.to_be_bytes());
-        Stamp { now: 0, random }
-    };
-    let third = shelf.begin(stamp(0), vehicle).unwrap().book;
-    let start: Day = "2000-01-01".parse().unwrap();
-    for count in 1..entries - u64::try_from(held).unwrap() {
         let content = Content::Reading(ReadingContent {
-            day: start.plus_days(i32::try_from(count / 16).unwrap()),
-            shown: Distance::whole(i64::try_from(count).unwrap(), DistanceUnit::Kilometre),
+            day: row.reading.day,
+            shown: row.reading.shown,
             status: OdometerStatus::Actual,
             fuel: None,
             papers: Vec::new(),
         });
-        shelf.append(stamp(count), third, Change::Begin(content)).unwrap();
+        shelf.append(Stamp { now: 0, random }, book, Change::Begin(content)).unwrap();
     }
 }
 
@@ -125,10 +127,13 @@ fn main() {
         both / rows
     );
     drop((door, shelf));
+    let mut least = None;
     for entries in [1_000, 10_000, 100_000] {
         pad(copied.path(), entries);
         let mut door = Door::open(copied.path(), Clock::Fixed(TODAY.parse().unwrap())).unwrap();
-        let grown = milliseconds(median(|| today(&mut door, &books)));
-        println!("today on a shelf of {entries:>7} entries: {grown:.2} ms, {:.2} x", grown / both);
+        let now = [visits, today].map(|ask| milliseconds(median(|| ask(&mut door, &books))));
+        let first = *least.get_or_insert(now);
+        let [visits, today] = [0, 1].map(|at| format!("{:.2} ms, {:.2} x", now[at], now[at] / first[at]));
+        println!("{entries:>7} entries, both cars: due lines and visits {visits}; today {today}");
     }
 }

@@ -253,8 +253,9 @@ impl Car {
     /// What the instrument of that day showed or will have shown: read, between two readings, or the last one
     /// before it.
     pub fn shown_on(&self, day: Day) -> Option<Distance> {
-        let before = self.track.points().iter().rev().find(|point| point.day <= day);
-        let point = before.or_else(|| self.track.points().first())?;
+        let points = self.track.points();
+        let next = points.partition_point(|point| point.day <= day);
+        let point = points.get(next.saturating_sub(1))?;
         let between = self.track.on(day).filter(|_| point.day < day);
         Some(between.map_or(point.shown, |travelled| self.track.shown_on(day, travelled)))
     }

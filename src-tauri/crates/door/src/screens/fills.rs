@@ -1,12 +1,10 @@
 //! The fills of a car, for the Pump and for the plots.
 
-use std::collections::BTreeMap;
-
 use book::ReadingRow;
 use book::content::Fuel;
 use rules::fuel::{self, FuelKind, PumpUnit, Series, Warning};
-use rules::running::{Reading, Travelled};
-use units::{Amount, Consumption, ConsumptionUnit, Day, Distance, SubjectId, VolumeUnit};
+use rules::running::Reading;
+use units::{Amount, Consumption, ConsumptionUnit, Day, SubjectId, VolumeUnit};
 
 use crate::car::Car;
 use crate::forms::amount_number;
@@ -41,10 +39,8 @@ impl Fills {
 
     /// The spans of each kind, and what is odd about the fills.
     pub fn spans(&self, car: &Car) -> (Vec<Series>, Vec<Warning>) {
-        let believed: BTreeMap<(Day, Distance), Travelled> =
-            car.believed().points().iter().map(|point| ((point.day, point.shown), point.travelled)).collect();
         let fill = |row: &FillRow| {
-            let at = believed.get(&(row.reading.day, row.reading.shown)).copied();
+            let at = car.believed().at(row.reading.day, row.reading.shown);
             Some(fuel::Fill {
                 day: row.reading.day,
                 travelled: at.unwrap_or_else(|| car.track.travelled(row.reading.day, row.reading.shown)),

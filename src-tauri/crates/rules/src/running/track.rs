@@ -41,6 +41,8 @@ pub struct Track {
     instruments: Vec<Instrument>,
     steps: Vec<Step>,
     points: Vec<Point>,
+    /// By point, the least that the car had gone at it or at any later one.
+    least_from: Vec<Travelled>,
     /// Which of the recent points are to be believed.
     trust: Trust,
 }
@@ -97,9 +99,18 @@ impl Track {
         readings.sort_by_key(|reading| (reading.day, reading.status));
         instruments.sort_by_key(|instrument| instrument.day);
         let steps = steps(&rollovers(&readings, &instruments, unit), &instruments);
-        let (points, unsorted) = (Vec::new(), Trust::default());
-        let mut track = Track { unit, new_on, readings, instruments, steps, points, trust: unsorted };
+        let mut track = Track {
+            unit,
+            new_on,
+            readings,
+            instruments,
+            steps,
+            points: Vec::new(),
+            least_from: Vec::new(),
+            trust: Trust::default(),
+        };
         track.points = track.place_points();
+        track.least_from = least_from(&track.points);
         track.trust = trust(&track.points);
         track
     }
@@ -121,8 +132,8 @@ impl Track {
     #[must_use]
     pub fn believed(&self) -> Track {
         let old = self.points.len() - self.trust.believed.len() - self.trust.doubted.len();
-        let points = self.points[..old].iter().chain(&self.trust.believed).copied().collect();
-        Track { points, ..self.clone() }
+        let points: Vec<Point> = self.points[..old].iter().chain(&self.trust.believed).copied().collect();
+        Track { least_from: least_from(&points), points, ..self.clone() }
     }
 
     /// How far the car had gone when the instrument of that day showed this; `None` where that was a recent reading
@@ -173,6 +184,13 @@ impl Track {
         self.steps.last().map_or(travelled.0, |step| travelled.0 - step.offset)
     }
 
+    /// How far the car had gone at a reading, where that is one that counts.
+    pub fn at(&self, day: Day, shown: Distance) -> Option<Travelled> {
+        let first = self.points.partition_point(|point| point.day < day);
+        let of_day = self.points[first..].iter().take_while(|point| point.day == day);
+        of_day.filter(|point| point.shown == shown).last().map(|point| point.travelled)
+    }
+
     /// How far the car had gone on a day between two readings, taking it to have gone evenly between them.
     ///
     /// `None` before the first reading and after the last.
@@ -193,7 +211,7 @@ impl Track {
     /// beyond. Counted from the last reading that falls short, so that one mistyped reading which is too high
     /// does not make everything look passed.
     pub fn reached(&self, target: Travelled) -> Option<Day> {
-        let Some(short) = self.points.iter().rposition(|point| point.travelled < target) else {
+        let Some(short) = self.least_from.partition_point(|&least| least < target).checked_sub(1) else {
             return self.points.first().map(|point| point.day);
         };
         let (before, after) = (self.points[short], self.points.get(short + 1)?);
@@ -203,6 +221,15 @@ impl Track {
         let days = (days + whole - 1) / whole;
         Some(before.day.plus_days(i32::try_from(days).unwrap_or(i32::MAX)))
     }
+}
+
+/// By point, the least that the car had gone at it or at any later one, so that it never falls from one to the next.
+fn least_from(points: &[Point]) -> Vec<Travelled> {
+    let mut least: Vec<Travelled> = points.iter().map(|point| point.travelled).collect();
+    for at in (1..least.len()).rev() {
+        least[at - 1] = least[at - 1].min(least[at]);
+    }
+    least
 }
 
 /// Where a reading shows that the instrument ran over its last digit, which is like a new instrument that

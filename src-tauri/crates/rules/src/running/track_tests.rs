@@ -1,6 +1,7 @@
 //! Travelled distance across new instruments, full turns and readings that do not count.
 #![allow(clippy::unwrap_used)]
 
+use proptest::collection::vec;
 use proptest::prelude::*;
 
 use super::*;
@@ -136,11 +137,26 @@ fn one_reading_mistyped_too_high_passes_nothing() {
 }
 
 proptest! {
+    /// Found by halving, the day on which the car had gone so far is that after the last reading that falls short, as
+    /// looking at every reading from the last one back tells.
+    #[test]
+    fn the_last_reading_that_falls_short_is_found_among_mistyped_ones(
+        shown in vec(0_i64..2_000, 1..40),
+        target in 0_i64..2_000,
+    ) {
+        let readings: Vec<_> = (0..).zip(&shown).map(|(n, &shown)| Reading { day: day("2020-01-01").plus_days(n), ..read("2020-01-01", shown) }).collect();
+        let track = Track::new(&car(), &readings, &[]);
+        let target = Travelled(km(target));
+        let short = track.points().iter().rposition(|point| point.travelled < target);
+        let after = short.map_or(0, |short| short + 1);
+        prop_assert_eq!(track.reached(target), track.points().get(after).map(|point| point.day));
+    }
+
     /// Whatever was replaced, an instrument's own readings keep their differences, and `shown` undoes
     /// `travelled` for the last instrument.
     #[test]
     fn the_last_instrument_shows_what_was_read(
-        changes in prop::collection::vec((0_i32..3_000, 0_i64..400_000, 0_i64..400_000), 0..5),
+        changes in vec((0_i32..3_000, 0_i64..400_000, 0_i64..400_000), 0..5),
         shown in 0_i64..400_000,
     ) {
         let start = day("2010-01-01");
