@@ -16,6 +16,8 @@ pub mod entry;
 mod error;
 mod pages;
 mod shelf;
+#[cfg(test)]
+mod testing;
 
 pub use error::BookError;
 pub use pages::{

@@ -52,8 +52,8 @@ pub struct Photo {
     pub bytes: u64,
 }
 
-/// A photo ready to be kept. Only [`prepare`], [`straighten`], [`pages`](crate::pages) and what is named like them make one, so its name always
-/// fits its bytes.
+/// A photo ready to be kept. Only [`prepare`], [`straighten`], [`pages`](crate::pages) and what is named like them make
+/// one, so its name always fits its bytes.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Prepared {
     photo: Photo,

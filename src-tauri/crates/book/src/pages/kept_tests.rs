@@ -1,13 +1,13 @@
 //! What is asked of one paper costs the same among few papers and among thousands.
 #![allow(clippy::unwrap_used)]
 
-use rules::vehicle::{Conditions, EngineKind, Equipment};
 use rusqlite::{StatementStatus, params};
-use units::{BookId, DistanceUnit, Hash, SubjectId};
+use units::{BookId, Hash, SubjectId};
 
 use super::{IS_KEPT, IS_TIED};
-use crate::content::{Content, PaperContent, VehicleContent};
+use crate::content::{Content, PaperContent};
 use crate::entry::Writer;
+use crate::testing::vehicle;
 use crate::{Change, Shelf, Stamp};
 
 fn stamp(count: u64) -> Stamp {
@@ -29,20 +29,7 @@ fn paper(count: u64) -> PaperContent {
 /// A book with so many papers, and the line of the one in the middle.
 fn shelf(papers: u64) -> (Shelf, BookId, SubjectId) {
     let mut shelf = Shelf::in_memory(Writer::from_secret(&[7; 32])).unwrap();
-    let vehicle = VehicleContent {
-        name: "rusty".to_owned(),
-        make_model: String::new(),
-        vin: None,
-        engine: EngineKind::Diesel,
-        unit: DistanceUnit::Mile,
-        first_use: None,
-        from_new: false,
-        yearly: None,
-        conditions: Conditions::default(),
-        equipment: Equipment::default(),
-        values: std::collections::BTreeMap::new(),
-    };
-    let book = shelf.begin(stamp(0), vehicle).unwrap().book;
+    let book = shelf.begin(stamp(0), vehicle()).unwrap().book;
     let begin = |count| (stamp(count), Change::Begin(Content::Paper(paper(count))));
     let written = shelf.append_all(book, (1..=papers).map(begin).collect()).unwrap();
     let middle = usize::try_from(papers / 2).unwrap() - 1;

@@ -2,31 +2,15 @@
 #![allow(clippy::unwrap_used)]
 
 use rules::running::OdometerStatus;
-use rules::vehicle::{Conditions, EngineKind, Equipment};
 use units::{Day, Distance, DistanceUnit};
 
 use super::{Change, Shelf, Stamp};
 use crate::BookError;
-use crate::content::{Content, ReadingContent, VehicleContent};
+use crate::content::{Content, ReadingContent};
+use crate::testing::vehicle;
 
 fn stamp(now: u64) -> Stamp {
     Stamp { now, random: [3; 10] }
-}
-
-fn vehicle() -> VehicleContent {
-    VehicleContent {
-        name: "rusty".to_owned(),
-        make_model: String::new(),
-        vin: None,
-        engine: EngineKind::Diesel,
-        unit: DistanceUnit::Mile,
-        first_use: None,
-        from_new: false,
-        yearly: None,
-        conditions: Conditions::default(),
-        equipment: Equipment::default(),
-        values: std::collections::BTreeMap::new(),
-    }
 }
 
 fn reading(count: i64) -> Change {

@@ -104,6 +104,7 @@ impl<'a> Last<'a> {
             by_itself || self.answered[at].is_some_and(|day| found.day <= day)
         };
         let since = found.partition_point(answered);
+        // Of a look that calls for other work, what was found stands although it was looked at again since.
         let open = |found: &&Found| {
             self.answered[at].is_none_or(|day| found.day > day) && calls_for_work(planned, found.finding)
         };
