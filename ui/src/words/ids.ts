@@ -869,6 +869,7 @@ export interface Words {
   'fault-entry-changed': never;
   'fault-entry-misfiled': never;
   'fault-entry-unchained': never;
+  'fault-chain-cut-short': never;
   'fault-photo-damaged': never;
   'fault-photo-missing': never;
   'fault-unknown': 'code';

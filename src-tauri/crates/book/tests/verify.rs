@@ -3,9 +3,9 @@
 
 mod support;
 
-use book::{Fault, Shelf};
+use book::{Change, Fault, Shelf};
 use rusqlite::{Connection, params};
-use support::{every_kind, writer};
+use support::{every_kind, handover, reading, stamp, vehicle, writer};
 
 /// A shelf on disk with every kind of entry, closed again.
 fn on_disk() -> (tempfile::TempDir, std::path::PathBuf) {
@@ -91,4 +91,31 @@ fn a_removed_or_misfiled_entry_is_found() {
     change("UPDATE entry SET time = time - 1 WHERE number = 3");
     change("DELETE FROM entry WHERE number = 3");
     assert!(matches!(faults(&folder)[..], [Fault::Unchained { .. }]));
+}
+
+/// Whoever cuts the end off an earlier owner's chain leaves a chain that is whole in itself; the handover tells.
+#[test]
+fn a_chain_that_is_cut_short_behind_a_handover_is_found() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut first = Shelf::in_memory(writer(1)).unwrap();
+    let book = first.begin(stamp(0), vehicle("Thistle")).unwrap().book;
+    for count in 1..4 {
+        first.append(stamp(count), book, Change::Begin(reading("2023-01-02", 100))).unwrap();
+    }
+    let mut second = Shelf::open(folder.path(), || [2; 32]).unwrap();
+    let sold = first.sign_handover(stamp(5), book, handover("2023-06-01", 900)).unwrap();
+    first.merge(&[sold]).unwrap();
+    second.merge(&first.entries(book).unwrap()).unwrap();
+    // The second owner sells it on, and his handover names the end of the first one's chain: its handover.
+    let sold = second.sign_handover(stamp(9), book, handover("2024-06-01", 1_900)).unwrap();
+    second.merge(&[sold]).unwrap();
+    assert_eq!(second.verify().unwrap().faults, []);
+    let hash = second.entries(book).unwrap().last().unwrap().hash().to_string();
+    drop(second);
+    let database = Connection::open(folder.path().join("wellkept.db")).unwrap();
+    let cut = database.execute("DELETE FROM entry WHERE number = 4", []).unwrap();
+    assert_eq!(cut, 1);
+    drop(database);
+    let found = faults(&folder);
+    assert!(matches!(&found[..], [Fault::CutShort { hash: named, .. }] if *named == hash), "{found:?}");
 }

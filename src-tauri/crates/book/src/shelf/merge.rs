@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use rusqlite::{OptionalExtension, Transaction, TransactionBehavior, params};
+use rusqlite::{Connection, OptionalExtension, Transaction, TransactionBehavior, params};
 use units::{BookId, Hash, WriterKey};
 
 use super::{Shelf, append, remembered::Remembered};
@@ -108,13 +108,13 @@ fn vouched_for(transaction: &Transaction<'_>, entry: &Entry) -> Result<(), BookE
 }
 
 /// The hash of the entry that stands at a number of a writer's chain.
-fn stored(
-    transaction: &Transaction<'_>,
+pub(super) fn stored(
+    connection: &Connection,
     book: BookId,
     writer: WriterKey,
     number: u64,
 ) -> Result<Option<Hash>, BookError> {
-    let mut statement = transaction
+    let mut statement = connection
         .prepare_cached("SELECT hash FROM entry WHERE book = ?1 AND writer = ?2 AND number = ?3")?;
     let found = statement.query_row(params![book.0, writer.0, number], |row| row.get(0).map(Hash));
     Ok(found.optional()?)

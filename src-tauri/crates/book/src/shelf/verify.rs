@@ -3,8 +3,9 @@
 use rusqlite::Row;
 use units::{BookId, Hash, WriterKey};
 
-use super::Shelf;
+use super::{Shelf, merge};
 use crate::BookError;
+use crate::content::ChainEnd;
 use crate::entry::{Entry, Signed};
 
 /// What [`Shelf::verify`] found.
@@ -12,7 +13,7 @@ use crate::entry::{Entry, Signed};
 pub struct Report {
     /// How many entries were looked at.
     pub entries: usize,
-    /// What is wrong, in the order of book, writer and number.
+    /// What is wrong, in the order of book, writer and number; handovers that are not borne out come last.
     pub faults: Vec<Fault>,
 }
 
@@ -40,6 +41,22 @@ pub enum Fault {
         /// The hash of the bytes.
         hash: String,
     },
+    /// It hands the book over and names the end of another chain, where no such entry stands: that chain was cut
+    /// short since, or begun anew. No link inside a chain can tell, since whatever is left of one is whole.
+    CutShort {
+        /// The row in which the handover stands.
+        place: i64,
+        /// The hash of its bytes.
+        hash: String,
+    },
+}
+
+/// A handover, and what it says of the chains of others.
+struct Vouched {
+    place: i64,
+    hash: Hash,
+    book: BookId,
+    ends: Vec<ChainEnd>,
 }
 
 /// A row as it is stored, whatever has become of it.
@@ -55,7 +72,8 @@ struct Stored {
 }
 
 impl Shelf {
-    /// Verifies every entry: its hash, its signature, its form, its place in the chain and in the table.
+    /// Verifies every entry: its hash, its signature, its form, its place in the chain and in the table, and for a
+    /// handover that the ends of all chains which it names are there.
     pub fn verify(&self) -> Result<Report, BookError> {
         let mut statement = self.connection.prepare_cached(include_str!("verify.sql"))?;
         let mut rows = statement.query([])?;
@@ -66,14 +84,32 @@ impl Shelf {
             report.entries += 1;
             report.faults.extend(chain.follow(&stored));
         }
+        for handover in chain.handovers {
+            if !self.is_borne_out(&handover)? {
+                report
+                    .faults
+                    .push(Fault::CutShort { place: handover.place, hash: handover.hash.to_string() });
+            }
+        }
         Ok(report)
+    }
+
+    /// Whether every entry that a handover names stands in its place.
+    fn is_borne_out(&self, handover: &Vouched) -> Result<bool, BookError> {
+        for end in &handover.ends {
+            if merge::stored(&self.connection, handover.book, end.writer, end.number)? != Some(end.hash) {
+                return Ok(false);
+            }
+        }
+        Ok(true)
     }
 }
 
-/// The end of the chain that is being followed.
+/// The end of the chain that is being followed, and the handovers in all that were.
 #[derive(Default)]
 struct Chain {
     end: Option<(BookId, WriterKey, u64, Hash)>,
+    handovers: Vec<Vouched>,
 }
 
 impl Chain {
@@ -88,6 +124,9 @@ impl Chain {
             return Some(Fault::Changed { place, hash: hex(&stored.hash) });
         };
         let before = self.end.replace((entry.book, entry.writer, entry.number, hash));
+        if let Some(said) = entry.body.handover() {
+            self.handovers.push(Vouched { place, hash, book: entry.book, ends: said.ends.clone() });
+        }
         if !stored.filed_as(entry) {
             return Some(Fault::Misfiled { place, hash: hash.to_string() });
         }

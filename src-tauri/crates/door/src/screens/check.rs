@@ -77,5 +77,6 @@ fn entry_fault(found: &Fault) -> FaultView {
         Fault::Changed { hash, .. } => fault("entry-changed", hash),
         Fault::Misfiled { hash, .. } => fault("entry-misfiled", hash),
         Fault::Unchained { hash, .. } => fault("entry-unchained", hash),
+        Fault::CutShort { hash, .. } => fault("chain-cut-short", hash),
     }
 }

@@ -223,6 +223,7 @@ cli-amount-metre = { $amount } m
 cli-fault-entry-changed = Entry { $place } is not what was signed.
 cli-fault-entry-misfiled = Entry { $place } stands in the wrong place.
 cli-fault-entry-unchained = Entry { $place } does not follow the one before it.
+cli-fault-chain-cut-short = The handover { $place } names an entry of another writer that is missing here or is another one; that writer's entries were cut short since.
 cli-fault-photo-missing = Photo { $place } is missing.
 cli-fault-photo-damaged = Photo { $place } is damaged.
 

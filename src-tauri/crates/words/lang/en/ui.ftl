@@ -1291,6 +1291,7 @@ check-faults = { $count ->
 fault-entry-changed = An entry was changed after it was signed.
 fault-entry-misfiled = An entry stands under a key or in a book that is not its own.
 fault-entry-unchained = An entry does not follow the one before it; something between them is missing or was put in.
+fault-chain-cut-short = A handover names an entry of another writer that is missing here or is another one: that writer's entries were cut short since.
 fault-photo-damaged = A photo is not the one that was taken in.
 fault-photo-missing = A photo is no longer in the store.
 fault-unknown = This does not verify ({ $code })
