@@ -1365,6 +1365,16 @@ fuel: FuelReadView | null,
  */
 odometer: OdometerReadView | null, };
 
+export type FigureReadView = {
+/**
+ * As in [`FieldView`].
+ */
+sure: string,
+/**
+ * Where it stands.
+ */
+area: [number, number, number, number], };
+
 export type FiguresView = {
 /**
  * The last one.
@@ -1461,6 +1471,20 @@ code: string | null,
  */
 values: Array<ToldView>, };
 
+export type FuelFiguresView = {
+/**
+ * How much.
+ */
+volume: FigureReadView | null,
+/**
+ * The price of one litre or gallon.
+ */
+price: FigureReadView | null,
+/**
+ * What the fuel cost.
+ */
+total: FigureReadView | null, };
+
 export type FuelForm = {
 /**
  * `petrol`, `diesel`, `gas` or `electric`; the car's own when empty.
@@ -1542,7 +1566,11 @@ sure: string,
 /**
  * Where they stand.
  */
-area: [number, number, number, number], };
+area: [number, number, number, number],
+/**
+ * The same of each figure alone.
+ */
+figures: FuelFiguresView, };
 
 export type FuelSpanView = {
 /**

@@ -285,7 +285,6 @@ export interface Words {
   'read-total': never;
   'read-tax': never;
   'read-tax-note': 'amount';
-  'read-price': 'price';
   'read-other-unit': never;
   'read-rows': never;
   'read-agrees': never;

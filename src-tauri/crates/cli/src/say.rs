@@ -6,9 +6,9 @@ pub mod guide;
 pub mod trouble;
 
 use door::{
-    AmountView, CountedFrom, DayReadView, DueView, GetView, IntervalView, ItemView, MoneyView, NumberForm,
-    PaidView, PartLine, PlannedVisitView, Reading, ReceiptView, Refusal, SeenView, SpendView, StateKey,
-    UnitKey, UsedView, VehicleLine, WarningView,
+    AmountView, CountedFrom, DayReadView, DueView, FuelReadView, GetView, IntervalView, ItemView, MoneyView,
+    NumberForm, PaidView, PartLine, PlannedVisitView, Reading, ReceiptView, Refusal, SeenView, SpendView,
+    StateKey, UnitKey, UsedView, VehicleLine, WarningView,
 };
 use words::{Arg, Words};
 
@@ -234,7 +234,7 @@ pub fn receipt(words: &Words, receipt: &ReceiptView) -> Vec<String> {
     told.extend(fields.total.iter().map(|total| ("total", amount(total), total.sure.as_str())));
     told.extend(fields.tax.iter().map(|tax| ("tax", amount(tax), tax.sure.as_str())));
     told.extend(fields.numbers.iter().map(|field| ("number", field.value.clone(), field.sure.as_str())));
-    told.extend(fields.fuel.iter().map(|fuel| ("volume", fuel.volume.clone(), fuel.sure.as_str())));
+    told.extend(fields.fuel.iter().flat_map(|fuel| fuel_figures(words, fuel)));
     let odometer = fields.odometer.iter();
     told.extend(
         odometer.map(|read| ("odometer", format!("{} {}", read.value, read.unit), read.sure.as_str())),
@@ -245,6 +245,15 @@ pub fn receipt(words: &Words, receipt: &ReceiptView) -> Vec<String> {
         words.say(&format!("cli-read-{what}"), &[("value", value.into()), ("sure", sure.into())])
     });
     rows.chain([String::new()]).chain(fields).collect()
+}
+
+/// The figures of a fill that were found, but for what it cost, which is the total of the receipt.
+fn fuel_figures<'a>(words: &Words, fuel: &'a FuelReadView) -> Vec<(&'static str, String, &'a str)> {
+    let told = [("amount", (&fuel.volume).into()), ("unit", (&fuel.unit).into())];
+    let amount = || words.say("cli-read-amount", &told);
+    let volume = fuel.figures.volume.iter().map(|seen| ("volume", amount(), seen.sure.as_str()));
+    let price = fuel.figures.price.iter().map(|seen| ("price", fuel.price.clone(), seen.sure.as_str()));
+    volume.chain(price).collect()
 }
 
 fn day_or(words: &Words, day: &DayReadView) -> String {

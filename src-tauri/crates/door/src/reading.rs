@@ -19,8 +19,9 @@ use crate::car::Car;
 use crate::papers::{Intake, prepare_paper};
 use crate::screens::{measure_key, money_view, warned_numbers};
 use crate::{
-    AmountView, AreaView, CheckedView, DayReadView, Door, FieldView, FieldsView, FuelReadView,
-    OdometerReadView, ReceiptLineView, ReceiptView, Refusal, RowView, StretchView, WarnedView,
+    AmountView, AreaView, CheckedView, DayReadView, Door, FieldView, FieldsView, FigureReadView,
+    FuelFiguresView, FuelReadView, OdometerReadView, ReceiptLineView, ReceiptView, Refusal, RowView,
+    StretchView, WarnedView,
 };
 
 /// Where the models of the reader stand: the folder that `WELLKEPT_MODELS` names, else `models` beside the program.
@@ -256,9 +257,9 @@ fn line_view(item: &Item) -> ReceiptLineView {
 
 /// The fill, when any of its figures was found.
 fn fuel_view(fuel: &Fuel) -> Option<FuelReadView> {
-    let volume = fuel.volume.as_ref().map(|field| (field.sure, field.area));
-    let price = fuel.price.as_ref().map(|field| (field.sure, field.area));
-    let total = fuel.total.as_ref().map(|field| (field.sure, field.area));
+    let volume = fuel.volume.as_ref().map(figure);
+    let price = fuel.price.as_ref().map(figure);
+    let total = fuel.total.as_ref().map(figure);
     let found = [volume, price, total].into_iter().flatten();
     let (least, all) = found.reduce(|(one, here), (other, there)| (one.min(other), here.with(there)))?;
     Some(FuelReadView {
@@ -268,7 +269,20 @@ fn fuel_view(fuel: &Fuel) -> Option<FuelReadView> {
         total: fuel.total.as_ref().map(|field| field.value.number()).unwrap_or_default(),
         sure: sure(least),
         area: area(all),
+        figures: FuelFiguresView {
+            volume: volume.map(figure_view),
+            price: price.map(figure_view),
+            total: total.map(figure_view),
+        },
     })
+}
+
+fn figure<T>(field: &Field<T>) -> (Sure, Area) {
+    (field.sure, field.area)
+}
+
+fn figure_view((level, place): (Sure, Area)) -> FigureReadView {
+    FigureReadView { sure: sure(level), area: area(place) }
 }
 
 /// A price with its three decimals.

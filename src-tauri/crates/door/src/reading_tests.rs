@@ -39,9 +39,11 @@ impl Case {
         let mut photo = Cursor::new(Vec::new());
         RgbImage::new(40, 60).write_to(&mut photo, ImageFormat::Png).unwrap();
         let paper = self.door.take_in(&self.book, photo.get_ref()).unwrap().papers.remove(0);
-        let area = Area { left: 0.1, top: 0.1, width: 0.8, height: 0.05 };
-        let row = |text: &&str| Row(vec![Stretch { text: (*text).to_owned(), sure: 0.95, area }]);
-        let text = Text(rows.iter().map(row).collect());
+        let row = |(at, text): (u16, &&str)| {
+            let area = Area { left: 0.1, top: TOP * f32::from(at + 1), width: 0.8, height: 0.05 };
+            Row(vec![Stretch { text: (*text).to_owned(), sure: 0.95, area }])
+        };
+        let text = Text((0..).zip(rows).map(row).collect());
         self.door.to_read(&self.book, &paper).unwrap().receipt(&text)
     }
 
@@ -50,6 +52,9 @@ impl Case {
         numbers.into_iter().map(|number| [number.value, number.sure]).collect()
     }
 }
+
+/// How far the top of each row lies below that of the one before, in shares of the photo.
+const TOP: f32 = 0.1;
 
 /// Rows on which no number is found by its looks: nothing is sold on them, and one is but letters.
 const ROWS: &[&str] = &[
@@ -119,4 +124,19 @@ fn the_numbers_that_notes_warn_of_come_along() {
     assert_eq!(warned(&mut case), [["HJ 55-20", "superseded", "HJ 55-21"], ["OX-9", "wrong", ""]]);
     case.note(note("ox 9", "", ""));
     assert_eq!(warned(&mut case), [["HJ 55-20", "superseded", "HJ 55-21"]]);
+}
+
+#[test]
+fn every_figure_of_a_fill_has_its_own_place_and_certainty() {
+    let mut case = case();
+    let row_of = |top: f32| (top / TOP).round();
+    let fuel = case.reads(&["Menge 41,30 l", "Preis/l 1,689", "Summe EUR 69,76"]).fields.fuel.unwrap();
+    let [volume, price, total] =
+        [fuel.figures.volume, fuel.figures.price, fuel.figures.total].map(Option::unwrap);
+    assert_eq!([&volume, &price, &total].map(|figure| row_of(figure.area[1])), [1.0, 2.0, 3.0]);
+    assert_eq!([volume.sure, price.sure, total.sure].map(|sure| sure == "sure"), [true; 3]);
+    // Without what it came to there is nothing that bears the other two out.
+    let fuel = case.reads(&["Menge 41,30 l", "Preis/l 1,689"]).fields.fuel.unwrap();
+    assert!(fuel.figures.total.is_none() && fuel.total.is_empty());
+    assert_eq!(fuel.figures.volume.unwrap().sure, "likely");
 }

@@ -155,6 +155,28 @@ pub struct FuelReadView {
     pub sure: String,
     /// Where they stand.
     pub area: AreaView,
+    /// The same of each figure alone.
+    pub figures: FuelFiguresView,
+}
+
+/// How sure each figure of a fill is and where it stands; nothing for one that was not found.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct FuelFiguresView {
+    /// How much.
+    pub volume: Option<FigureReadView>,
+    /// The price of one litre or gallon.
+    pub price: Option<FigureReadView>,
+    /// What the fuel cost.
+    pub total: Option<FigureReadView>,
+}
+
+/// How sure a figure is and where it stands.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct FigureReadView {
+    /// As in [`FieldView`].
+    pub sure: String,
+    /// Where it stands.
+    pub area: AreaView,
 }
 
 /// An odometer reading that was read.

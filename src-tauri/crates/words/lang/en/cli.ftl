@@ -234,6 +234,12 @@ cli-read-total = total: { $value } ({ $sure })
 cli-read-tax = tax: { $value } ({ $sure })
 cli-read-number = part number: { $value } ({ $sure })
 cli-read-volume = fuel: { $value } ({ $sure })
+cli-read-amount = { $amount } { $unit ->
+    [us-gallon] US gallons
+    [imperial-gallon] imperial gallons
+   *[litre] litres
+  }
+cli-read-price = price of one: { $value } ({ $sure })
 cli-read-odometer = odometer: { $value } ({ $sure })
 # $day and $or: the two ways to read a day
 cli-day-or = { $day } or { $or }

@@ -464,8 +464,6 @@ read-total = Total
 read-tax = Tax
 # $amount: with its currency
 read-tax-note = Tax { $amount }
-# $price: of one litre or gallon
-read-price = { $price } for one
 read-other-unit = This car counts in another unit, so it is not taken over.
 read-rows = All the words on it
 read-agrees = The sums on it agree.

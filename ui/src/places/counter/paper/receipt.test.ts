@@ -77,8 +77,11 @@ describe('a receipt', () => {
   });
 
   it('of a pump is a fill, whose lines are no parts', () => {
-    const fuel = { volume: '41.30', unit: 'litre', price: '1.689', total: '69.76', sure: 'sure', area };
+    const seen = { sure: 'sure', area };
+    const figures = { volume: seen, price: { ...seen, sure: 'likely' }, total: null };
+    const fuel = { volume: '41.30', unit: 'litre', price: '1.689', total: '69.76', sure: 'likely', area, figures };
     const draft = draftOf({ ...read, fields: { ...read.fields, total: null, numbers: [], fuel } });
+    expect(draft.fuel?.price.seen?.sure).toBe('likely');
     expect(takenOver(draft, 'p', 'km')).toMatchObject({ parts: [], volume: '41.30', volumeUnit: 'litre', price: '1.689', cost: '69.76' });
   });
 });

@@ -21,6 +21,12 @@ export interface Row extends Seen {
   value: string;
 }
 
+/** A figure of a fill; one that was not found stands nowhere. */
+export interface Figure {
+  value: string;
+  seen: Seen | null;
+}
+
 /** A value that need not be taken over. */
 export interface Choosable extends Seen {
   taken: boolean;
@@ -34,7 +40,7 @@ export interface ReceiptDraft {
   total: Row | null;
   tax: (Choosable & { value: string })[];
   parts: (Choosable & { part: PartForm })[];
-  fuel: (Seen & { volume: string; unit: string; price: string; total: string }) | null;
+  fuel: { volume: Figure; unit: string; price: Figure; total: Figure } | null;
   odometer: (Row & { unit: string }) | null;
 }
 
@@ -53,7 +59,7 @@ export function draftOf({ fields }: ReceiptView): ReceiptDraft {
       ...lines.map((line) => ({ sure: leastOf(line), area: line.area, taken: fuel === null && line.sure !== 'doubtful', part: partOf(line) })),
       ...alone.map(({ value, sure, area }) => ({ sure, area, taken: sure !== 'doubtful', part: { ...emptyPart(), number: value } })),
     ],
-    fuel: fuel && { ...fuel, unit: fuel.unit || 'litre' },
+    fuel: fuel && fillOf(fuel),
     odometer: odometer && { ...odometer, value: String(odometer.value) },
   };
 }
@@ -71,13 +77,13 @@ export function takenOver(draft: ReceiptDraft, paper: string, unit: string): Fro
     paper,
     day: draft.day?.value ?? '',
     shop: draft.shop?.value.trim() ?? '',
-    cost: draft.total?.value ?? fuel?.total ?? '',
+    cost: draft.total?.value ?? fuel?.total.value ?? '',
     currency: draft.currency.trim(),
     parts: draft.parts.flatMap(({ taken, part }) => (taken ? [{ ...part }] : [])),
     note: taxes.map(({ value }) => say('read-tax-note', { amount: [value, draft.currency].filter(Boolean).join(' ') })).join('\n'),
-    volume: fuel?.volume ?? '',
-    volumeUnit: fuel?.volume ? fuel.unit : '',
-    price: fuel?.price ?? '',
+    volume: fuel?.volume.value ?? '',
+    volumeUnit: fuel?.volume.value ? fuel.unit : '',
+    price: fuel?.price.value ?? '',
     reading: odometer?.unit === unit ? odometer.value.replace(/\D/g, '') : '',
   };
 }
@@ -109,6 +115,15 @@ export function windowOn([left, top, width, height]: Area): { left: number; top:
 /** How wide a window may be drawn so that no dot of the photo is larger than one of the page, in pixels. */
 export function sharpest({ width }: { width: number }, paper: Pick<PaperView, 'width'>): number {
   return Math.round(width * paper.width);
+}
+
+function fillOf({ volume, unit, price, total, figures }: FuelReadView): NonNullable<ReceiptDraft['fuel']> {
+  return {
+    volume: { value: volume, seen: figures.volume },
+    unit: unit || 'litre',
+    price: { value: price, seen: figures.price },
+    total: { value: total, seen: figures.total },
+  };
 }
 
 function partOf({ text, number, quantity, measure, price }: ReceiptLineView): PartForm {
