@@ -17,7 +17,7 @@ const WHOLE: &[&str] = &["JPY", "HUF", "ISK", "CZK", "SEK", "NOK", "DKK"];
 pub(super) struct Against<'a> {
     page: &'a Page,
     sums: &'a Sums,
-    /// The lines' sum, if there are lines.
+    /// The lines' sum with the fuel's, if there are lines.
     lines: Option<i64>,
     /// What the fuel cost, where volume and price confirm it.
     fuel: Option<i64>,
@@ -45,7 +45,7 @@ struct Candidate {
 impl<'a> Against<'a> {
     /// Gathers what the receipt says apart from its total.
     pub fn new(page: &'a Page, sums: &'a Sums, items: &[Item], fuel: Option<i64>) -> Against<'a> {
-        let lines = (!items.is_empty()).then(|| items.iter().map(|item| hundredths(item.price)).sum());
+        let lines = (!items.is_empty()).then(|| of_goods(items, fuel));
         Against { page, sums, lines, fuel, paid: paid(sums), net: net(sums) }
     }
 
@@ -294,6 +294,13 @@ impl<'a> Against<'a> {
             None => (*printed.first().unwrap_or(&total), lines),
         }
     }
+}
+
+/// What the lines come to, with the fuel, whose row is no line unless it was read as one.
+fn of_goods(items: &[Item], fuel: Option<i64>) -> i64 {
+    let prices = || items.iter().map(|item| hundredths(item.price));
+    let beside = fuel.filter(|fuel| prices().all(|price| price != *fuel));
+    prices().chain(beside).fold(0, i64::saturating_add)
 }
 
 /// Whether this tax at this rate is in this gross amount, to a hundredth.

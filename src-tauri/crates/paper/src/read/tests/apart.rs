@@ -46,10 +46,31 @@ fn what_the_fuel_cost_is_no_total_where_more_was_bought() {
     assert_eq!(total_and_sure(rows), ("77.26 EUR".into(), Some(Sure::Sure)));
     let receipt = read(&text(rows), &nothing());
     assert_eq!(check(&receipt, CheckKind::Paid), Some((true, "77.26".into(), "77.26".into())));
+    assert_eq!(check(&receipt, CheckKind::Lines), Some((true, "77.26".into(), "77.26".into())));
     let Some(Fuel { total: Some(fuel), .. }) = receipt.fuel.clone() else {
         panic!("no fill in {receipt:#?}")
     };
     assert_eq!(fuel.value.number(), "70.36");
+}
+
+/// The row of the fuel is no line of goods here, and its amount stands on it all the same.
+#[test]
+fn the_lines_and_the_fuel_together_come_to_the_total() {
+    let rows = "
+        Tankhof Fuchsbau
+        27.11.2026 08:10
+        * Säule 3 Super E10
+        30,00 L x 1,700/L | 51,00
+        Brezel | 1,90
+        Tee | 2,50
+        Summe | EUR 55,40
+        Bar | 60,00
+        Rückgeld | 4,60
+        ";
+    assert_eq!(total_and_sure(rows), ("55.40 EUR".into(), Some(Sure::Sure)));
+    let receipt = read(&text(rows), &nothing());
+    assert_eq!(check(&receipt, CheckKind::Lines), Some((true, "55.40".into(), "55.40".into())));
+    assert_eq!(receipt.items.len(), 2);
 }
 
 #[test]
