@@ -274,9 +274,19 @@ impl<'a> Against<'a> {
             check(CheckKind::Lines, worked_out, printed, worked_out == printed.0)
         });
         let best = |ways: &[i64]| ways.iter().min_by_key(|way| (**way - cents).abs()).copied();
-        let net = best(&self.net).map(|net| check(CheckKind::NetAndTax, net, whole, net == cents));
+        let unrounded = self.unrounded(cents);
+        // With the rounding that the receipt tells of, net and tax come to the total itself.
+        let rounded = |net: i64| if unrounded.contains(&net) { cents } else { net };
+        let net = best(&self.net).map(rounded).filter(|net| !self.taxed_in_part(*net, cents));
+        let net = net.map(|net| check(CheckKind::NetAndTax, net, whole, net == cents));
         let paid = best(&self.paid).map(|paid| check(CheckKind::Paid, paid, whole, paid == cents));
         lines.into_iter().chain(net).chain(paid).collect()
+    }
+
+    /// Whether net and tax come to less than this only because a part of the goods was taxed, as where parts are and
+    /// labour is not: the lines and the tax together come to it.
+    fn taxed_in_part(&self, net: i64, cents: i64) -> bool {
+        net < cents && self.lines.is_some_and(|lines| lines + self.sums.tax() == cents)
     }
 
     /// The printed sum that the lines are held against, and what they come to: the total, or a sum before tax, or

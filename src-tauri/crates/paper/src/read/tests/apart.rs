@@ -73,6 +73,46 @@ fn the_lines_and_the_fuel_together_come_to_the_total() {
     assert_eq!(receipt.items.len(), 2);
 }
 
+/// Where there is no smaller coin than five hundredths, the step to it is printed and is no disagreement.
+#[test]
+fn net_and_tax_agree_with_a_total_that_was_rounded_to_a_coin() {
+    let rows = "
+        Garage Fuchsbau
+        Rechnung 27.11.2026
+        Thermostat | 45.75
+        Bremsbeläge vorn | 39.95
+        Netto | 85.70
+        MWST 8.1 % | 6.94
+        Rundung | 0.01
+        Gesamt inkl. Steuer | CHF 92.65
+        ";
+    let receipt = read(&text(rows), &nothing());
+    assert_eq!(total_and_sure(rows), ("92.65 CHF".into(), Some(Sure::Sure)));
+    assert_eq!(check(&receipt, CheckKind::NetAndTax), Some((true, "92.65".into(), "92.65".into())));
+    let off = read(&text(&rows.replace("6.94", "6.49")), &nothing());
+    assert_eq!(check(&off, CheckKind::NetAndTax).map(|told| told.0), Some(false));
+}
+
+/// The net that stands beside a rate is what was taxed, which labour is not everywhere.
+#[test]
+fn a_tax_on_the_parts_alone_is_no_disagreement() {
+    let rows = "
+        Otter Bend Garage
+        Odometer 32,267
+        Diagnostic check | 55.20
+        Brake disc | 150.00
+        Battery 12V | 100.00
+        Rate | Net | Sales Tax
+        7.25 % | 250.00 | 18.13
+        Total inc. tax | USD 323.33
+        ";
+    let receipt = read(&text(rows), &nothing());
+    assert_eq!(check(&receipt, CheckKind::Lines).map(|told| told.0), Some(true));
+    assert_eq!(check(&receipt, CheckKind::NetAndTax), None);
+    let off = read(&text(&rows.replace("55.20", "52.20")), &nothing());
+    assert_eq!(check(&off, CheckKind::NetAndTax), Some((false, "268.13".into(), "323.33".into())));
+}
+
 #[test]
 fn what_is_taxed_at_no_rate_belongs_to_the_total() {
     let rows = "
