@@ -2977,6 +2977,10 @@ after: Array<ItemView>,
  */
 tightened_by: Array<string>,
 /**
+ * The item that it goes with, where that comes round sooner than this would by itself.
+ */
+goes_with: ItemView | null,
+/**
  * The day that the owner chose for its next time.
  */
 pinned: string | null,
@@ -4575,6 +4579,10 @@ from: CountedFrom | null,
  * What tightened it, as keys: `short-trips`, `towing`, `dust`, `standing`, `turbo`.
  */
 tightened_by: Array<string>,
+/**
+ * The item that it goes with, where that comes round sooner than this would by itself.
+ */
+goes_with: ItemView | null,
 /**
  * The key of the kind of part or fluid that is fitted, where that brought the interval.
  */

@@ -112,7 +112,7 @@ export interface Words {
   'due-at-about': 'reading' | 'day';
   'due-chosen': 'day';
   'why-ask': never;
-  'why': 'fitted' | 'kind' | 'phase' | 'interval' | 'source' | 'tightened' | 'conditions' | 'from' | 'seen' | 'between';
+  'why': 'fitted' | 'kind' | 'phase' | 'interval' | 'source' | 'tightened' | 'conditions' | 'along' | 'other' | 'from' | 'seen' | 'between';
   'why-seen': 'day' | 'finding' | 'effect' | 'limit';
   'why-between': 'early' | 'late';
   'found-measured': 'finding' | 'what' | 'value';
@@ -816,6 +816,7 @@ export interface Words {
   'plan-on-title': never;
   'plan-off-title': never;
   'plan-tightened': 'conditions';
+  'plan-goes-with': 'item';
   'plan-after': 'interval' | 'items' | 'source';
   'plan-pinned': 'day';
   'plan-for': never;

@@ -87,10 +87,12 @@ fn why(words: &Words, line: &DueView) -> String {
     };
     let tightened =
         why.tightened_by.iter().map(|condition| words.say(&format!("cli-tightened-{condition}"), &[]));
+    let along = why.goes_with.as_ref().map(|other| item(words, other));
+    let along = along.map(|other| words.say("cli-goes-with", &[("item", other.into())]));
     let kind = why.kind.as_ref().map(|kind| words.say(&format!("kind-{kind}"), &[]));
     let kind = kind.map(|kind| words.say("cli-kind", &[("kind", kind.into())]));
     let seen = why.seen.as_ref().map(|seen| self::seen(words, seen));
-    let reasons = [Some(rule), Some(from)].into_iter().chain(tightened.map(Some)).chain([kind, seen]);
+    let reasons = [Some(rule), Some(from)].into_iter().chain(tightened.map(Some)).chain([along, kind, seen]);
     reasons.flatten().collect::<Vec<_>>().join("; ")
 }
 

@@ -10,6 +10,7 @@ const line: PlanLine = {
   first: { distance: { count: 1_000, unit: 'mi' }, months: null },
   after: [],
   tightened_by: [],
+  goes_with: null,
   pinned: null,
   source: 'common-practice',
   source_name: '',
@@ -39,6 +40,7 @@ it('starts empty where no interval is set', () => {
 
 it('says what tightened it, what it follows, or that it waits', () => {
   expect(planText({ ...line, tightened_by: ['dust', 'turbo'] }, 'km')).toMatch(/Shortened for dust and a turbocharged engine\.$/);
+  expect(planText({ ...line, goes_with: { of: 'own', name: 'Sump oil' } }, 'km')).toMatch(/As often as Sump oil\.$/);
   expect(planText({ ...line, first: null, after: [{ of: 'own', name: 'Wheel change' }] }, 'km')).toMatch(/^Once, within .* after Wheel change, by common practice\.$/);
   expect(planText({ ...line, interval: null, first: null }, 'km')).toBe('No interval yet.');
 });

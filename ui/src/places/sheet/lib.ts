@@ -39,7 +39,7 @@ export async function setPlan(book: string, item: ItemForm, change: PlanForm, la
 export function planText(line: PlanLine, unit: string): string {
   if (line.off) return say('plan-off');
   if (line.interval === null) return say('plan-unset');
-  return [firstText(line, unit), everyText(line, line.interval, unit), tightenedText(line)].filter((text) => text !== '').join(' ');
+  return [firstText(line, unit), everyText(line, line.interval, unit), tightenedText(line), alongText(line)].filter((text) => text !== '').join(' ');
 }
 
 function everyText({ after, source, source_name }: PlanLine, every: IntervalView, unit: string): string {
@@ -54,6 +54,10 @@ function firstText({ first }: PlanLine, unit: string): string {
 
 function tightenedText({ tightened_by }: PlanLine): string {
   return tightened_by.length > 0 ? say('plan-tightened', { conditions: conditionsText(tightened_by) }) : '';
+}
+
+function alongText({ goes_with }: PlanLine): string {
+  return goes_with === null ? '' : say('plan-goes-with', { item: itemName(goes_with) });
 }
 
 /** The plan as the sheet lays it out, each part by name. */

@@ -11,6 +11,7 @@ const why: WhyView = {
   phase: 'every',
   from: { from: 'done', day: '2025-11-03', reading: { count: 86_000, unit: 'km' }, visit: 'v' },
   tightened_by: ['short-trips', 'towing'],
+  goes_with: null,
   kind: null,
   seen: null,
 };
@@ -35,6 +36,11 @@ describe('why', () => {
       'Every 10 000 km or 12 months, whichever comes first, by common practice, ' +
         'shortened for short trips and towing; last done on 3 Nov 2025 at 86 000 km.',
     );
+  });
+
+  it('names what it goes with', () => {
+    const oil = { of: 'own' as const, name: 'Sump oil' };
+    expect(said({ ...why, tightened_by: [], goes_with: oil })).toContain('by common practice, as often as Sump oil; last done');
   });
 
   it('names the handbook, a regulation or a source, and the first time of a new car', () => {

@@ -43,6 +43,8 @@ export function whyText({ why, between }: Pick<DueView, 'why' | 'between'>, unit
     source: sourceText(why.source, why.source_name),
     tightened: why.tightened_by.length > 0 ? 'yes' : 'no',
     conditions: conditionsText(why.tightened_by),
+    along: why.goes_with === null ? 'no' : 'yes',
+    other: why.goes_with === null ? '' : itemName(why.goes_with),
     from: countedFrom(why),
     seen: why.seen === null ? '' : seenText(why.seen),
     between: between === null || between.early === between.late ? '' : say('why-between', { early: day(between.early), late: day(between.late) }),

@@ -23,6 +23,7 @@ function due(name: string, state: StateKey, day: string | null): DueView {
     phase: 'every' as const,
     from: null,
     tightened_by: [],
+    goes_with: null,
     kind: null,
     seen: null,
   };

@@ -73,6 +73,8 @@ pub struct WhyView {
     pub from: Option<CountedFrom>,
     /// What tightened it, as keys: `short-trips`, `towing`, `dust`, `standing`, `turbo`.
     pub tightened_by: Vec<String>,
+    /// The item that it goes with, where that comes round sooner than this would by itself.
+    pub goes_with: Option<ItemView>,
     /// The key of the kind of part or fluid that is fitted, where that brought the interval.
     pub kind: Option<String>,
     /// What was found about it since it was last done.

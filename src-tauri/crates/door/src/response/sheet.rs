@@ -40,6 +40,8 @@ pub struct PlanLine {
     pub after: Vec<ItemView>,
     /// What tightened it, as keys.
     pub tightened_by: Vec<String>,
+    /// The item that it goes with, where that comes round sooner than this would by itself.
+    pub goes_with: Option<ItemView>,
     /// The day that the owner chose for its next time.
     pub pinned: Option<String>,
     /// Where it comes from.

@@ -73,6 +73,7 @@ fn why_view(line: &DueLine, car: &Car, catalogue: &Catalogue) -> WhyView {
         },
         from: counted_from(line, car, catalogue),
         tightened_by: tightener_keys(&line.why.tightened_by),
+        goes_with: line.why.goes_with.map(|number| bare_item(number, catalogue)),
         kind: line.why.kind.clone(),
         seen: line.why.seen.map(seen_view),
     }
@@ -195,6 +196,7 @@ pub(crate) fn plan_line(planned: &PlannedItem<'_>, catalogue: &Catalogue, today:
         first: first.map(interval_view),
         after: after.iter().map(|&number| bare_item(number, catalogue)).collect(),
         tightened_by: tightener_keys(&planned.tightened_by),
+        goes_with: planned.goes_with.map(|number| bare_item(number, catalogue)),
         pinned: planned.pin.filter(|pin| pin.day >= today).map(|pin| pin.day.to_string()),
         source,
         source_name,

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::sync::OnceLock;
 
 use super::table::RawTable;
-use super::{Item, ItemRef};
+use super::{Item, ItemRef, Timing};
 use crate::RulesError;
 use crate::rows::wrong;
 
@@ -38,7 +38,23 @@ impl Catalogue {
         if let Some(pair) = twice {
             return Err(wrong(&pair[1].key, "another item has this number"));
         }
-        Ok(Catalogue { items })
+        let catalogue = Catalogue { items };
+        match catalogue.items.iter().find(|item| !catalogue.can_follow(item)) {
+            Some(item) => Err(wrong(
+                &item.key,
+                "what it follows, and it itself, have 'every', and that follows nothing",
+            )),
+            None => Ok(catalogue),
+        }
+    }
+
+    /// Whether what an item follows, if anything, has an interval to lend it.
+    fn can_follow(&self, item: &Item) -> bool {
+        let comes_round = |item: &Item| matches!(item.timing, Timing::Every(_));
+        item.follows.is_none_or(|leader| {
+            let leads = |leader: &Item| leader.follows.is_none() && comes_round(leader);
+            comes_round(item) && self.item(leader).is_some_and(leads)
+        })
     }
 
     /// Every item, in ascending order of number.

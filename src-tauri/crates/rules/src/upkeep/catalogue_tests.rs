@@ -146,6 +146,22 @@ fn a_row_may_follow_another_or_wait_for_its_owner() {
 }
 
 #[test]
+fn a_row_may_go_with_every_service_of_another_that_goes_with_none() {
+    let goes = |row: &str, with: &str| row.replace("minutes =", &format!("follows = \"{with}\"\nminutes ="));
+    let parse = |text: String| Catalogue::parse(&text);
+    let level = goes(LEVEL, "engine-oil");
+    assert_eq!(parse(format!("{ROW}{level}")).unwrap().item(2).unwrap().follows, Some(1));
+    let unset = ROW.replace("common practice", "owner");
+    let unset = unset.lines().filter(|line| !line.starts_with("every") && !line.starts_with("tight"));
+    let unset = unset.collect::<Vec<_>>().join("\n");
+    let circle = format!("{}{level}", goes(ROW, "engine-oil-level"));
+    for wrong in [circle, format!("{unset}\n{level}"), format!("{ROW}{}", goes(LEVEL, "nobody"))] {
+        let refused = parse(wrong.clone());
+        assert!(matches!(refused, Err(RulesError::Catalogue { .. })), "{wrong}: {refused:?}");
+    }
+}
+
+#[test]
 fn rows_that_cannot_be_so_are_refused_by_name() {
     let twice = format!("{ROW}{}", ROW.replace("engine-oil", "other-oil"));
     assert!(Catalogue::parse(&twice).unwrap_err().to_string().contains("this number"));

@@ -84,6 +84,8 @@ pub struct Why {
     pub counted_from: CountedFrom,
     /// What tightened it.
     pub tightened_by: Vec<Tightener>,
+    /// The number of the item that it goes with, where that comes round sooner than this would by itself.
+    pub goes_with: Option<u32>,
     /// The kind of part or fluid that is fitted, where it brought its own interval.
     pub kind: Option<String>,
     /// What was found about it since it was last done.
@@ -204,6 +206,7 @@ fn why_every(
             phase: Phase::Every,
             counted_from,
             tightened_by,
+            goes_with: None,
             kind: Some(kind.key.clone()),
             seen: None,
         };
@@ -249,6 +252,7 @@ fn plain(planned: &PlannedItem<'_>, interval: Interval, phase: Phase, counted_fr
         phase,
         counted_from,
         tightened_by: planned.tightened_by.clone(),
+        goes_with: planned.goes_with,
         kind: None,
         seen: None,
     }

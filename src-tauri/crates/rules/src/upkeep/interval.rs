@@ -94,6 +94,14 @@ impl Interval {
     pub const fn time(self) -> Option<HalfMonths> {
         self.time
     }
+
+    /// The shorter of both by distance, and by time; what only one of them has holds.
+    #[must_use]
+    pub fn or_shorter(self, other: Interval) -> Interval {
+        let distances = [self.distance, other.distance].into_iter().flatten();
+        let times = [self.time, other.time].into_iter().flatten();
+        Interval { distance: distances.min_by_key(|printed| printed.distance()), time: times.min() }
+    }
 }
 
 impl<T> Schedule<T> {

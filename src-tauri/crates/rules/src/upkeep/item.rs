@@ -27,6 +27,8 @@ pub struct Item {
     /// The numbers of the looks whose findings call for it. What one of them found counts until this is done or a
     /// later look finds all well; a later look of which nothing is told does not end it.
     pub answers: Vec<u32>,
+    /// The number of the item with every service of which it is done at the latest.
+    pub follows: Option<u32>,
     /// What ignoring it costs.
     pub stakes: Stakes,
     /// What must be opened up, drained or lifted for it.

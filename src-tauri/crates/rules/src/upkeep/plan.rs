@@ -33,6 +33,8 @@ pub struct PlannedItem<'a> {
     pub authority: Authority,
     /// Why the short end of the range was chosen; empty when nothing tightened it.
     pub tightened_by: Vec<Tightener>,
+    /// The number of the item that it goes with, where that comes round sooner than this would by itself.
+    pub goes_with: Option<u32>,
     /// The day that the owner chose for it.
     pub pin: Option<Pin>,
     /// What tightens this item on this car, whether or not its range has a short end.
@@ -110,8 +112,10 @@ impl<'a> Plan<'a> {
         });
         let own = settled.iter().filter(|(item, _)| matches!(item, ItemRef::Own(_)));
         let own = own.filter_map(|(item, settings)| planned_own(item, settings));
-        let items: Vec<PlannedItem<'a>> = from_catalogue.chain(own).collect();
-        Plan { places: places(&items), items }
+        let mut items: Vec<PlannedItem<'a>> = from_catalogue.chain(own).collect();
+        let places = places(&items);
+        keep_up(&mut items, &places);
+        Plan { items, places }
     }
 
     /// Every item: those of the catalogue in order of number, then the owner's own in order of name.
@@ -127,7 +131,7 @@ impl<'a> Plan<'a> {
     /// Where the item stands among [`Plan::items`].
     pub(super) fn position(&self, item: &ItemRef) -> Option<usize> {
         match item {
-            ItemRef::Catalogue(number) => *self.places.get(usize::try_from(*number).ok()?)?,
+            ItemRef::Catalogue(number) => place(&self.places, *number),
             ItemRef::Own(_) => self.items.binary_search_by(|planned| planned.item.cmp(item)).ok(),
         }
     }
@@ -144,7 +148,43 @@ fn places(items: &[PlannedItem<'_>]) -> Vec<Option<usize>> {
     places
 }
 
+/// Where the row of this number stands.
+fn place(places: &[Option<usize>], number: u32) -> Option<usize> {
+    *places.get(usize::try_from(number).ok()?)?
+}
+
+/// Shortens what is done with every service of another item, such as the water drained from the diesel filter with the
+/// oil: to the interval that holds for that one from one time to the next, where the catalogue speaks for this one and
+/// the other counts on this car. A first interval of the other, and a part fitted that brings it a range of its own,
+/// change nothing here.
+fn keep_up(items: &mut [PlannedItem<'_>], places: &[Option<usize>]) {
+    for at in 0..items.len() {
+        let Some(number) = items[at].row.and_then(|row| row.follows) else { continue };
+        let leader = place(places, number).and_then(|at| items.get(at));
+        let Some(every) = leader.and_then(PlannedItem::comes_round) else { continue };
+        items[at].go_with(number, every);
+    }
+}
+
 impl PlannedItem<'_> {
+    /// How often it comes round, if it counts.
+    fn comes_round(&self) -> Option<Interval> {
+        match &self.timing {
+            Timing::Every(schedule) if self.standing == Standing::Active => Some(schedule.every),
+            _ => None,
+        }
+    }
+
+    /// Comes round as often as the item of this number does, if that is oftener.
+    fn go_with(&mut self, number: u32, every: Interval) {
+        let Timing::Every(schedule) = &mut self.timing else { return };
+        let shorter = schedule.every.or_shorter(every);
+        if self.authority.is_catalogue() && shorter != schedule.every {
+            schedule.every = shorter;
+            self.goes_with = Some(number);
+        }
+    }
+
     /// How long a kind of part lasts on this car, and what tightened that; `None` when the catalogue does
     /// not know the kind, or when the owner's handbook has the say.
     pub(super) fn kind_fitted(&self, key: &str) -> Option<(&Kind, Interval, Vec<Tightener>)> {
@@ -173,6 +213,7 @@ fn planned<'a>(item: &'a Item, vehicle: &Vehicle, settings: &[Setting]) -> Plann
         timing: item.timing.map(|range| end_of(range, &tightened_by)),
         authority: Authority::Catalogue(item.source.clone()),
         tightened_by,
+        goes_with: None,
         pin: pin(settings),
         tighteners,
     };
@@ -256,6 +297,7 @@ fn planned_own<'a>(item: &ItemRef, settings: &[Setting]) -> Option<PlannedItem<'
         timing: Timing::Every(schedule),
         authority: Authority::Owner,
         tightened_by: Vec::new(),
+        goes_with: None,
         pin: pin(settings),
         tighteners: Vec::new(),
     })

@@ -96,3 +96,39 @@ fn a_catalogue_item_of_a_newer_version_is_passed_over() {
     let changed = plan(&car(), &[change(&unknown, Setting::Interval(every("1000 km", 1)))]);
     assert_eq!(changed, plan(&car(), &[]));
 }
+
+/// Numbers of the drive belt and the coolant hoses, which are looked at, and of the water that is drained, with the oil.
+const WITH_THE_OIL: [u32; 3] = [8, 12, 13];
+
+fn goes_with_oil(number: u32, changes: &[PlanChange]) -> (Timing<Interval>, Option<u32>) {
+    let diesel = Vehicle { engine: EngineKind::Diesel, ..car() };
+    let planned = plan(&diesel, changes).item(&ItemRef::Catalogue(number)).unwrap().clone();
+    (planned.timing, planned.goes_with)
+}
+
+/// Common practice: water is drained and belts and hoses are looked at with each oil service.
+#[test]
+fn what_is_done_with_the_oil_comes_round_as_often_as_it() {
+    for number in WITH_THE_OIL {
+        let by = |schedule| goes_with_oil(number, &[change(&OIL, Setting::Interval(schedule))]);
+        let usual = Timing::Every(every("15000 km", 12));
+        assert_eq!(goes_with_oil(number, &[]), (usual.clone(), None));
+        assert_eq!(by(every("8000 km", 6)), (Timing::Every(every("8000 km", 6)), Some(1)));
+        assert_eq!(by(every("5000 mi", 24)), (Timing::Every(every("5000 mi", 12)), Some(1)));
+        assert_eq!(by(every("30000 km", 24)), (usual.clone(), None), "never seldomer than by itself");
+        let months = Interval::new(None, Some(HalfMonths::months(6))).unwrap();
+        assert_eq!(by(Schedule::every(months)), (Timing::Every(every("15000 km", 6)), Some(1)));
+        let off = goes_with_oil(number, &[change(&OIL, Setting::Off)]);
+        assert_eq!(off, (usual, None));
+    }
+}
+
+#[test]
+fn the_owners_own_interval_follows_nothing() {
+    let oil = change(&OIL, Setting::Interval(every("8000 km", 6)));
+    for number in WITH_THE_OIL {
+        let own = change(&ItemRef::Catalogue(number), Setting::Interval(every("20000 km", 24)));
+        let set = goes_with_oil(number, &[oil.clone(), own]);
+        assert_eq!(set, (Timing::Every(every("20000 km", 24)), None));
+    }
+}

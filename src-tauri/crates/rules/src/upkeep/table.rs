@@ -36,6 +36,7 @@ pub(super) struct RawItem {
     resets: Vec<String>,
     #[serde(default)]
     answers: Vec<String>,
+    follows: Option<String>,
     stakes: String,
     access: Option<String>,
     minutes: u16,
@@ -159,6 +160,7 @@ impl RawItem {
             action: meaning(&ACTIONS, &self.action)?,
             resets: others(&self.resets, &self.key, numbers)?,
             answers: others(&self.answers, &self.key, numbers)?,
+            follows: others(self.follows.as_slice(), &self.key, numbers)?.first().copied(),
             stakes: meaning(&STAKES, &self.stakes)?,
             access: self.access.as_deref().map(|word| meaning(&ACCESS, word)).transpose()?,
             minutes: self.minutes,

@@ -170,7 +170,7 @@ due-at-about = at { $reading }, about { $day }
 due-chosen = you chose { $day }
 why-ask = why?
 # $fitted: yes or no, with the $kind that is fitted; $phase: first, after, monthly (one month and nothing else) or every;
-# $source: whose interval; $tightened: yes or no, by $conditions; $from: counted from what; $seen and $between: the rest
+# $source: whose interval; $tightened: yes or no, by $conditions; $along: yes or no, with $other; $from: counted from what; $seen and $between: the rest
 # of the sentence
 why = { $fitted ->
     [yes] { $kind }: { $phase ->
@@ -187,6 +187,9 @@ why = { $fitted ->
     }
 }, { $source }{ $tightened ->
     [yes] , shortened for { $conditions }
+   *[no] {""}
+}{ $along ->
+    [yes] , as often as { $other }
    *[no] {""}
 }; { $from }{ $seen }{ $between }.
 # $finding: in words, with what was measured; $effect: what it does to the next time
@@ -1209,6 +1212,7 @@ plan-unset-set = set its interval
 plan-on-title = On the plan
 plan-off-title = Switched off
 plan-tightened = Shortened for { $conditions }.
+plan-goes-with = As often as { $item }.
 # $interval; $items: what it follows; $source: whose it is
 plan-after = Once, within { $interval } after { $items }, { $source }.
 plan-pinned = The next time on { $day }, as you chose.
