@@ -45,6 +45,7 @@ fn jobs(car: u32, today: Day) -> Vec<Job> {
             access: ACCESS[pick % ACCESS.len()],
             price: PRICES[pick % PRICES.len()],
             life,
+            most_early: None,
             pinned: None,
         })
     });

@@ -49,6 +49,7 @@ pub fn jobs(facts: &Facts<'_>, lines: &[DueLine], price: impl Fn(&ItemRef) -> Op
             access: row.and_then(|row| row.access),
             price: price(&line.item),
             life,
+            most_early: row.and_then(|row| row.most_early),
             pinned: pin.filter(|_| turn == 0),
         };
         if pin.unwrap_or(due) <= end {

@@ -108,6 +108,7 @@ fn the_rest_of_a_row_is_read_as_it_stands() {
         only_if = ["turbo", "cable throttle"]
         resets = ["engine-oil-level"]
         access = "wheels off"
+        most_early = 30
         due_when = ["rough idle", "sooty"]
         measured = { what = "freezing point", unit = "°C", limit = -25.5, fresh = -37.0 }"#,
     );
@@ -118,6 +119,7 @@ fn the_rest_of_a_row_is_read_as_it_stands() {
     assert_eq!(item.only_if, [Fitting::Turbo, Fitting::CableThrottle]);
     assert_eq!(item.resets, [2]);
     assert_eq!((item.access, item.minutes), (Some(Access::WheelsOff), 60));
+    assert_eq!(item.most_early, Some(30));
     assert_eq!(item.due_when.iter().map(|found| found.key()).collect::<Vec<_>>(), ["rough-idle", "sooty"]);
     let gauge = Gauge { what: Measured::FreezingPoint, limit: Milli(-25_500), fresh: Milli(-37_000) };
     assert_eq!(item.gauge, Some(gauge));
@@ -183,6 +185,8 @@ fn rows_that_cannot_be_so_are_refused_by_name() {
         ("stakes", "steaks"),
         ("minutes = 60", "minutes = 4"),
         ("minutes = 60", "minutes = 481"),
+        ("minutes = 60", "minutes = 60\nmost_early = 0"),
+        ("minutes = 60", "minutes = 60\nmost_early = 367"),
         ("minutes = 60", "minutes = 60\nonly_if = [\"wings\"]"),
         ("minutes = 60", "minutes = 60\naccess = \"the moon\""),
         ("minutes = 60", "minutes = 60\nresets = [\"engine-oil\"]"),

@@ -35,6 +35,8 @@ pub struct Item {
     pub access: Option<Access>,
     /// How long it takes a practised amateur, in minutes.
     pub minutes: u16,
+    /// The most days before its day on which it makes sense, where a season bounds that.
+    pub most_early: Option<u32>,
     /// Whether it belongs in a workshop.
     pub workshop: bool,
     /// What can hurt someone at this work, beyond the usual care.

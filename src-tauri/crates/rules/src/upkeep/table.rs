@@ -40,6 +40,7 @@ pub(super) struct RawItem {
     stakes: String,
     access: Option<String>,
     minutes: u16,
+    most_early: Option<u32>,
     #[serde(default)]
     workshop: bool,
     first: Option<RawRange>,
@@ -148,6 +149,9 @@ impl RawItem {
         if !(5..=480).contains(&self.minutes) {
             return Err("the work takes from 5 to 480 minutes".to_owned());
         }
+        if self.most_early.is_some_and(|days| !(1..=366).contains(&days)) {
+            return Err("the most days before its day are from 1 to 366".to_owned());
+        }
         let timing = self.timing(numbers)?;
         let source = read_source(&self.source)?;
         if (source == Source::Owner) != (timing == Timing::Unset) {
@@ -164,6 +168,7 @@ impl RawItem {
             stakes: meaning(&STAKES, &self.stakes)?,
             access: self.access.as_deref().map(|word| meaning(&ACCESS, word)).transpose()?,
             minutes: self.minutes,
+            most_early: self.most_early,
             workshop: self.workshop,
             cautions: meanings(&CAUTIONS, &self.cautions)?,
             timing,

@@ -11,11 +11,12 @@ pub(super) struct Calendar {
 }
 
 impl Calendar {
-    /// The days on which jobs fall due or are pinned. A pinned job's due day counts as well, or pinning a job to
-    /// where it stands could take from the others a day on which they meet.
+    /// The days on which jobs fall due, are pinned, or may first be done where a season bounds that. A pinned job's other
+    /// days count as well, or pinning a job to where it stands could take from the others a day on which they meet.
     pub(super) fn new(tasks: &[Task]) -> Calendar {
         let pins: Vec<_> = tasks.iter().filter_map(|task| task.pin).collect();
-        let mut days: Vec<_> = tasks.iter().flat_map(|task| task.pin.into_iter().chain([task.due])).collect();
+        let days = tasks.iter().flat_map(|task| task.pin.into_iter().chain(task.opens).chain([task.due]));
+        let mut days: Vec<_> = days.collect();
         days.sort_unstable();
         days.dedup();
         let pinned = days.iter().map(|day| pins.contains(day)).collect();

@@ -25,7 +25,7 @@ fn cost_on(job: &Job, usual: Option<i64>, today: Day, day: i32) -> Option<i64> {
     let life = i32::try_from(job.life).unwrap();
     match job.pinned {
         Some(pin) if pin_on(pin, today) != day => return None,
-        None if due - day > life / 2 || day - due > (life - 1) / 2 => return None,
+        None if due - day > most_early(job) || day - due > (life - 1) / 2 => return None,
         _ => {}
     }
     let share = |(price, usual): (i64, i64)| (price * 1_000_000 / usual).clamp(100_000, 100_000_000);
@@ -89,8 +89,20 @@ fn cheapest(jobs: &[&Job], usual: Option<i64>, today: Day, days: &[i32]) -> i64 
     best[sets - 1].unwrap()
 }
 
-/// Every day on which something falls due or is pinned.
+/// How many days early a job may be done: half of its life, or what its season allows.
+fn most_early(job: &Job) -> i32 {
+    i32::try_from(job.most_early.map_or(job.life / 2, |days| days.min(job.life / 2))).unwrap()
+}
+
+/// The first open day on which a job may be done, where a season bounds that.
+fn opens_on(job: &Job, today: Day) -> Option<i32> {
+    let first = (due_on(job, today) - most_early(job)).max(0);
+    job.most_early.map(|_| (first..).find(|day| is_open(job.site, *day)).unwrap())
+}
+
+/// Every day on which something falls due or is pinned, and those on which a season opens.
 pub(super) fn own_days(jobs: &[&Job], today: Day) -> Vec<i32> {
     let pins = jobs.iter().filter_map(|job| job.pinned.map(|pin| pin_on(pin, today)));
-    jobs.iter().map(|job| due_on(job, today)).chain(pins).collect()
+    let opens = jobs.iter().filter_map(|job| opens_on(job, today));
+    jobs.iter().map(|job| due_on(job, today)).chain(pins).chain(opens).collect()
 }

@@ -10,11 +10,12 @@
 //! assumptions of this program, see [`ASSUMED`].
 //!
 //! **What is never done.** No job that is not pinned is done more than half of its life before or after its day.
-//! That keeps two turns of an item apart, whose days lie one life from each other.
+//! That keeps two turns of an item apart, whose days lie one life from each other. What a season calls for is done no
+//! sooner than its season allows ([`Job::most_early`]).
 //!
-//! **What is optimal.** A visit stands on a day on which some job falls due or is pinned: any other day makes
-//! some of its jobs late or early and none of them in time, and can be better only where the rule above keeps
-//! a job from either. Under these weights the plan is the cheapest of all with such visits: over every way of
+//! **What is optimal.** A visit stands on a day on which some job falls due or is pinned, or may first be done where a
+//! season bounds that: any other day makes some of its jobs late or early and none of them in time, and can be better
+//! only where half of its life keeps a job from either. Under these weights the plan is the cheapest of all with such visits: over every way of
 //! sharing out the jobs among them, not only those that keep the order of the due days. Days further than the
 //! jobs given are not looked at, and every turn keeps its own day: that a turn done early also brings the next
 //! one forward is what the share of its price stands for. The problem is the joint replenishment problem, which
@@ -79,6 +80,9 @@ pub struct Job {
     pub price: Option<i64>,
     /// How long what is fitted lasts: the days from one time to the next.
     pub life: u32,
+    /// The most days before its day on which it may be done, where something else than its life bounds that: winter
+    /// tyres are not fitted in August.
+    pub most_early: Option<u32>,
     /// The day on which the owner wants it done.
     pub pinned: Option<Day>,
 }

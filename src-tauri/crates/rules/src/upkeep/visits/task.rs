@@ -16,8 +16,10 @@ pub(super) const FORBIDDEN: i64 = 1_000_000_000_000_000;
 pub(super) struct Task {
     /// When it falls due: an open day. What is overdue falls due today, since earlier lateness is spent already.
     pub due: i32,
-    /// When it is soonest done: with half of its life left.
+    /// When it is soonest done: with half of its life left, or when its season opens.
     earliest: i32,
+    /// The day from which it may be done, where its season says so; an open day.
+    pub opens: Option<i32>,
     /// When it is latest done: half a life after its day, less than that where two turns would meet.
     latest: i32,
     /// The one day on which it is done, if the owner chose one; a day gone by stands for today.
@@ -40,9 +42,13 @@ impl Task {
         let whole = weigh(job.price, usual);
         let late =
             if overdue && job.stakes.are_grave() { costs.late.safety } else { costs.late.a_day(job.stakes) };
+        let most_early =
+            job.most_early.map_or(life / 2, |days| i32::try_from(days).unwrap_or(i32::MAX).min(life / 2));
+        let earliest = due.saturating_sub(most_early);
         Task {
             due,
-            earliest: due.saturating_sub(life / 2),
+            earliest,
+            opens: job.most_early.map(|_| open.after(earliest.max(0))),
             latest: due.saturating_add((life - 1) / 2),
             pin: job.pinned.map(|pin| pin.days_since(today).max(0)),
             access: job.access,

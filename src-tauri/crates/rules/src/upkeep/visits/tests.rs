@@ -27,6 +27,7 @@ fn job(due: i32, stakes: Stakes) -> Job {
         access: None,
         price: None,
         life: 365,
+        most_early: None,
         pinned: None,
     }
 }
@@ -52,10 +53,11 @@ prop_compose! {
         access in any_access(),
         price in prop::option::weighted(0.8, 0_i64..30_000),
         life in prop::sample::select(vec![40_u32, 183, 365, 548, 730, 1_461, 3_653]),
+        most_early in prop::option::weighted(0.15, prop::sample::select(vec![1_u32, 14, 30, 120, 700])),
         pin in prop::option::weighted(0.15, -20..far),
         site in prop::sample::select(vec![Site::Home, Site::Home, Site::Workshop]),
     ) -> Job {
-        Job { site, access, price, life, pinned: pin.map(on), ..job(due, stakes) }
+        Job { site, access, price, life, most_early, pinned: pin.map(on), ..job(due, stakes) }
     }
 }
 
@@ -130,6 +132,7 @@ proptest! {
         let (due, to) = (days[0], days[1]);
         // Less than half a life to either side, where the planner may put it itself.
         prop_assume!(i64::from(to - due).abs() * 2 < i64::from(jobs[which].life) - 1);
+        prop_assume!(jobs[which].most_early.is_none_or(|days| i64::from(due - to) <= i64::from(days)));
         prop_assert!(cost_of_moving(&jobs, &ASSUMED, today(), which, on(to)).total() >= 0);
     }
 
@@ -232,6 +235,22 @@ fn a_workshop_is_closed_on_weekends() {
     assert_eq!(plan_visits(&overdue, &ASSUMED, saturday).visits[0].day, on(7));
     let pinned = [Job { site: Site::Workshop, pinned: Some(saturday), ..job(3, Stakes::Comfort) }];
     assert_eq!(plan(&pinned).visits[0].day, saturday);
+}
+
+/// By their price alone, which is that of the work, a change of wheels would come months early to save a visit.
+#[test]
+fn what_a_season_calls_for_waits_for_it() {
+    let wheels = Job { most_early: Some(30), life: 183, price: Some(0), ..job(120, Stakes::Safety) };
+    let oil = Job { price: Some(8_000), ..job(60, Stakes::Engine) };
+    let days = |wheels: &Job| -> Vec<Day> {
+        plan(&[oil.clone(), wheels.clone()]).visits.into_iter().map(|visit| visit.day).collect()
+    };
+    assert_eq!(days(&Job { most_early: None, ..wheels.clone() }), [on(60)]);
+    assert_eq!(days(&wheels), [on(60), on(120)]);
+    // An oil change that is due a little before the season opens waits for it rather than making two visits.
+    let oil = Job { due: on(88), stakes: Stakes::Comfort, ..oil };
+    let plan = plan(&[oil, wheels]);
+    assert_eq!(plan.visits.iter().map(|visit| visit.day).collect::<Vec<_>>(), [on(90)]);
 }
 
 #[test]
