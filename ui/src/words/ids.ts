@@ -75,6 +75,7 @@ export interface Words {
   'condition-dust': never;
   'condition-standing': never;
   'condition-turbo': never;
+  'condition-turbo-unknown': never;
   'estimate': 'reading';
   'estimate-span': 'low' | 'high' | 'since';
   'estimate-today': never;

@@ -87,7 +87,7 @@ fn a_car_a_visit_and_a_receipt_go_in_and_a_card_comes_out() {
     let is_oil = |line: &&DueView| matches!(line.item, ItemView::Catalogue { number: 1, .. });
     let oil = today.due.iter().find(is_oil).unwrap();
     assert_eq!((oil.state, oil.day.as_deref()), (StateKey::Ahead, Some("2027-05-20")));
-    assert_eq!(oil.reading.map(|reading| reading.count), Some(113_300));
+    assert_eq!(oil.reading.map(|reading| reading.count), Some(108_300), "it may be turbocharged");
     assert!(today.due.iter().any(|line| line.state == StateKey::NoRecord));
     assert_eq!(today.tray, 0, "the receipt belongs to the visit");
 

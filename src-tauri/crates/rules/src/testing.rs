@@ -4,7 +4,7 @@
 use units::{Day, Distance, DistanceUnit};
 
 use crate::running::{OdometerStatus, Reading};
-use crate::vehicle::{Conditions, EngineKind, Equipment, Vehicle};
+use crate::vehicle::{Conditions, EngineKind, Equipment, Fitting, Vehicle};
 
 pub fn day(text: &str) -> Day {
     text.parse().unwrap()
@@ -36,7 +36,12 @@ pub fn car() -> Vehicle {
     }
 }
 
+/// The same car, of which somebody said that it has no turbocharger.
+pub fn plain_car() -> Vehicle {
+    Vehicle { equipment: Equipment::default().with(Fitting::Turbo, Some(false)), ..car() }
+}
+
 /// The same car, in the book since it was new on this day.
 pub fn new_car(on: &str) -> Vehicle {
-    Vehicle { first_use: Some(day(on)), known_from_new: true, ..car() }
+    Vehicle { first_use: Some(day(on)), known_from_new: true, ..plain_car() }
 }

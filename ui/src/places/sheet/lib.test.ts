@@ -54,8 +54,8 @@ it('lays the plan out by name, and finds in it without regard to case', () => {
 });
 
 it('tells what the car has, lacks and may have', () => {
-  const fitted = [{ key: 'turbo', has: true }, { key: 'timing-belt', has: false }, { key: 'all-wheel-drive', has: null }];
-  expect(fittedParts(fitted)).toEqual({ has: ['Turbocharger or supercharger'], lacks: ['Timing belt'], unknown: ['All-wheel drive'] });
+  const fitted = [{ key: 'turbo', has: true }, { key: 'timing-belt', has: false }, { key: 'driven-rear-axle', has: null }];
+  expect(fittedParts(fitted)).toEqual({ has: ['Turbocharger or supercharger'], lacks: ['Timing belt'], unknown: ['Rear- or all-wheel drive'] });
 });
 
 it('says every month, and a distance in the unit of the car as well', () => {

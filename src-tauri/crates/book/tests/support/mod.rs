@@ -50,7 +50,7 @@ pub fn vehicle(name: &str) -> VehicleContent {
         conditions: Conditions::default(),
         equipment: Equipment::default()
             .with(Fitting::Turbo, Some(true))
-            .with(Fitting::AllWheelDrive, Some(false)),
+            .with(Fitting::DrivenRearAxle, Some(false)),
         values: [(1, "30 N·m".to_owned())].into(),
     }
 }

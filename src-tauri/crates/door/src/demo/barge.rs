@@ -17,7 +17,8 @@ pub(super) const HAS: &[&str] = &[
     "air-conditioning",
 ];
 /// What it lacks.
-pub(super) const LACKS: &[&str] = &["timing-chain", "automatic-gearbox", "all-wheel-drive", "cable-throttle"];
+pub(super) const LACKS: &[&str] =
+    &["timing-chain", "automatic-gearbox", "driven-rear-axle", "cable-throttle"];
 
 /// The owner's own item.
 pub(super) const TOW_BALL: &str = "Tow bar ball, grease";

@@ -16,7 +16,7 @@ pub(super) const LACKS: &[&str] = &[
     "particulate-filter",
     "timing-belt",
     "automatic-gearbox",
-    "all-wheel-drive",
+    "driven-rear-axle",
     "cable-throttle",
     "hydraulic-steering",
     "ignition-leads",

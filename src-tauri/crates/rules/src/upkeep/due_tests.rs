@@ -6,7 +6,7 @@ use units::{DistanceUnit, HalfMonths};
 
 use super::*;
 use crate::running::{Instrument, Reading};
-use crate::testing::{car, day, km, mi, new_car, read};
+use crate::testing::{day, km, mi, new_car, plain_car, read};
 use crate::upkeep::{Catalogue, PlanChange, Schedule, Setting};
 use crate::vehicle::Condition;
 
@@ -113,7 +113,7 @@ fn coolant_done_early_then_by_the_second_interval() {
     // 150 000 km took 1 900 days, so that 72 000 more take 912, less than three years.
     assert_eq!((line.first, on(&line)), (Some(Limit::Distance), Some(day("2027-09-13"))));
 
-    let slow = ford(car()).done(COOLANT, "2025-03-15", km(150_000)).line(COOLANT, "2025-04-01");
+    let slow = ford(plain_car()).done(COOLANT, "2025-03-15", km(150_000)).line(COOLANT, "2025-04-01");
     assert_eq!((slow.first, on(&slow)), (Some(Limit::Time), Some(day("2028-03-15"))));
 }
 
@@ -141,8 +141,9 @@ fn drive_belt_at_48_months_then_every_12() {
 /// 1993 Geo Tracker owner's manual, p. 288: power steering at 7 500 mi or 7.5 months. A half month is 15 days.
 #[test]
 fn seven_and_a_half_months() {
-    let line =
-        Book::of(car()).done(STEERING_FLUID, "2024-01-31", km(1_000)).line(STEERING_FLUID, "2024-02-01");
+    let line = Book::of(plain_car())
+        .done(STEERING_FLUID, "2024-01-31", km(1_000))
+        .line(STEERING_FLUID, "2024-02-01");
     assert_eq!(on(&line), Some(day("2024-09-15")));
     assert_eq!(line.due_at, Some(Travelled(km(1_000) + mi(7_500))));
 }
@@ -153,14 +154,14 @@ fn month_ends_are_clamped() {
     for (done, due) in
         [("2023-08-31", "2024-02-29"), ("2022-08-31", "2023-02-28"), ("2024-02-29", "2024-08-29")]
     {
-        let book = Book::of(car()).handbook(OIL, None, ("12000 km", 6)).done(OIL, done, km(100));
+        let book = Book::of(plain_car()).handbook(OIL, None, ("12000 km", 6)).done(OIL, done, km(100));
         assert_eq!(on(&book.line(OIL, "2024-01-01")), Some(day(due)), "done on {done}");
     }
 }
 
 #[test]
 fn what_was_never_done_has_no_record_and_no_date() {
-    for vehicle in [car(), Vehicle { first_use: Some(day("2015-01-01")), ..car() }] {
+    for vehicle in [plain_car(), Vehicle { first_use: Some(day("2015-01-01")), ..plain_car() }] {
         let line = Book::of(vehicle).read("2024-01-01", 90_000).line(OIL, "2024-02-01");
         assert_eq!((line.state, line.due, line.due_at, line.first), (State::NoRecord, None, None, None));
         assert_eq!(line.why.counted_from, CountedFrom::Nothing);
@@ -170,17 +171,17 @@ fn what_was_never_done_has_no_record_and_no_date() {
 
 #[test]
 fn the_last_time_counts_in_whatever_order_it_was_written_down() {
-    let book = Book::of(car()).done(OIL, "2024-03-01", km(30_000)).done(OIL, "2023-03-01", km(20_000));
+    let book = Book::of(plain_car()).done(OIL, "2024-03-01", km(30_000)).done(OIL, "2023-03-01", km(20_000));
     assert_eq!(book.line(OIL, "2024-04-01").due_at, Some(Travelled(km(45_000))));
 }
 
 #[test]
 fn a_time_without_a_reading_is_placed_between_the_readings_around_it() {
-    let book = Book::of(car()).read("2024-01-01", 20_000).read("2024-01-21", 21_000);
+    let book = Book::of(plain_car()).read("2024-01-01", 20_000).read("2024-01-21", 21_000);
     let between = book.done_unread(OIL, "2024-01-11").line(OIL, "2024-02-01");
     assert_eq!(between.due_at, Some(Travelled(km(35_500))));
     let throttle = 4;
-    let outside = Book::of(car()).done_unread(throttle, "2024-01-11").line(throttle, "2024-02-01");
+    let outside = Book::of(plain_car()).done_unread(throttle, "2024-01-11").line(throttle, "2024-02-01");
     assert_eq!(
         (outside.state, outside.due),
         (State::NoRecord, None),
@@ -191,7 +192,7 @@ fn a_time_without_a_reading_is_placed_between_the_readings_around_it() {
 
 #[test]
 fn a_new_instrument_shows_the_due_reading_as_it_will_stand_there() {
-    let mut book = Book::of(car()).read("2024-01-10", 148_000).done(OIL, "2024-01-10", km(148_000));
+    let mut book = Book::of(plain_car()).read("2024-01-10", 148_000).done(OIL, "2024-01-10", km(148_000));
     book.instruments.push(Instrument { day: day("2024-02-01"), old: km(150_000), new: km(0) });
     let line = book.line(OIL, "2024-03-01");
     assert_eq!((line.due_at, line.due_shown), (Some(Travelled(km(163_000))), Some(km(13_000))));
@@ -199,7 +200,7 @@ fn a_new_instrument_shows_the_due_reading_as_it_will_stand_there() {
 
 #[test]
 fn by_time_the_states_follow_the_day() {
-    let book = Book::of(car()).done(OIL, "2023-06-01", km(1_000));
+    let book = Book::of(plain_car()).done(OIL, "2023-06-01", km(1_000));
     let state = |today| book.line(OIL, today).state;
     assert_eq!(state("2024-05-01"), State::Ahead, "31 days ahead");
     assert_eq!(state("2024-05-02"), State::Soon, "30 days ahead");
@@ -209,7 +210,8 @@ fn by_time_the_states_follow_the_day() {
 
 #[test]
 fn what_is_overdue_for_safety_comes_before_what_is_longer_overdue_for_the_engine() {
-    let book = Book::of(car()).done(OIL, "2022-01-01", km(1_000)).done(BRAKE_FLUID, "2022-01-01", km(1_000));
+    let book =
+        Book::of(plain_car()).done(OIL, "2022-01-01", km(1_000)).done(BRAKE_FLUID, "2022-01-01", km(1_000));
     let lines = book.lines("2024-03-01");
     let place = |item: u32| lines.iter().position(|line| line.item == ItemRef::Catalogue(item)).unwrap();
     assert!(on(&lines[place(OIL)]) < on(&lines[place(BRAKE_FLUID)]));
@@ -221,7 +223,7 @@ fn by_distance_the_states_follow_what_the_odometer_may_show() {
     // 40 km a day, so that the throttle body is likely due at 55 000 km after 75 days; the span around them
     // is that of `Pace`.
     let throttle = 4;
-    let book = Book::of(car())
+    let book = Book::of(plain_car())
         .done(throttle, "2020-01-01", km(5_000))
         .read("2023-01-01", 37_400)
         .read("2024-01-01", 52_000);
@@ -240,7 +242,7 @@ fn by_distance_the_states_follow_what_the_odometer_may_show() {
 
 #[test]
 fn what_was_passed_between_two_readings_fell_due_then() {
-    let book = Book::of(car())
+    let book = Book::of(plain_car())
         .done(OIL, "2024-01-01", km(10_000))
         .read("2024-01-01", 10_000)
         .read("2024-03-01", 28_000);
@@ -252,7 +254,7 @@ fn what_was_passed_between_two_readings_fell_due_then() {
 #[test]
 fn without_a_pace_the_last_reading_still_tells_what_is_near() {
     let throttle = 4;
-    let at = |shown| Book::of(car()).done(throttle, "2020-01-01", km(5_000)).read("2024-01-01", shown);
+    let at = |shown| Book::of(plain_car()).done(throttle, "2020-01-01", km(5_000)).read("2024-01-01", shown);
     assert_eq!(Book { readings: vec![], ..at(0) }.line(throttle, "2024-02-01").state, State::Ahead);
     assert_eq!(at(53_999).line(throttle, "2024-02-01").state, State::Ahead);
     assert_eq!(at(54_000).line(throttle, "2024-02-01").state, State::Soon);
@@ -262,7 +264,8 @@ fn without_a_pace_the_last_reading_still_tells_what_is_near() {
 #[test]
 fn grave_things_without_a_record_come_before_a_late_filter() {
     let (cabin_filter, timing_belt) = (3, 11);
-    let book = Book::of(car()).done(cabin_filter, "2021-01-01", km(1_000)).done(OIL, "2022-01-01", km(9_000));
+    let book =
+        Book::of(plain_car()).done(cabin_filter, "2021-01-01", km(1_000)).done(OIL, "2022-01-01", km(9_000));
     let lines = book.lines("2024-01-01");
     let place = |item| lines.iter().position(|line| line.item == ItemRef::Catalogue(item)).unwrap();
     assert!(place(OIL) < place(timing_belt), "overdue and grave");
@@ -274,7 +277,7 @@ fn grave_things_without_a_record_come_before_a_late_filter() {
 
 #[test]
 fn what_is_off_or_not_for_this_car_is_not_listed() {
-    let mut book = Book::of(car());
+    let mut book = Book::of(plain_car());
     book.changes.push(PlanChange { item: ItemRef::Catalogue(OIL), setting: Setting::Off });
     let lines = book.lines("2024-01-01");
     assert!(lines.iter().all(|line| line.item != ItemRef::Catalogue(OIL)));
@@ -378,7 +381,7 @@ proptest! {
     /// Whichever comes first: no line is due after its time is up, nor after its distance is.
     #[test]
     fn no_line_is_due_after_either_limit(done in prop::collection::vec((1_u32..70, 0_i32..3_500), 1..60)) {
-        for line in history(&car(), &done) {
+        for line in history(&plain_car(), &done) {
             if let CountedFrom::LastDone { day, .. } | CountedFrom::Other { day, .. } = line.why.counted_from {
                 let by_time = line.why.interval.time().map(|time| day.plus(time));
                 prop_assert!(by_time.is_none_or(|by_time| line.due.unwrap().late <= by_time));

@@ -42,6 +42,8 @@ pub enum Finding {
     WhiteSmoke,
     /// Water where none should be.
     Water,
+    /// Frayed, as a belt at its edges.
+    Frayed,
 }
 
 /// What can be measured on an inspection.
@@ -95,7 +97,7 @@ pub struct Found {
 
 impl Finding {
     /// Every finding, in the order of its numbers in entries, from 0; new ones are added at the end.
-    pub const ALL: [Finding; 15] = [
+    pub const ALL: [Finding; 16] = [
         Finding::WithinLimits,
         Finding::Worn,
         Finding::Dirty,
@@ -111,6 +113,7 @@ impl Finding {
         Finding::HardColdStart,
         Finding::WhiteSmoke,
         Finding::Water,
+        Finding::Frayed,
     ];
 
     /// Its number in entries.
@@ -141,6 +144,7 @@ impl Finding {
             Finding::HardColdStart => "hard-cold-start",
             Finding::WhiteSmoke => "white-smoke",
             Finding::Water => "water",
+            Finding::Frayed => "frayed",
         }
     }
 
@@ -285,7 +289,7 @@ mod tests {
             assert_eq!(Finding::from_number(number), Some(finding));
             assert_eq!(Finding::from_key(finding.key()), Some(finding));
         }
-        assert_eq!(Finding::from_number(15), None);
+        assert_eq!(Finding::from_number(16), None);
     }
 
     #[test]

@@ -89,6 +89,8 @@ pub enum Tightener {
     Driven(Condition),
     /// That the engine is turbocharged or highly tuned.
     Turbo,
+    /// That nobody has said whether it is.
+    MaybeTurbo,
 }
 
 /// What must be opened up, drained or lifted; work that shares it is done together.
@@ -270,11 +272,14 @@ impl Caution {
 }
 
 impl Tightener {
-    /// Whether it holds for this car.
-    pub fn holds(self, vehicle: &Vehicle) -> bool {
-        match self {
-            Tightener::Driven(condition) => vehicle.conditions.has(condition),
-            Tightener::Turbo => vehicle.equipment.has(Fitting::Turbo) == Some(true),
+    /// What it is on this car: nothing where it does not hold.
+    pub fn on(self, vehicle: &Vehicle) -> Option<Tightener> {
+        match (self, vehicle.equipment.has(Fitting::Turbo)) {
+            (Tightener::Driven(condition), _) => vehicle.conditions.has(condition).then_some(self),
+            (Tightener::Turbo, Some(true)) => Some(Tightener::Turbo),
+            // What is not known must not give the engine less care than it may need.
+            (Tightener::Turbo | Tightener::MaybeTurbo, None) => Some(Tightener::MaybeTurbo),
+            (Tightener::Turbo | Tightener::MaybeTurbo, _) => None,
         }
     }
 
@@ -283,6 +288,7 @@ impl Tightener {
         match self {
             Tightener::Driven(condition) => condition.key(),
             Tightener::Turbo => Fitting::Turbo.key(),
+            Tightener::MaybeTurbo => "turbo-unknown",
         }
     }
 }

@@ -202,8 +202,12 @@ impl Authority {
 }
 
 fn planned<'a>(item: &'a Item, vehicle: &Vehicle, settings: &[Setting]) -> PlannedItem<'a> {
-    let mut tighteners = item.tightened_by.clone();
-    tighteners.retain(|tightener| tightener.holds(vehicle));
+    let mut tighteners: Vec<_> =
+        item.tightened_by.iter().filter_map(|tightener| tightener.on(vehicle)).collect();
+    // What is not known adds nothing to what is.
+    if tighteners.len() > 1 {
+        tighteners.retain(|tightener| *tightener != Tightener::MaybeTurbo);
+    }
     let tightened_by = tightened(&tighteners, &ranges(&item.timing));
     let mut planned = PlannedItem {
         item: ItemRef::Catalogue(item.number),

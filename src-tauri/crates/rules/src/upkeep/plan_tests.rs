@@ -4,9 +4,9 @@
 use units::HalfMonths;
 
 use super::*;
-use crate::testing::car;
+use crate::testing::plain_car;
 use crate::upkeep::OwnName;
-use crate::vehicle::{Condition, EngineKind};
+use crate::vehicle::{Condition, EngineKind, Equipment, Fitting};
 
 const OIL: ItemRef = ItemRef::Catalogue(1);
 
@@ -19,7 +19,7 @@ fn every(distance: &str, months: u16) -> Schedule {
 }
 
 fn driven(conditions: &[Condition]) -> Vehicle {
-    Vehicle { conditions: conditions.iter().copied().collect(), ..car() }
+    Vehicle { conditions: conditions.iter().copied().collect(), ..plain_car() }
 }
 
 fn oil(vehicle: &Vehicle, changes: &[PlanChange]) -> PlannedItem<'static> {
@@ -33,7 +33,7 @@ fn change(item: &ItemRef, setting: Setting) -> PlanChange {
 /// Common practice: engine oil 10 000 to 15 000 km; mostly short town trips or towing: 10 000.
 #[test]
 fn the_long_end_holds_unless_something_tightens_it() {
-    let gentle = oil(&car(), &[]);
+    let gentle = oil(&plain_car(), &[]);
     assert_eq!(gentle.timing, Timing::Every(every("15000 km", 12)));
     assert!(gentle.tightened_by.is_empty());
 
@@ -41,6 +41,26 @@ fn the_long_end_holds_unless_something_tightens_it() {
     assert_eq!(hard.timing, Timing::Every(every("10000 km", 12)));
     let by = [Condition::ShortTrips, Condition::Towing].map(Tightener::Driven);
     assert_eq!(hard.tightened_by, by, "dust does nothing to the oil");
+}
+
+/// Common practice: a turbocharged engine never gets the long end. What nobody said may be so.
+#[test]
+fn an_engine_that_may_be_turbocharged_gets_the_short_end_until_someone_says() {
+    let with = |has| Vehicle { equipment: Equipment::default().with(Fitting::Turbo, has), ..plain_car() };
+    let by = |vehicle: &Vehicle| {
+        let planned = oil(vehicle, &[]);
+        (planned.timing, planned.tightened_by)
+    };
+    let short = Timing::Every(every("10000 km", 12));
+    assert_eq!(by(&with(None)), (short.clone(), vec![Tightener::MaybeTurbo]));
+    assert_eq!(by(&with(Some(true))), (short.clone(), vec![Tightener::Turbo]));
+    assert_eq!(by(&with(Some(false))), (Timing::Every(every("15000 km", 12)), vec![]));
+    let towing = Vehicle { conditions: [Condition::Towing].into_iter().collect(), ..with(None) };
+    assert_eq!(
+        by(&towing),
+        (short, vec![Tightener::Driven(Condition::Towing)]),
+        "it adds nothing to what is known"
+    );
 }
 
 #[test]
@@ -57,14 +77,14 @@ fn the_last_change_of_an_item_holds() {
     let handbook = change(&OIL, Setting::Interval(every("7500 mi", 6)));
     let off = change(&OIL, Setting::Off);
     let back = change(&OIL, Setting::Catalogue);
-    assert_eq!(oil(&car(), &[handbook.clone(), off.clone()]).standing, Standing::Off);
-    assert_eq!(oil(&car(), &[off.clone(), handbook.clone()]).standing, Standing::Active);
-    assert_eq!(oil(&car(), &[handbook, off, back]), oil(&car(), &[]));
+    assert_eq!(oil(&plain_car(), &[handbook.clone(), off.clone()]).standing, Standing::Off);
+    assert_eq!(oil(&plain_car(), &[off.clone(), handbook.clone()]).standing, Standing::Active);
+    assert_eq!(oil(&plain_car(), &[handbook, off, back]), oil(&plain_car(), &[]));
 }
 
 #[test]
 fn what_an_engine_does_not_have_is_not_for_this_car_unless_the_owner_says_so() {
-    let electric = Vehicle { engine: EngineKind::Electric, ..car() };
+    let electric = Vehicle { engine: EngineKind::Electric, ..plain_car() };
     assert_eq!(oil(&electric, &[]).standing, Standing::NotForThisCar);
     let stated = change(&OIL, Setting::Interval(every("30000 km", 24)));
     assert_eq!(oil(&electric, &[stated]).standing, Standing::Active);
@@ -77,31 +97,31 @@ fn an_item_of_ones_own_comes_goes_and_can_be_switched_off() {
     let off = change(&hinge, Setting::Off);
     let out = change(&hinge, Setting::Catalogue);
 
-    let planned = plan(&car(), std::slice::from_ref(&begin)).item(&hinge).unwrap().clone();
+    let planned = plan(&plain_car(), std::slice::from_ref(&begin)).item(&hinge).unwrap().clone();
     assert_eq!((planned.standing, planned.authority), (Standing::Active, Authority::Owner));
     assert_eq!(planned.timing, Timing::Every(every("20000 km", 24)));
 
-    let switched_off = plan(&car(), &[begin.clone(), off.clone()]).item(&hinge).unwrap().clone();
+    let switched_off = plan(&plain_car(), &[begin.clone(), off.clone()]).item(&hinge).unwrap().clone();
     assert_eq!(
         (switched_off.standing, switched_off.timing),
         (Standing::Off, Timing::Every(every("20000 km", 24)))
     );
-    assert_eq!(plan(&car(), &[begin, out]).item(&hinge), None);
-    assert_eq!(plan(&car(), &[off]).item(&hinge), None, "it never had an interval");
+    assert_eq!(plan(&plain_car(), &[begin, out]).item(&hinge), None);
+    assert_eq!(plan(&plain_car(), &[off]).item(&hinge), None, "it never had an interval");
 }
 
 #[test]
 fn a_catalogue_item_of_a_newer_version_is_passed_over() {
     let unknown = ItemRef::Catalogue(4_000_000);
-    let changed = plan(&car(), &[change(&unknown, Setting::Interval(every("1000 km", 1)))]);
-    assert_eq!(changed, plan(&car(), &[]));
+    let changed = plan(&plain_car(), &[change(&unknown, Setting::Interval(every("1000 km", 1)))]);
+    assert_eq!(changed, plan(&plain_car(), &[]));
 }
 
 /// Numbers of the drive belt and the coolant hoses, which are looked at, and of the water that is drained, with the oil.
 const WITH_THE_OIL: [u32; 3] = [8, 12, 13];
 
 fn goes_with_oil(number: u32, changes: &[PlanChange]) -> (Timing<Interval>, Option<u32>) {
-    let diesel = Vehicle { engine: EngineKind::Diesel, ..car() };
+    let diesel = Vehicle { engine: EngineKind::Diesel, ..plain_car() };
     let planned = plan(&diesel, changes).item(&ItemRef::Catalogue(number)).unwrap().clone();
     (planned.timing, planned.goes_with)
 }

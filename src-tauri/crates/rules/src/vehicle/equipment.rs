@@ -15,8 +15,8 @@ pub enum Fitting {
     ManualGearbox,
     /// A gearbox that shifts by itself.
     AutomaticGearbox,
-    /// Four driven wheels.
-    AllWheelDrive,
+    /// Driven rear wheels, and so an axle with a drive and oil of its own; front wheels may be driven besides.
+    DrivenRearAxle,
     /// A throttle pulled by a cable.
     CableThrottle,
     /// A throttle moved by a motor.
@@ -45,7 +45,7 @@ impl Fitting {
         Fitting::TimingChain,
         Fitting::ManualGearbox,
         Fitting::AutomaticGearbox,
-        Fitting::AllWheelDrive,
+        Fitting::DrivenRearAxle,
         Fitting::CableThrottle,
         Fitting::ElectronicThrottle,
         Fitting::HydraulicSteering,
@@ -62,7 +62,7 @@ impl Fitting {
             Fitting::TimingChain => "timing-chain",
             Fitting::ManualGearbox => "manual-gearbox",
             Fitting::AutomaticGearbox => "automatic-gearbox",
-            Fitting::AllWheelDrive => "all-wheel-drive",
+            Fitting::DrivenRearAxle => "driven-rear-axle",
             Fitting::CableThrottle => "cable-throttle",
             Fitting::ElectronicThrottle => "electronic-throttle",
             Fitting::HydraulicSteering => "hydraulic-steering",

@@ -140,7 +140,7 @@ item-automatic-gearbox-oil = Automatikgetriebeöl und Filter
 item-automatic-gearbox-oil-for = Verbrauchtes Öl macht die Schaltvorgänge ruppig und verschleißt Kupplungen, die mehr kosten als der Wagen wert sein mag.
 
 item-axle-oil = Öl in Achs- und Verteilergetriebe
-item-axle-oil-for = Es trägt die Last aller vier Räder, und nichts filtert es.
+item-axle-oil-for = Es trägt die Last der angetriebenen Räder, und nichts filtert es.
 
 item-drive-shaft-boots = Achsmanschetten prüfen
 item-drive-shaft-boots-for = Eine gerissene Manschette verliert ihr Fett, und das Gelenk zermahlt sich.
@@ -243,6 +243,7 @@ finding-hesitation = ruckelt unter Last
 finding-hard-cold-start = springt kalt schlecht an
 finding-white-smoke = weißer Rauch beim Start
 finding-water = Wasser darin
+finding-frayed = ausgefranst
 
 # What is measured.
 
@@ -262,7 +263,7 @@ fitted-timing-belt = Zahnriemen
 fitted-timing-chain = Steuerkette
 fitted-manual-gearbox = Schaltgetriebe
 fitted-automatic-gearbox = Automatikgetriebe
-fitted-all-wheel-drive = Allradantrieb
+fitted-driven-rear-axle = Heck- oder Allradantrieb
 fitted-cable-throttle = Drosselklappe mit Gaszug
 fitted-electronic-throttle = Elektronische Drosselklappe
 fitted-hydraulic-steering = Servolenkung mit Öl

@@ -140,7 +140,7 @@ item-automatic-gearbox-oil = Automatic gearbox oil and filter
 item-automatic-gearbox-oil-for = Worn oil makes the shifts rough and wears clutches that cost more than the car may be worth.
 
 item-axle-oil = Differential and transfer box oil
-item-axle-oil-for = It carries the load of all four wheels, and nothing filters it.
+item-axle-oil-for = It carries the load of the driven wheels, and nothing filters it.
 
 item-drive-shaft-boots = Drive-shaft boots, check
 item-drive-shaft-boots-for = A split boot loses its grease, and the joint grinds itself away.
@@ -243,6 +243,7 @@ finding-hesitation = hesitates under load
 finding-hard-cold-start = hard to start when cold
 finding-white-smoke = white smoke at the start
 finding-water = water in it
+finding-frayed = frayed
 
 # What is measured.
 
@@ -262,7 +263,7 @@ fitted-timing-belt = Timing belt
 fitted-timing-chain = Timing chain
 fitted-manual-gearbox = Manual gearbox
 fitted-automatic-gearbox = Automatic gearbox
-fitted-all-wheel-drive = All-wheel drive
+fitted-driven-rear-axle = Rear- or all-wheel drive
 fitted-cable-throttle = Throttle with a cable
 fitted-electronic-throttle = Electronic throttle
 fitted-hydraulic-steering = Power steering with fluid

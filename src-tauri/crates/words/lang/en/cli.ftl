@@ -160,6 +160,7 @@ cli-tightened-towing = shortened by towing
 cli-tightened-dust = shortened by dust
 cli-tightened-standing = shortened by standing traffic
 cli-tightened-turbo = shortened for a turbocharged engine
+cli-tightened-turbo-unknown = shortened as long as nobody said whether it has a turbocharger
 cli-goes-with = as often as { $item }
 # $kind: the kind of part or fluid that is fitted
 cli-kind = { $kind } fitted

@@ -101,6 +101,7 @@ condition-towing = towing
 condition-dust = dust
 condition-standing = standing traffic
 condition-turbo = a turbocharged engine
+condition-turbo-unknown = an engine that may have a turbocharger
 
 # ---- Today
 

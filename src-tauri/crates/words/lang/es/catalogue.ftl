@@ -140,7 +140,7 @@ item-automatic-gearbox-oil = Aceite de caja automática y filtro
 item-automatic-gearbox-oil-for = Gastado, vuelve bruscos los cambios y desgasta embragues que pueden costar más que el coche.
 
 item-axle-oil = Aceite de diferencial y transfer
-item-axle-oil-for = Lleva la carga de las cuatro ruedas, y nada lo filtra.
+item-axle-oil-for = Lleva la carga de las ruedas motrices, y nada lo filtra.
 
 item-drive-shaft-boots = Revisión de fuelles de transmisión
 item-drive-shaft-boots-for = Un fuelle rajado pierde la grasa, y la junta se deshace.
@@ -243,6 +243,7 @@ finding-hesitation = titubea bajo carga
 finding-hard-cold-start = arranca mal en frío
 finding-white-smoke = humo blanco al arrancar
 finding-water = con agua
+finding-frayed = deshilachado
 
 # What is measured.
 
@@ -262,7 +263,7 @@ fitted-timing-belt = Correa de distribución
 fitted-timing-chain = Cadena de distribución
 fitted-manual-gearbox = Caja manual
 fitted-automatic-gearbox = Caja automática
-fitted-all-wheel-drive = Tracción total
+fitted-driven-rear-axle = Propulsión o tracción total
 fitted-cable-throttle = Mariposa por cable
 fitted-electronic-throttle = Mariposa electrónica
 fitted-hydraulic-steering = Dirección asistida hidráulica

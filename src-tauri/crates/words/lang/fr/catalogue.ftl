@@ -140,7 +140,7 @@ item-automatic-gearbox-oil = Vidange boîte automatique et filtre
 item-automatic-gearbox-oil-for = Usée, l’huile rend les passages brusques et use des embrayages qui coûtent parfois plus que la voiture ne vaut.
 
 item-axle-oil = Huile de pont et boîte de transfert
-item-axle-oil-for = Elle porte la charge des quatre roues, et rien ne la filtre.
+item-axle-oil-for = Elle porte la charge des roues motrices, et rien ne la filtre.
 
 item-drive-shaft-boots = Contrôle des soufflets de cardan
 item-drive-shaft-boots-for = Un soufflet fendu perd sa graisse, et le joint se détruit.
@@ -243,6 +243,7 @@ finding-hesitation = hésite en charge
 finding-hard-cold-start = démarre mal à froid
 finding-white-smoke = fumée blanche au démarrage
 finding-water = contient de l’eau
+finding-frayed = effiloché
 
 # What is measured.
 
@@ -262,7 +263,7 @@ fitted-timing-belt = Courroie de distribution
 fitted-timing-chain = Chaîne de distribution
 fitted-manual-gearbox = Boîte manuelle
 fitted-automatic-gearbox = Boîte automatique
-fitted-all-wheel-drive = Transmission intégrale
+fitted-driven-rear-axle = Propulsion ou 4 roues motrices
 fitted-cable-throttle = Papillon à câble
 fitted-electronic-throttle = Papillon électronique
 fitted-hydraulic-steering = Direction assistée hydraulique
