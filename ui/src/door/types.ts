@@ -3029,7 +3029,11 @@ cost: MoneyView | null,
 /**
  * For how many items no price is known.
  */
-unpriced: number, };
+unpriced: number,
+/**
+ * For how many items the price is a share of a bill for several jobs.
+ */
+estimated: number, };
 
 export type PumpView = {
 /**
@@ -3842,17 +3846,25 @@ late: string, };
 
 export type SpendView = {
 /**
- * What is due by then in any case.
+ * What is due by then in any case, at the least of the prices paid last.
  */
 low: MoneyView,
 /**
- * What may be due by then.
+ * What may be due by then, at the most of them.
  */
 high: MoneyView,
 /**
- * How many times something without a known price is likely due.
+ * How many times something without a known price is likely due, what was never recorded among it.
  */
-unpriced: number, };
+unpriced: number,
+/**
+ * How many items were never recorded and may be due: they count in `high` or in `unpriced`.
+ */
+no_record: number,
+/**
+ * For how many items a price is a share of a bill for several jobs.
+ */
+estimated: number, };
 
 export type StandingView = {
 /**

@@ -136,6 +136,7 @@ export interface Words {
   'visit-minutes': 'time';
   'visit-minutes-none': never;
   'visit-costs': 'cost' | 'unpriced';
+  'visit-estimated': 'count';
   'visit-costs-none': never;
   'minutes': 'minutes';
   'hours': 'hours';
@@ -158,6 +159,8 @@ export interface Words {
   'spend-says': 'low' | 'high';
   'spend-same': 'low';
   'spend-unpriced': 'count';
+  'spend-no-record': 'count';
+  'spend-estimated': 'count';
   'visit-to-counter': never;
   'visit-to-bay': never;
   'get-unknown-short': never;

@@ -106,19 +106,27 @@ fn seen(words: &Words, seen: &SeenView) -> String {
     }
 }
 
-/// A visit that the plan proposes: day, items, cost.
+/// A visit that the plan proposes: day, items, cost, and whether that is an estimate.
 pub fn visit(words: &Words, visit: &PlannedVisitView) -> String {
     let items: Vec<_> = visit.items.iter().map(|one| item(words, &one.item)).collect();
-    let cost = visit.cost.as_ref().map(|cost| format!("  {} {}", cost.number, cost.currency));
+    let estimated = match visit.estimated {
+        0 => String::new(),
+        _ => format!(" ({})", words.say("cli-visit-estimated", &[])),
+    };
+    let cost = visit.cost.as_ref().map(|cost| format!("  {} {}{estimated}", cost.number, cost.currency));
     let site = words.say(&format!("cli-site-{}", visit.site), &[]);
     format!("{}  {site}: {}{}", visit.day, items.join(", "), cost.unwrap_or_default())
 }
 
-/// What the next twelve months are likely to cost.
+/// What the next twelve months are likely to cost, and what that rests on.
 pub fn spend(words: &Words, spend: &SpendView) -> String {
     let money = |money: &MoneyView| format!("{} {}", money.number, money.currency);
     let (low, high) = (money(&spend.low), money(&spend.high));
-    words.say("cli-spend", &[("low", low.into()), ("high", high.into()), ("unpriced", spend.unpriced.into())])
+    let range = [("low", low.into()), ("high", high.into()), ("unpriced", spend.unpriced.into())];
+    let counted = [("cli-spend-no-record", spend.no_record), ("cli-spend-estimated", spend.estimated)];
+    let counted = counted.into_iter().filter(|&(_, count)| count > 0);
+    let counted = counted.map(|(id, count)| words.say(id, &[("count", count.into())]));
+    [words.say("cli-spend", &range)].into_iter().chain(counted).collect::<Vec<_>>().join(" ")
 }
 
 fn interval(words: &Words, interval: &IntervalView) -> String {

@@ -10,6 +10,7 @@ use door::{
 
 const TODAY: &str = "2026-06-01";
 const OIL: u32 = 1;
+const AIR_FILTER: u32 = 2;
 const PLUGS: u32 = 5;
 const TIMING_BELT: u32 = 11;
 const TYRES: u32 = 27;
@@ -173,8 +174,41 @@ fn visits_hold_everything_due_once_with_what_it_cost_last() {
     assert_eq!(oil.len(), 1);
     let cost = oil[0].cost.as_ref().unwrap();
     assert_eq!((cost.number.as_str(), cost.currency.as_str()), ("60.00", "EUR"));
+    // Half a year old, the oil is due once within the year, after twelve months: that is certain.
     let spend = ahead.spend.unwrap();
-    assert!(spend.low.number.parse::<f64>().unwrap() <= spend.high.number.parse::<f64>().unwrap());
+    assert_eq!((spend.low.number.as_str(), spend.high.number.as_str()), ("60.00", "60.00"));
+}
+
+/// 190.00 less the oil of 40.00 leaves 150.00 of work, over 60 minutes for the oil and 15 for the air filter: 2.00 a
+/// minute. So the oil came to 160.00 and the filter to 30.00; the year before the oil alone was 60.00. Both fall due
+/// once within the year, after twelve months on its last day.
+#[test]
+fn a_bill_for_several_jobs_is_shared_and_said_to_be() {
+    let mut case = case();
+    let alone = VisitForm { items: vec![item(OIL)], cost: "60".to_owned(), ..VisitForm::default() };
+    case.visit("2025-06-01", "12000", alone).unwrap();
+    let oil = PartForm {
+        name: "Oil".to_owned(),
+        price: "40".to_owned(),
+        item: Some(item(OIL)),
+        ..PartForm::default()
+    };
+    let together = VisitForm {
+        items: vec![item(OIL), item(AIR_FILTER)],
+        workshop: "Larch Garage".to_owned(),
+        parts: vec![oil],
+        cost: "190".to_owned(),
+        ..VisitForm::default()
+    };
+    case.visit(TODAY, "24000", together).unwrap();
+    let ahead = case.visits();
+    let spend = ahead.spend.unwrap();
+    assert_eq!((spend.low.number.as_str(), spend.high.number.as_str()), ("90.00", "190.00"));
+    assert_eq!((spend.estimated, spend.no_record), (2, 0));
+    let has = |visit: &&door::PlannedVisitView, number| visit.items.iter().any(|line| is(&line.item, number));
+    let next = ahead.visits.iter().find(|visit| has(visit, OIL)).unwrap();
+    assert!(has(&next, AIR_FILTER));
+    assert_eq!((next.cost.as_ref().unwrap().number.as_str(), next.estimated), ("190.00", 2));
 }
 
 #[test]

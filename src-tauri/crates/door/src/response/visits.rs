@@ -25,6 +25,8 @@ pub struct PlannedVisitView {
     pub cost: Option<MoneyView>,
     /// For how many items no price is known.
     pub unpriced: usize,
+    /// For how many items the price is a share of a bill for several jobs.
+    pub estimated: usize,
 }
 
 /// Something that is opened up once for several items.
@@ -54,12 +56,16 @@ pub struct VisitItemView {
 /// What keeping the car up is likely to cost in the next twelve months.
 #[derive(Debug, Clone, Serialize, Deserialize, TS)]
 pub struct SpendView {
-    /// What is due by then in any case.
+    /// What is due by then in any case, at the least of the prices paid last.
     pub low: MoneyView,
-    /// What may be due by then.
+    /// What may be due by then, at the most of them.
     pub high: MoneyView,
-    /// How many times something without a known price is likely due.
+    /// How many times something without a known price is likely due, what was never recorded among it.
     pub unpriced: usize,
+    /// How many items were never recorded and may be due: they count in `high` or in `unpriced`.
+    pub no_record: usize,
+    /// For how many items a price is a share of a bill for several jobs.
+    pub estimated: usize,
 }
 
 /// What it costs to do an item on another day than the plan proposes.

@@ -77,18 +77,24 @@ fn bought(purchase_made: &Purchase) -> Vec<Cost> {
 
 /// What each visit cost, and whether it must have cost something and has no price.
 fn visits(car: &Car, catalogue: &Catalogue) -> Vec<(Vec<Cost>, bool)> {
+    let of = |(visit, parts): (&Visit, Vec<PartPaid>)| {
+        (visit_costs(visit, &parts, catalogue), is_unpriced(visit, &parts))
+    };
+    car.visits.iter().zip(parts_paid(car)).map(of).collect()
+}
+
+/// What was paid for the parts of each visit, in the order of the visits and their parts.
+pub(super) fn parts_paid(car: &Car) -> Vec<Vec<PartPaid>> {
     let fitted: Vec<_> = fitted(car).collect();
     let mut at_home = from_stock(&paid_for(car), &fitted, &notes_of(car)).into_iter();
     let of = |visit: &Visit| {
         let parts = visit.content.parts.iter().zip(at_home.by_ref());
-        let parts: Vec<PartPaid> = parts
-            .map(|(part, paid_before)| PartPaid {
-                price: part.price,
-                quantity: part.quantity.thousandths(),
-                paid_before,
-            })
-            .collect();
-        (visit_costs(visit, &parts, catalogue), is_unpriced(visit, &parts))
+        let paid = parts.map(|(part, paid_before)| PartPaid {
+            price: part.price,
+            quantity: part.quantity.thousandths(),
+            paid_before,
+        });
+        paid.collect()
     };
     car.visits.iter().map(of).collect()
 }

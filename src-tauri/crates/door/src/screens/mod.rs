@@ -17,6 +17,7 @@ mod measured;
 mod odometer;
 mod parts;
 mod places;
+mod prices;
 mod pump;
 mod sheet;
 mod show;

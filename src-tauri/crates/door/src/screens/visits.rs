@@ -2,18 +2,20 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use rules::costs::Prices;
 use rules::upkeep::{
     ASSUMED, Access, Catalogue, DueLine, ItemRef, Job, PlannedVisit, Site, Spend, USUAL, VisitPlan,
     cost_of_moving, jobs, plan_visits, spend, usual_price,
 };
-use units::{Currency, Day, Money};
+use units::{Day, Money};
 
 use super::due::weight;
 use super::get::to_get;
 use super::guides::GuideKeys;
 use super::places::vehicle_line;
+use super::prices::prices;
 use super::show::{item_view, money_view};
-use crate::car::{Car, Visit};
+use crate::car::Car;
 use crate::{
     Door, GetView, ItemForm, MoneyView, MovedView, PlannedVisitView, Refusal, ShareView, SpendView,
     VisitItemView, VisitsView, forms,
@@ -31,18 +33,12 @@ pub(crate) struct Ahead<'a> {
     prices: Prices,
 }
 
-/// What each item cost the last time, in the currency paid in last.
-struct Prices {
-    currency: Option<Currency>,
-    of: BTreeMap<ItemRef, i64>,
-}
-
 impl<'a> Ahead<'a> {
     pub fn new(car: &'a Car, catalogue: &'a Catalogue, today: Day) -> Ahead<'a> {
         let facts = car.facts(today);
         let lines = car.due(today);
-        let prices = Prices::new(&car.visits);
-        let jobs = jobs(&facts, &lines, |item| prices.of(item));
+        let prices = prices(car, catalogue);
+        let jobs = jobs(&facts, &lines, |item| prices.of(item).map(|price| price.last));
         let plan = plan_visits(&jobs, &ASSUMED, today);
         Ahead { car, catalogue, today, lines, jobs, plan, prices }
     }
@@ -74,14 +70,15 @@ impl<'a> Ahead<'a> {
 
     /// The next twelve months in money, where any price is known.
     pub fn spend(&self) -> Option<SpendView> {
-        let currency = self.prices.currency?;
+        let currency = self.prices.currency()?;
         let facts = self.car.facts(self.today);
-        let Spend { low, high, unpriced } = spend(&facts, &self.lines, |item| self.prices.of(item));
+        let spend = spend(&facts, &self.lines, |item| self.prices.of(item));
+        let Spend { low, high, unpriced, no_record, estimated } = spend;
         if high == 0 {
             return None;
         }
         let view = |minor| money_view(Money { minor, currency });
-        Some(SpendView { low: view(low), high: view(high), unpriced })
+        Some(SpendView { low: view(low), high: view(high), unpriced, no_record, estimated })
     }
 
     fn jobs_of(&self, visit: &PlannedVisit) -> impl Iterator<Item = &Job> {
@@ -92,7 +89,8 @@ impl<'a> Ahead<'a> {
         let jobs = self.worth_naming(visit);
         let known: Vec<i64> = jobs.iter().filter_map(|job| job.price).collect();
         let minor = known.iter().fold(0_i64, |sum, price| sum.saturating_add(*price));
-        let cost = self.prices.currency.filter(|_| !known.is_empty());
+        let cost = self.prices.currency().filter(|_| !known.is_empty());
+        let is_estimated = |job: &&&Job| self.prices.of(&job.item).is_some_and(|price| price.last_estimated);
         PlannedVisitView {
             day: visit.day.to_string(),
             site: visit.site.key().to_owned(),
@@ -102,6 +100,7 @@ impl<'a> Ahead<'a> {
             minutes: jobs.iter().map(|job| self.minutes_at_home(job)).sum(),
             cost: cost.map(|currency| money_view(Money { minor, currency })),
             unpriced: jobs.len() - known.len(),
+            estimated: jobs.iter().filter(is_estimated).count(),
         }
     }
 
@@ -152,7 +151,7 @@ impl<'a> Ahead<'a> {
     fn in_money(&self, millionths: i64) -> Option<MoneyView> {
         let usual = usual_price(&self.jobs)?;
         let minor = i128::from(usual) * i128::from(millionths) / i128::from(USUAL);
-        let currency = self.prices.currency?;
+        let currency = self.prices.currency()?;
         Some(money_view(Money { minor: i64::try_from(minor).ok()?, currency }))
     }
 }
@@ -165,42 +164,6 @@ fn shares(jobs: &[&Job]) -> Vec<ShareView> {
     }
     let shared = counts.into_iter().filter(|&(_, items)| items > 1);
     shared.map(|(access, items)| ShareView { access: access.key().to_owned(), items }).collect()
-}
-
-impl Prices {
-    fn new(visits: &[Visit]) -> Prices {
-        let mut prices = Prices { currency: None, of: BTreeMap::new() };
-        for visit in visits.iter().rev() {
-            for item in &visit.content.items {
-                let Some(price) = price(visit, item) else {
-                    continue;
-                };
-                let currency = *prices.currency.get_or_insert(price.currency);
-                if price.currency == currency {
-                    prices.of.entry(item.clone()).or_insert(price.minor);
-                }
-            }
-        }
-        prices
-    }
-
-    fn of(&self, item: &ItemRef) -> Option<i64> {
-        self.of.get(item).copied()
-    }
-}
-
-/// What an item cost at a visit: all of the visit, if it was made for nothing else, else the item's parts.
-fn price(visit: &Visit, item: &ItemRef) -> Option<Money> {
-    let content = &visit.content;
-    if let Some(cost) = content.cost.filter(|_| content.items.len() == 1) {
-        return Some(cost);
-    }
-    let mut prices = visit.parts_for(item).filter_map(|part| part.price);
-    let first = prices.next()?;
-    let minor = prices
-        .filter(|price| price.currency == first.currency)
-        .fold(first.minor, |sum, price| sum.saturating_add(price.minor));
-    Some(Money { minor, currency: first.currency })
 }
 
 impl Door {

@@ -64,7 +64,7 @@ pub fn purchase(day: Day, total: Option<Money>, prices: &[Money]) -> Vec<Cost> {
 
 impl PartPaid {
     /// The share of the price for what had not been paid before, halves up.
-    fn still_paid(&self) -> Option<Money> {
+    pub(super) fn still_paid(&self) -> Option<Money> {
         let Money { minor, currency } = self.price?;
         let quantity = i128::from(self.quantity.max(1));
         let new = i128::from(self.quantity.saturating_sub(self.paid_before));

@@ -6,9 +6,11 @@ use units::{Day, Distance, HalfMonths};
 
 use super::visits::HORIZON_MONTHS;
 use super::{
-    CountedFrom, DueLine, Effect, Facts, Interval, Item, ItemRef, Job, Phase, Pin, PlannedItem, Site, Timing,
+    CountedFrom, DueLine, Effect, Facts, Interval, Item, ItemRef, Job, Phase, Pin, PlannedItem, Site, State,
+    Timing,
 };
-use crate::running::DaySpan;
+use crate::costs::Price;
+use crate::running::{DaySpan, Travelled};
 
 /// How far ahead expected spending looks.
 const SPEND_MONTHS: u16 = 12;
@@ -16,12 +18,16 @@ const SPEND_MONTHS: u16 = 12;
 /// What keeping the car up is likely to cost in the next twelve months, in minor units of one currency.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub struct Spend {
-    /// For every time that is over by then at the latest.
+    /// For every time that is over by then at the latest, each at the least of the prices paid last.
     pub low: i64,
-    /// For every time that may fall before then at the earliest.
+    /// For every time that may fall before then at the earliest, each at the most of them.
     pub high: i64,
-    /// How many times something without a known price is likely due by then.
+    /// How many times something without a known price is likely due by then, what has no record among it.
     pub unpriced: usize,
+    /// How many items without a record may be due by then: each counts from today on, in `high` or in `unpriced`.
+    pub no_record: usize,
+    /// Of how many items in `high` the price is, at least at one of the last times, a share of a bill for several jobs.
+    pub estimated: usize,
 }
 
 /// Everything that falls due within [`HORIZON_MONTHS`], once for each time.
@@ -62,34 +68,63 @@ pub fn jobs(facts: &Facts<'_>, lines: &[DueLine], price: impl Fn(&ItemRef) -> Op
     jobs
 }
 
-/// What is likely to be spent; `price` as in [`jobs`].
-pub fn spend(facts: &Facts<'_>, lines: &[DueLine], price: impl Fn(&ItemRef) -> Option<i64>) -> Spend {
+/// What is likely to be spent; `price` gives what an item cost the last times, in minor units of one currency.
+///
+/// A look round the car whose price is a share of a bill costs nothing by itself, and no look round the car is among
+/// what has no price: nobody would write that down.
+pub fn spend(facts: &Facts<'_>, lines: &[DueLine], price: impl Fn(&ItemRef) -> Option<Price>) -> Spend {
     let end = facts.today.plus(HalfMonths::months(SPEND_MONTHS));
-    let done_with_others = done_with_others(facts, lines, end);
-    let mut spend = Spend::default();
+    let unrecorded = unrecorded(facts, lines, end);
+    let sure = lines.iter().filter(|line| line.due.is_some_and(|due| due.late <= end));
+    let done_with_others = done_with(facts, sure);
+    let mut spend = Spend { no_record: unrecorded.len(), ..Spend::default() };
     for line in lines {
-        let Some(DaySpan { early, likely, late }) = line.due else {
+        let due = if unrecorded.contains(&line.item) { Some(DaySpan::exact(facts.today)) } else { line.due };
+        let Some(DaySpan { early, likely, late }) = due else {
             continue;
         };
         let times = |first: Day| turns(facts, line, first).take_while(|due| *due <= end).count();
-        let Some(price) = price(&line.item) else {
-            // A look round the car costs nothing that anyone would write down.
+        let Some(price) = price(&line.item).filter(|price| !(line.round && price.estimated)) else {
             spend.unpriced += if line.round { 0 } else { times(likely) };
             continue;
         };
-        let costs = |times: usize| price.saturating_mul(i64::try_from(times).unwrap_or(i64::MAX));
+        let costs = |price: i64, times: usize| price.saturating_mul(i64::try_from(times).unwrap_or(i64::MAX));
         let sure = times(late).saturating_sub(usize::from(done_with_others.contains(&line.item)));
-        spend.low = spend.low.saturating_add(costs(sure));
-        spend.high = spend.high.saturating_add(costs(times(early)));
+        let sure = if line.due.is_some() { sure } else { 0 };
+        spend.low = spend.low.saturating_add(costs(price.low, sure));
+        spend.high = spend.high.saturating_add(costs(price.high, times(early)));
+        spend.estimated += usize::from(price.estimated && times(early) > 0);
     }
     spend
 }
 
-/// What counts as done with something else that is sure to be due by this day.
-fn done_with_others(facts: &Facts<'_>, lines: &[DueLine], end: Day) -> BTreeSet<ItemRef> {
-    let sure = lines.iter().filter(|line| line.due.is_some_and(|due| due.late <= end));
-    let rows = sure.filter_map(|line| facts.plan.item(&line.item)?.row);
+/// What counts as done with these.
+fn done_with<'a>(facts: &Facts<'_>, lines: impl Iterator<Item = &'a DueLine>) -> BTreeSet<ItemRef> {
+    let rows = lines.filter_map(|line| facts.plan.item(&line.item)?.row);
     rows.flat_map(|row| row.resets.iter().map(|&number| ItemRef::Catalogue(number))).collect()
+}
+
+/// What was never recorded and may be due by this day, but for what counts as done with other work of that kind.
+fn unrecorded(facts: &Facts<'_>, lines: &[DueLine], end: Day) -> BTreeSet<ItemRef> {
+    let asked = |line: &&DueLine| line.state == State::NoRecord && !line.round && runs_out(facts, line, end);
+    let unknown: Vec<&DueLine> = lines.iter().filter(asked).collect();
+    let with_others = done_with(facts, unknown.iter().copied());
+    let by_itself = |line: &&&DueLine| !with_others.contains(&line.item);
+    unknown.iter().filter(by_itself).map(|line| line.item.clone()).collect()
+}
+
+/// Whether an interval that nobody recorded may have run out by this day: unless the car is too young for it, were
+/// nothing done since it was new.
+fn runs_out(facts: &Facts<'_>, line: &DueLine, end: Day) -> bool {
+    let interval = match facts.plan.item(&line.item).map(|planned| &planned.timing) {
+        Some(Timing::Every(schedule)) => schedule.first.unwrap_or(line.why.interval),
+        _ => line.why.interval,
+    };
+    let by_time = interval.time().map(|time| facts.vehicle.first_use.is_none_or(|new| new.plus(time) <= end));
+    let reached = |distance: Distance| facts.reached(Travelled::NONE.plus(distance));
+    let by_distance = interval.distance().map(|distance| distance.distance());
+    let by_distance = by_distance.map(|distance| reached(distance).is_none_or(|day| day.early <= end));
+    by_time.unwrap_or(false) || by_distance.unwrap_or(false)
 }
 
 /// The most times that an item is planned ahead: once a month. An interval typed too short by a factor of a

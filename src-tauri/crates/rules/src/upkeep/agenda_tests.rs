@@ -5,8 +5,9 @@ use units::DistanceUnit;
 
 use super::*;
 use crate::running::{Pace, Reading, Track, Travelled};
-use crate::testing::{day, km, new_car, read};
+use crate::testing::{car, day, km, new_car, read};
 use crate::upkeep::{Catalogue, Done, Plan, PlanChange, Setting, due};
+use crate::vehicle::Vehicle;
 
 const TABLE: &str = r#"
 [[item]]
@@ -46,22 +47,31 @@ fn item(number: u32) -> ItemRef {
 
 /// A car that is new in 2020, goes 50 km a day, and had its oil changed at the end of 2021.
 fn with<T>(changes: &[PlanChange], look: impl FnOnce(&Facts<'_>, &[DueLine]) -> T) -> T {
-    let catalogue = Catalogue::parse(TABLE).unwrap();
-    let vehicle = new_car("2020-01-01");
+    with_car(TABLE, &new_car("2020-01-01"), changes, look)
+}
+
+/// The same of another catalogue and car.
+fn with_car<T>(
+    table: &str,
+    vehicle: &Vehicle,
+    changes: &[PlanChange],
+    look: impl FnOnce(&Facts<'_>, &[DueLine]) -> T,
+) -> T {
+    let catalogue = Catalogue::parse(table).unwrap();
     let start = day("2020-01-01");
     let readings: Vec<Reading> = (0..=24)
         .map(|n| Reading { day: start.plus_days(n * 30), ..read("2020-01-01", i64::from(n) * 1_500) })
         .collect();
-    let track = Track::new(&vehicle, &readings, &[]);
+    let track = Track::new(vehicle, &readings, &[]);
     let travelled = Some(Travelled(km(36_000)));
     let done = [Done { item: item(1), day: start.plus_days(720), travelled, kind: None }];
     let facts = Facts {
-        vehicle: &vehicle,
-        plan: &Plan::new(&catalogue, &vehicle, changes),
+        vehicle,
+        plan: &Plan::new(&catalogue, vehicle, changes),
         done: &done,
         found: &[],
         track: &track,
-        pace: &Pace::new(&vehicle, &track),
+        pace: &Pace::new(vehicle, &track),
         today: start.plus_days(720),
     };
     look(&facts, &due(&facts))
@@ -105,16 +115,84 @@ fn a_pin_holds_for_the_next_turn_until_it_is_done_or_past() {
     assert_eq!(pins(pinned("2021-12-20", after_the_change)), [None, None, None], "past");
 }
 
+/// A price that was paid once, for this item alone.
+fn once(number: u32, minor: i64) -> impl Fn(&ItemRef) -> Option<Price> {
+    move |wanted| (*wanted == item(number)).then_some(Price::once(minor, false))
+}
+
+/// The oil is due in 200 days, and again after 400: once within the year. The pressure is a month late, so that it
+/// counts from today: once at once, and every 31 days up to day 341.
 #[test]
-fn spending_counts_what_is_sure_and_what_may_be() {
-    let spend = with(&[], |facts, lines| spend(facts, lines, |_| Some(6_000)));
-    assert!(spend.low <= spend.high);
-    // The oil comes round once in the year for certain. The pressure is checked twelve times, as a month
-    // late it counts from today.
-    assert!(spend.low >= 6_000 * 12, "{spend:?}");
-    let unknown = with(&[], |facts, lines| super::spend(facts, lines, |_| None));
-    assert_eq!((unknown.low, unknown.high), (0, 0));
-    assert_eq!(unknown.unpriced, 1, "the oil; a look round the car costs nothing");
+fn spending_counts_each_time_within_the_year() {
+    let all = with(&[], |facts, lines| spend(facts, lines, |_| Some(Price::once(6_000, false))));
+    assert_eq!(all, Spend { low: 13 * 6_000, high: 13 * 6_000, ..Spend::default() });
+    let unknown = with(&[], |facts, lines| spend(facts, lines, |_| None));
+    assert_eq!(unknown, Spend { unpriced: 1, ..Spend::default() }, "a look round the car costs nothing");
+}
+
+#[test]
+fn the_range_holds_the_least_and_the_most_that_was_paid() {
+    let mut price = Price::once(6_000, true);
+    (price.low, price.high) = (5_500, 7_200);
+    let spent = |paid: &'static [u32]| {
+        let price =
+            move |wanted: &ItemRef| paid.iter().any(|&number| *wanted == item(number)).then_some(price);
+        with(&[], |facts, lines| spend(facts, lines, price))
+    };
+    let oil = Spend { low: 5_500, high: 7_200, estimated: 1, ..Spend::default() };
+    assert_eq!(spent(&[1]), oil);
+    assert_eq!(spent(&[1, 3]), oil, "its share of a bill is not the price of a look round the car");
+}
+
+/// Counted from new, a belt of ten years is due on the last day of the coming twelve months, or the day after.
+#[test]
+fn what_was_never_recorded_counts_unless_the_car_is_too_young_for_it() {
+    let used = |first_use: Option<&str>| Vehicle { first_use: first_use.map(day), ..car() };
+    let spent = |first_use, price: &dyn Fn(&ItemRef) -> Option<Price>| {
+        with_car(TABLE, &used(first_use), &[], |facts, lines| spend(facts, lines, price))
+    };
+    let unpriced = |first_use| {
+        let Spend { no_record, unpriced, .. } = spent(first_use, &once(1, 6_000));
+        (no_record, unpriced)
+    };
+    assert_eq!(unpriced(None), (1, 1), "nobody knows how old it is");
+    assert_eq!(unpriced(Some("2012-12-21")), (1, 1));
+    assert_eq!(unpriced(Some("2012-12-22")), (0, 0));
+    let priced = Spend { high: 30_000, unpriced: 1, no_record: 1, ..Spend::default() };
+    assert_eq!(spent(None, &once(2, 30_000)), priced, "the oil has no price; the belt is not certain");
+}
+
+/// With 36 000 km gone at 50 km a day, 40 000 km are reached in 80 days and 100 000 km in three and a half years.
+#[test]
+fn what_was_never_recorded_counts_once_the_car_has_gone_far_enough() {
+    let table = |distance: &str| {
+        let every = format!("every = {{ distance = \"{distance}\" }}");
+        TABLE.replace("every = { time = \"120 months\" }", &every)
+    };
+    let count = |distance| {
+        let vehicle = Vehicle { first_use: Some(day("2020-01-01")), ..car() };
+        with_car(&table(distance), &vehicle, &[], |facts, lines| spend(facts, lines, |_| None).no_record)
+    };
+    assert_eq!((count("40000 km"), count("100000 km")), (1, 0));
+}
+
+/// A new belt counts as a look at it, so that only the belt is without a record.
+#[test]
+fn what_is_done_with_other_work_of_no_record_counts_once() {
+    let table = TABLE.replace("minutes = 300", "minutes = 300\nresets = [\"look\"]")
+        + r#"
+[[item]]
+number = 4
+key = "look"
+engines = "any"
+action = "inspect"
+stakes = "engine"
+minutes = 20
+every = { time = "24 months" }
+source = "common practice"
+"#;
+    let spend = with_car(&table, &car(), &[], |facts, lines| spend(facts, lines, |_| None));
+    assert_eq!((spend.no_record, spend.unpriced), (1, 2), "the belt; and the oil, which has a record");
 }
 
 #[test]

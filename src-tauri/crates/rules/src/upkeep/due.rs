@@ -159,7 +159,7 @@ fn due_line(facts: &Facts<'_>, planned: &PlannedItem<'_>, last: &Last<'_>) -> Op
     let (bounds, seen) = see(facts, planned, found, (why.counted_from, why.interval), bounds);
     let by_found = bounds.found.map(DaySpan::exact);
     let by_time = bounds.on.map(DaySpan::exact);
-    let by_distance = bounds.at.and_then(|at| reached(facts, at));
+    let by_distance = bounds.at.and_then(|at| facts.reached(at));
     let due = [by_found, by_time, by_distance].into_iter().flatten().reduce(DaySpan::or_earlier);
     let to_go = bounds.at.zip(now(facts).or(travelled)).map(|(at, now)| at.since(now));
     let first = first_limit(by_found, by_time, by_distance, bounds.at);
@@ -277,6 +277,14 @@ impl Facts<'_> {
             self.pace.on(day).map(|estimate| estimate.likely)
         })
     }
+
+    /// When the car went, or will have gone, this far. A last reading that is not believed does not count.
+    pub(super) fn reached(&self, at: Travelled) -> Option<DaySpan> {
+        let believed =
+            self.pace.doubtful().is_none() || self.pace.last().is_some_and(|last| last.travelled >= at);
+        let went = self.track.reached(at).filter(|_| believed);
+        went.map(DaySpan::exact).or_else(|| self.pace.reaches(at))
+    }
 }
 
 impl CountedFrom {
@@ -298,14 +306,6 @@ impl CountedFrom {
             CountedFrom::Nothing => None,
         }
     }
-}
-
-/// When the car went, or will have gone, this far. A last reading that is not believed does not count.
-fn reached(facts: &Facts<'_>, at: Travelled) -> Option<DaySpan> {
-    let believed =
-        facts.pace.doubtful().is_none() || facts.pace.last().is_some_and(|last| last.travelled >= at);
-    let went = facts.track.reached(at).filter(|_| believed);
-    went.map(DaySpan::exact).or_else(|| facts.pace.reaches(at))
 }
 
 /// How far the car has likely gone by today, or had by the last reading if it is not known how fast it goes.

@@ -174,10 +174,22 @@ cli-site-workshop = workshop
 cli-site-office = papers
 cli-no-visits = Nothing falls due in the next 24 months, as far as the book tells.
 # $low, $high: money; $unpriced: how many times something without a known price is due
-cli-spend = The next 12 months: { $low } to { $high }, at the prices paid last{ $unpriced ->
+cli-spend = The next 12 months: { $low } to { $high }, at the prices paid the last times{ $unpriced ->
     [0] .
    *[other] ; { $unpriced } more without a known price.
 }
+# $count: how many jobs were never recorded and may be due within the year
+cli-spend-no-record = { $count ->
+    [one] One job was never recorded; it is counted as if it fell due.
+   *[other] { $count } jobs were never recorded; they are counted as if they fell due.
+}
+# $count: of how many jobs the price is a share
+cli-spend-estimated = { $count ->
+    [one] One price is estimated from a bill for several jobs.
+   *[other] { $count } prices are estimated from bills for several jobs.
+}
+# Behind the cost of a visit.
+cli-visit-estimated = estimated from a bill for several jobs
 
 # The parts that were fitted, and what the next visit needs.
 cli-no-parts = The book holds no such part.

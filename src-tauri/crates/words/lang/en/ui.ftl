@@ -240,6 +240,12 @@ visit-costs = About { $cost } at the prices paid last{ $unpriced ->
     [0] .
    *[other] ; { $unpriced } without a price.
 }
+# $count: of how many jobs the price is a share
+visit-estimated = { $count ->
+    [0] {""}
+    [one] One price in it is estimated from a bill for several jobs.
+   *[other] { $count } prices in it are estimated from bills for several jobs.
+}
 visit-costs-none = What it costs is not known: no price was ever written down for it.
 minutes = { $minutes } min
 hours = { $hours } h
@@ -263,12 +269,24 @@ visit-jobs = { $count ->
    *[other] { $count } jobs
 }
 spend = Money ahead
-spend-says = The next 12 months: { $low } to { $high } at the prices paid last.
-spend-same = The next 12 months: about { $low } at the prices paid last.
+spend-says = The next 12 months: { $low } to { $high }, at the prices paid the last times.
+spend-same = The next 12 months: about { $low }, at the prices paid the last times.
 spend-unpriced = { $count ->
     [0] {""}
     [one] One job without a price is not in it.
    *[other] { $count } jobs without a price are not in it.
+}
+# $count: how many jobs were never recorded and may be due within the year
+spend-no-record = { $count ->
+    [0] {""}
+    [one] One job was never recorded; it is counted as if it fell due.
+   *[other] { $count } jobs were never recorded; they are counted as if they fell due.
+}
+# $count: of how many jobs the price is a share
+spend-estimated = { $count ->
+    [0] {""}
+    [one] One price is estimated from a bill for several jobs.
+   *[other] { $count } prices are estimated from bills for several jobs.
 }
 visit-to-counter = Show part numbers
 visit-to-bay = Do the work
