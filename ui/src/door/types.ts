@@ -2103,6 +2103,20 @@ used: UseView,
  */
 unit: string, };
 
+export type LeftOffView = {
+/**
+ * The day on which he did.
+ */
+day: string,
+/**
+ * The fingerprint of the key of his device.
+ */
+by: string,
+/**
+ * The day of the handover.
+ */
+handed_over: string, };
+
 export type LimitsView = {
 /**
  * Below it something may be wrong.
@@ -2428,6 +2442,22 @@ export type MendView = { "by": "items",
  * The items.
  */
 items: Array<ItemView>, } | { "by": "owner" } | { "by": "workshop" };
+
+export type MissingKey = "not-for-this-car";
+
+export type MissingLine = {
+/**
+ * The item.
+ */
+item: ItemView,
+/**
+ * How it stands.
+ */
+state: MissingKey,
+/**
+ * The keys of what the car lacks; empty where engines of its kind have no such thing.
+ */
+lacks: Array<string>, };
 
 export type MomentView = {
 /**
@@ -2949,7 +2979,12 @@ then: IntervalForm,
 /**
  * The first one, where it differs.
  */
-first?: IntervalForm, } | { "to": "off" } | { "to": "day",
+first?: IntervalForm,
+/**
+ * What ignoring an item of the owner's own costs: `comfort`, `economy`, `repair`, `breakdown`, `engine` or
+ * `safety`. Left out, it stays what it was, at first a repair; of a catalogue item the catalogue says it.
+ */
+stakes?: string, } | { "to": "off" } | { "to": "day",
 /**
  * Today or later.
  */
@@ -2995,7 +3030,15 @@ source_name: string,
 /**
  * The owner switched it off.
  */
-off: boolean, };
+off: boolean,
+/**
+ * An earlier owner had switched it off, and nobody has settled it since: it counts again.
+ */
+left_off: LeftOffView | null,
+/**
+ * What ignoring it costs, as a key: `comfort`, `economy`, `repair`, `breakdown`, `engine` or `safety`.
+ */
+stakes: string, };
 
 export type PlannedVisitView = {
 /**
@@ -3686,7 +3729,15 @@ item: ItemForm,
 /**
  * What holds for it from now on.
  */
-change: PlanForm, } | { "ask": "set-viewer-address",
+change: PlanForm, } | { "ask": "has-after-all",
+/**
+ * The vehicle's book.
+ */
+book: string,
+/**
+ * An item that is not for this car.
+ */
+item: ItemForm, } | { "ask": "set-viewer-address",
 /**
  * An `https:` address without `#`; nothing clears it.
  */
@@ -3790,6 +3841,10 @@ fitted: Array<FittedLine>,
  */
 plan: Array<PlanLine>,
 /**
+ * What the catalogue has that this car does not need.
+ */
+missing: Array<MissingLine>,
+/**
  * The instruments that were replaced.
  */
 instruments: Array<InstrumentLine>,
@@ -3819,6 +3874,14 @@ fingerprint: string,
  * The engines that the sheet offers, as keys.
  */
 engines: Array<string>,
+/**
+ * The longest name of an item of the owner's own, in characters.
+ */
+longest_own_name: number,
+/**
+ * The keys of what ignoring an item can cost, the least first.
+ */
+stakes: Array<string>,
 /**
  * All items of the catalogue.
  */

@@ -34,7 +34,11 @@ pub enum Command {
     /// List the vehicles
     Vehicles,
     /// Say what is due, and why
-    Due,
+    Due {
+        /// List what is not for this car as well, and why
+        #[arg(long)]
+        all: bool,
+    },
     /// Say which visits to make in the next 24 months
     Visits,
     /// Write a reading

@@ -9,8 +9,8 @@ use std::path::Path;
 use std::process::ExitCode;
 
 use door::{
-    CardOptions, Door, FoundForm, Gathered, ItemForm, PartForm, Refusal, ReportOptions, Request, Response,
-    ShelfView, VisitForm, WrittenView,
+    CardOptions, Door, DueView, FoundForm, Gathered, ItemForm, MissingLine, PartForm, Refusal, ReportOptions,
+    Request, Response, ShelfView, VisitForm, WrittenView,
 };
 use words::{Arg, Words};
 
@@ -27,6 +27,14 @@ pub struct Terminal<'a> {
     pub args: &'a Args,
 }
 
+/// A line of what is due: on the plan, or not for this car.
+#[derive(serde::Serialize)]
+#[serde(untagged)]
+enum Listed<'a> {
+    Due(&'a DueView),
+    Missing(&'a MissingLine),
+}
+
 /// What a command came to: said in words, or as the JSON of the answer.
 type Outcome = Result<ExitCode, Refusal>;
 
@@ -36,7 +44,7 @@ impl Terminal<'_> {
         match &self.args.command {
             Command::Demo => self.demo(),
             Command::Vehicles => self.vehicles(),
-            Command::Due => self.due(),
+            Command::Due { all } => self.due(*all),
             Command::Visits => self.visits(),
             Command::Reading { value, on, fuel, keep } => self.reading(value, on, fuel, *keep),
             Command::Fuel { unit } => self.fuel(unit.as_deref()),
@@ -119,15 +127,29 @@ impl Terminal<'_> {
         Ok(())
     }
 
-    fn due(&mut self) -> Result<(), Refusal> {
+    fn due(&mut self, all: bool) -> Result<(), Refusal> {
         let book = self.book()?;
+        let missing = if all { self.missing(&book)? } else { Vec::new() };
         let Response::Today(today) = self.door.ask(Request::Today { book })? else { return Err(strange()) };
-        self.answer(&today.due, |terminal| {
-            for line in &today.due {
-                print_line(&say::due(terminal.words, line));
+        let listed = today.due.iter().map(Listed::Due).chain(missing.iter().map(Listed::Missing));
+        let listed: Vec<_> = listed.collect();
+        self.answer(&listed, |terminal| {
+            for line in &listed {
+                match line {
+                    Listed::Due(due) => print_line(&say::due::due(terminal.words, due)),
+                    Listed::Missing(missing) => print_line(&say::due::missing(terminal.words, missing)),
+                }
             }
         });
         Ok(())
+    }
+
+    /// What is not for this car.
+    fn missing(&mut self, book: &str) -> Result<Vec<MissingLine>, Refusal> {
+        match self.door.ask(Request::Sheet { book: book.to_owned() })? {
+            Response::Sheet(sheet) => Ok(sheet.missing),
+            _ => Err(strange()),
+        }
     }
 
     fn visits(&mut self) -> Result<(), Refusal> {

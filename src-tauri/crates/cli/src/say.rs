@@ -2,13 +2,14 @@
 
 pub mod card;
 pub mod codes;
+pub mod due;
 pub mod guide;
 pub mod trouble;
 
 use door::{
-    AmountView, CountedFrom, DayReadView, DueView, FuelReadView, GetView, IntervalView, ItemView, MoneyView,
-    NumberForm, PaidView, PartLine, PlannedVisitView, Reading, ReceiptView, Refusal, SeenView, SpendView,
-    StateKey, UnitKey, UsedView, VehicleLine, WarningView,
+    AmountView, DayReadView, FuelReadView, GetView, IntervalView, ItemView, MoneyView, NumberForm, PaidView,
+    PartLine, PlannedVisitView, Reading, ReceiptView, Refusal, SpendView, UnitKey, UsedView, VehicleLine,
+    WarningView,
 };
 use words::{Arg, Words};
 
@@ -54,58 +55,6 @@ pub fn vehicle(vehicle: &VehicleLine) -> String {
     format!("{}  {}{}", vehicle.name, vehicle.make_model, last.unwrap_or_default())
 }
 
-/// One due line: state, item, when, why.
-pub fn due(words: &Words, line: &DueView) -> String {
-    let state = words.say(&format!("cli-state-{}", state_key(line.state)), &[]);
-    let when = [line.day.clone(), line.reading.map(reading)];
-    let when = when.into_iter().flatten().collect::<Vec<_>>().join(" / ");
-    format!("{state:<10} {:<42} {when:<26} {}", item(words, &line.item), why(words, line))
-}
-
-const fn state_key(state: StateKey) -> &'static str {
-    match state {
-        StateKey::Overdue => "overdue",
-        StateKey::Due => "due",
-        StateKey::Soon => "soon",
-        StateKey::Ahead => "ahead",
-        StateKey::NoRecord => "no-record",
-    }
-}
-
-fn why(words: &Words, line: &DueView) -> String {
-    let why = &line.why;
-    let source = words.say(&format!("cli-source-{}", why.source), &[("name", (&why.source_name).into())]);
-    let every = interval(words, &why.interval);
-    let rule = words.say("cli-why", &[("interval", every.into()), ("source", source.into())]);
-    let from = match &why.from {
-        Some(CountedFrom::Done { day, .. }) => words.say("cli-from-done", &[("day", day.into())]),
-        Some(CountedFrom::Other { item: other, day }) => {
-            words.say("cli-from-other", &[("item", item(words, other).into()), ("day", day.into())])
-        }
-        Some(CountedFrom::FirstUse { day }) => words.say("cli-from-first-use", &[("day", day.into())]),
-        None => words.say("cli-from-nothing", &[]),
-    };
-    let tightened =
-        why.tightened_by.iter().map(|condition| words.say(&format!("cli-tightened-{condition}"), &[]));
-    let along = why.goes_with.as_ref().map(|other| item(words, other));
-    let along = along.map(|other| words.say("cli-goes-with", &[("item", other.into())]));
-    let kind = why.kind.as_ref().map(|kind| words.say(&format!("kind-{kind}"), &[]));
-    let kind = kind.map(|kind| words.say("cli-kind", &[("kind", kind.into())]));
-    let seen = why.seen.as_ref().map(|seen| self::seen(words, seen));
-    let reasons = [Some(rule), Some(from)].into_iter().chain(tightened.map(Some)).chain([along, kind, seen]);
-    reasons.flatten().collect::<Vec<_>>().join("; ")
-}
-
-/// What was found, and what was measured.
-fn seen(words: &Words, seen: &SeenView) -> String {
-    let finding = words.say(&format!("finding-{}", seen.finding), &[]);
-    let found = words.say("cli-seen", &[("finding", finding.into()), ("day", (&seen.day).into())]);
-    match &seen.value {
-        Some(value) => format!("{found}, {} {}", value.value, value.unit),
-        None => found,
-    }
-}
-
 /// A visit that the plan proposes: day, items, cost, and whether that is an estimate.
 pub fn visit(words: &Words, visit: &PlannedVisitView) -> String {
     let items: Vec<_> = visit.items.iter().map(|one| item(words, &one.item)).collect();
@@ -129,8 +78,11 @@ pub fn spend(words: &Words, spend: &SpendView) -> String {
     [words.say("cli-spend", &range)].into_iter().chain(counted).collect::<Vec<_>>().join(" ")
 }
 
-fn interval(words: &Words, interval: &IntervalView) -> String {
-    let months = interval.months.as_ref().map(|months| words.say("cli-months", &[("months", months.into())]));
+pub(crate) fn interval(words: &Words, interval: &IntervalView) -> String {
+    let months = interval.months.as_ref().map(|months| match months.as_str() {
+        "1" => words.say("cli-month", &[]),
+        months => words.say("cli-months", &[("months", months.into())]),
+    });
     let parts = [interval.distance.map(reading), months];
     parts.into_iter().flatten().collect::<Vec<_>>().join(" / ")
 }

@@ -7,13 +7,14 @@ use std::sync::Arc;
 use book::content::{
     BoughtContent, Content, ContentKind, PartContent, PartNoteContent, VehicleContent, VisitContent,
 };
-use book::{DoneRow, ReadingRow};
+use book::{DoneRow, HandoverRow, ReadingRow};
 use rules::fuel::FuelKind;
 use rules::running::{Instrument, Pace, Reading, Track, Travelled};
-use rules::upkeep::{Done, DueLine, Facts, Found, ItemRef, Plan, PlanChange, due};
+use rules::upkeep::{Done, DueLine, Facts, Found, HandedOn, ItemRef, Plan, PlanChange, due, handed_on};
 use rules::vehicle::Vehicle;
-use units::{BookId, Day, Distance, DistanceUnit, SubjectId};
+use units::{BookId, Day, Distance, DistanceUnit, SubjectId, WriterKey};
 
+use crate::clock::day_of;
 use crate::{Door, Refusal};
 
 /// A vehicle with everything that is worked out from its book.
@@ -35,10 +36,22 @@ pub(crate) struct Car {
     pub pace: Pace,
     /// The day on which this device handed the book over, since when it is read-only here.
     pub handed_over: Option<Day>,
+    /// What an earlier owner had switched off and nobody has settled since: it counts again.
+    pub left_off: Vec<LeftOff>,
     /// The track without what was mistyped: what is due is counted on this one.
     believed: Track,
     done_facts: Vec<Done>,
     found: Vec<Found>,
+}
+
+/// Something that an earlier owner had switched off.
+pub(crate) struct LeftOff {
+    pub item: ItemRef,
+    /// By whom, and when.
+    pub writer: WriterKey,
+    pub day: Day,
+    /// The day that the last handover names.
+    pub handed_over: Day,
 }
 
 /// What was bought, and its line.
@@ -107,12 +120,16 @@ impl Door {
         let track = Track::new(&vehicle, &facts, &instruments);
         let pace = Pace::new(&vehicle, &track);
         let believed = track.believed();
-        let plan = Plan::new(self.catalogue, &vehicle, &self.plan_changes(book)?);
+        let handovers = self.shelf.handovers(book)?;
+        let last_handover = handovers.iter().rfind(|row| row.struck.is_none());
+        let (changes, left_off) = self.plan_changes(book, last_handover)?;
+        let plan = Plan::new(self.catalogue, &vehicle, &changes);
         let done = self.shelf.done(book)?;
         let visits = self.visits(book)?;
         let bought = self.bought(book)?;
         let part_notes = self.part_notes(book)?;
-        let handed_over = self.shelf.handed_over(book)?.map(|row| row.content.day);
+        let own = self.shelf.writer().key();
+        let handed_over = last_handover.filter(|row| row.writer == own).map(|row| row.content.day);
         let by_line: BTreeMap<SubjectId, &Visit> =
             visits.iter().map(|visit| (visit.subject, visit)).collect();
         let done_facts = done.iter().map(|row| done_at(row, &by_line, &track)).collect();
@@ -131,6 +148,7 @@ impl Door {
             track,
             pace,
             handed_over,
+            left_off,
             believed,
             done_facts,
             found,
@@ -166,13 +184,29 @@ impl Door {
         Ok(notes.collect())
     }
 
-    fn plan_changes(&self, book: BookId) -> Result<Vec<PlanChange>, Refusal> {
+    /// The changes of the plan that hold after the last handover, and what an earlier owner had switched off.
+    fn plan_changes(
+        &self,
+        book: BookId,
+        handover: Option<&HandoverRow>,
+    ) -> Result<(Vec<PlanChange>, Vec<LeftOff>), Refusal> {
         let lines = self.shelf.lines_of(book, ContentKind::Plan)?;
-        let changes = lines.into_iter().filter_map(|line| match line.content {
-            Content::Plan(plan) => Some(plan.0),
+        let changes = lines.iter().filter_map(|line| match &line.content {
+            Content::Plan(plan) => Some(plan.0.clone()),
             _ => None,
         });
-        Ok(changes.collect())
+        let changes: Vec<PlanChange> = changes.collect();
+        let Some(handover) = handover else { return Ok((changes, Vec::new())) };
+        let at = (handover.written, handover.writer);
+        let before = lines.partition_point(|line| (line.written, line.writer) <= at);
+        let HandedOn { holding, switched_off } = handed_on(&changes, before);
+        let left_off = switched_off.into_iter().map(|at| LeftOff {
+            item: changes[at].item.clone(),
+            writer: lines[at].writer,
+            day: day_of(lines[at].written),
+            handed_over: handover.content.day,
+        });
+        Ok((holding, left_off.collect()))
     }
 
     fn visits(&self, book: BookId) -> Result<Vec<Visit>, Refusal> {

@@ -372,6 +372,13 @@ pub enum Request {
         /// What holds for it from now on.
         change: PlanForm,
     },
+    /// The car has what this item is for after all: what it was said to lack for it is there.
+    HasAfterAll {
+        /// The vehicle's book.
+        book: String,
+        /// An item that is not for this car.
+        item: ItemForm,
+    },
     /// Sets or clears the address of the page on which a scanned card opens.
     SetViewerAddress {
         /// An `https:` address without `#`; nothing clears it.

@@ -248,6 +248,10 @@ pub enum PlanForm {
         /// The first one, where it differs.
         #[ts(optional)]
         first: Option<IntervalForm>,
+        /// What ignoring an item of the owner's own costs: `comfort`, `economy`, `repair`, `breakdown`, `engine` or
+        /// `safety`. Left out, it stays what it was, at first a repair; of a catalogue item the catalogue says it.
+        #[ts(optional)]
+        stakes: Option<String>,
     },
     /// Not on this car, or not wanted.
     Off,

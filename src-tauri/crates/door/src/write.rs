@@ -9,6 +9,7 @@ use book::content::{
 use book::{Change, Stamp, Written};
 use rules::guides::Guides;
 use rules::running::{OdometerStatus, Plausibility, Reading, Track};
+use rules::upkeep::{Missing, Setting};
 use units::{BookId, Day, Distance, SubjectId};
 
 use crate::car::Car;
@@ -57,6 +58,7 @@ impl Door {
             }
             Request::ThrowAway { book, paper, why } => self.throw_away(book.parse()?, paper.parse()?, &why),
             Request::ChangePlan { book, item, change } => self.change_plan(&book, &item, &change),
+            Request::HasAfterAll { book, item } => self.has_after_all(&book, &item),
             Request::SetViewerAddress { address } => self.set_viewer_address(address.as_deref()),
             Request::Demo => self.demo(),
             screen => Err(Refusal::new("request").with("reason", format!("{screen:?}"))),
@@ -248,8 +250,28 @@ impl Door {
         form: &PlanForm,
     ) -> Result<WrittenView, Refusal> {
         let car = self.car(book)?;
-        let change = forms::plan(item, form, self.catalogue, self.clock.today())?;
+        let today = self.clock.today();
+        let change = forms::plan(item, form, self.catalogue, today)?;
+        let is_day = matches!(change.setting, Setting::Pinned(Some(_)));
+        if is_day && !car.due(today).iter().any(|line| line.item == change.item && line.is_visited()) {
+            return Err(Refusal::new("item-not-planned").at("item"));
+        }
         self.write(car.book, Change::Begin(Content::Plan(PlanContent(change))))
+    }
+
+    /// Says of everything that an item is for, and the car was said to lack, that it has it.
+    fn has_after_all(&mut self, book: &str, item: &crate::ItemForm) -> Result<WrittenView, Refusal> {
+        let car = self.car(book)?;
+        let item = forms::item(item, self.catalogue).map_err(|refusal| refusal.at("item"))?;
+        let equipment = car.vehicle.equipment;
+        let missing = self.catalogue.row(&item).and_then(|row| row.missing(car.vehicle.engine, equipment));
+        let lacks = match missing {
+            None => return Err(Refusal::new("item-not-missing").at("item")),
+            Some(Missing::Engine) => return Err(Refusal::new("item-other-engine").at("item")),
+            Some(Missing::Fittings(fittings)) => fittings,
+        };
+        let equipment = lacks.into_iter().fold(equipment, |has, fitting| has.with(fitting, Some(true)));
+        self.write(car.book, Change::ChangeVehicle(VehicleContent { equipment, ..car.content.clone() }))
     }
 }
 
@@ -271,7 +293,8 @@ fn written_in(request: &Request) -> Option<&str> {
         | Request::NotePart { book, .. }
         | Request::TiePaper { book, .. }
         | Request::ThrowAway { book, .. }
-        | Request::ChangePlan { book, .. } => Some(book),
+        | Request::ChangePlan { book, .. }
+        | Request::HasAfterAll { book, .. } => Some(book),
         _ => None,
     }
 }

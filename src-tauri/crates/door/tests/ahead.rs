@@ -235,7 +235,7 @@ fn what_papers_say_is_planned_once_the_owner_gave_its_interval() {
     let mut case = case();
     assert!(case.due(INSPECTION).is_none());
     let then = IntervalForm { months: "24".to_owned(), ..IntervalForm::default() };
-    case.settle(INSPECTION, PlanForm::Handbook { then, first: None }).unwrap();
+    case.settle(INSPECTION, PlanForm::Handbook { then, first: None, stakes: None }).unwrap();
     assert_eq!(case.due(INSPECTION).unwrap().day.as_deref(), Some(TODAY));
 }
 

@@ -277,7 +277,7 @@ fn the_plan() {
         ("interval-months", every("", "0.3")),
     ];
     for (code, then) in cases {
-        let change = PlanForm::Handbook { then, first: None };
+        let change = PlanForm::Handbook { then, first: None, stakes: None };
         let (book, item) = (shelf.book.clone(), ItemForm::Catalogue(1));
         shelf.refused(code, Request::ChangePlan { book, item, change });
     }

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest';
 import type { PlanLine } from '../../door/types';
-import { fittedParts, handbookForm, planChange, planParts, planText } from './lib';
+import { fittedParts, handbookForm, leftOffText, missingText, planChange, planParts, planText } from './lib';
 
 const line: PlanLine = {
   item: { of: 'catalogue', number: 1, key: 'engine-oil' },
@@ -15,6 +15,8 @@ const line: PlanLine = {
   source: 'common-practice',
   source_name: '',
   off: false,
+  left_off: null,
+  stakes: 'engine',
 };
 
 describe('handbookForm', () => {
@@ -32,6 +34,14 @@ describe('handbookForm', () => {
     expect(planChange(handbookForm('km', line))).toHaveProperty('first');
     expect(planChange({ ...handbookForm('km', line), differs: false })).not.toHaveProperty('first');
   });
+
+  it('says what neglect costs of an own item alone', () => {
+    expect(planChange(handbookForm('km', line))).not.toHaveProperty('stakes');
+    const own = { ...line, item: { of: 'own' as const, name: 'Roof rack' }, stakes: 'safety' };
+    expect(planChange(handbookForm('km', own))).toHaveProperty('stakes', 'safety');
+    expect(planText(own, 'km')).toMatch(/Left undone it can cost: someone’s safety\.$/);
+    expect(planText(line, 'km')).not.toContain('undone');
+  });
 });
 
 it('starts empty where no interval is set', () => {
@@ -47,10 +57,21 @@ it('says what tightened it, what it follows, or that it waits', () => {
 
 it('lays the plan out by name, and finds in it without regard to case', () => {
   const own = (name: string, rest: Partial<PlanLine> = {}): PlanLine => ({ ...line, item: { of: 'own', name }, ...rest });
-  const plan = [own('Tyres'), own('Battery'), own('Road tax', { interval: null }), own('Axle oil', { off: true })];
+  const left_off = { day: '2026-01-02', by: '1a2b 3c4d', handed_over: '2026-03-04' };
+  const plan = [own('Tyres'), own('Battery'), own('Road tax', { interval: null }), own('Axle oil', { off: true }), own('Wipers', { left_off })];
   const named = (words: string) => Object.values(planParts(plan, words)).map((lines: PlanLine[]) => lines.map(({ item }) => (item.of === 'own' ? item.name : '')));
-  expect(named('')).toEqual([['Road tax'], ['Battery', 'Tyres'], ['Axle oil']]);
-  expect(named(' tyr')).toEqual([[], ['Tyres'], []]);
+  expect(named('')).toEqual([['Road tax'], ['Wipers'], ['Battery', 'Tyres'], ['Axle oil']]);
+  expect(named(' tyr')).toEqual([[], [], ['Tyres'], []]);
+});
+
+it('says who had switched it off, and why a car does not need it', () => {
+  const left_off = { day: '2026-01-02', by: '1a2b 3c4d', handed_over: '2026-03-04' };
+  const text = leftOffText({ ...line, left_off }).replaceAll('\u00a0', ' ');
+  expect(text).toBe('Switched off on 2 Jan 2026 by the owner with the key 1a2b 3c4d, who handed the book over on 4 Mar 2026.');
+  expect(leftOffText(line)).toBe('');
+  const missing = { item: line.item, state: 'not-for-this-car' as const };
+  expect(missingText({ ...missing, lacks: [] })).toBe('No car with this engine has it.');
+  expect(missingText({ ...missing, lacks: ['timing-belt'] })).toBe('It does not have: Timing belt.');
 });
 
 it('tells what the car has, lacks and may have', () => {

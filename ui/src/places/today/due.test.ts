@@ -159,7 +159,7 @@ describe('the lists', () => {
 
   const visit = (pinned: boolean, next: boolean): PlannedVisitView => {
     const items = [{ item: due.item, due: '2026-11-03', pinned, next, guide: null }];
-    return { day: '2026-12-12', site: 'home', next: true, items, shares: [], minutes: 30, cost: null, unpriced: 1 };
+    return { day: '2026-12-12', site: 'home', next: true, items, shares: [], minutes: 30, cost: null, unpriced: 1, estimated: 0 };
   };
 
   it('hold what nobody recorded as ahead once a day was chosen for it', () => {

@@ -7,7 +7,7 @@ import { stopSentence, stopWords } from './stops';
 
 const today = '2026-11-25';
 const own = (name: string): ItemView => ({ of: 'own', name });
-const visit: PlannedVisitView = { day: '2026-12-12', site: 'home', next: true, items: [], shares: [], minutes: 30, cost: null, unpriced: 0 };
+const visit: PlannedVisitView = { day: '2026-12-12', site: 'home', next: true, items: [], shares: [], minutes: 30, cost: null, unpriced: 0, estimated: 0 };
 const stop: Stop = {
   x: 3,
   y: 0,

@@ -1,6 +1,6 @@
 //! A change of the plan.
 
-use rules::upkeep::{Interval, Pin, PlanChange, PrintedDistance, Schedule, Setting};
+use rules::upkeep::{Interval, Pin, PlanChange, PrintedDistance, Schedule, Setting, Stakes};
 use units::HalfMonths;
 use units::cbor::{Cbor, CborError, CborValue, MapReader, MapWriter};
 
@@ -11,7 +11,8 @@ use super::visit::{item_from_cbor, item_to_cbor};
 pub struct PlanContent(pub PlanChange);
 
 /// What key 2 holds: 0 as the catalogue has it, 1 the interval under key 3, 2 not counted, 3 next on the day
-/// under key 5, chosen on the day under key 6, or on no chosen day where they are left out.
+/// under key 5, chosen on the day under key 6, or on no chosen day where they are left out. Key 7 says of an
+/// interval what ignoring the item costs, from 0 for comfort to 5 for safety; left out, the owner did not say.
 const CATALOGUE: u8 = 0;
 const INTERVAL: u8 = 1;
 const OFF: u8 = 2;
@@ -19,11 +20,12 @@ const PINNED: u8 = 3;
 
 impl Cbor for PlanContent {
     fn to_cbor(&self) -> CborValue {
-        let (number, schedule, pin) = match self.0.setting {
-            Setting::Catalogue => (CATALOGUE, None, None),
-            Setting::Interval(schedule) => (INTERVAL, Some(schedule), None),
-            Setting::Off => (OFF, None, None),
-            Setting::Pinned(pin) => (PINNED, None, pin),
+        let (number, schedule, stakes, pin) = match self.0.setting {
+            Setting::Catalogue => (CATALOGUE, None, None, None),
+            Setting::Interval(schedule) => (INTERVAL, Some(schedule), None, None),
+            Setting::Own(schedule, stakes) => (INTERVAL, Some(schedule), Some(stakes.number()), None),
+            Setting::Off => (OFF, None, None, None),
+            Setting::Pinned(pin) => (PINNED, None, None, pin),
         };
         let every = schedule.map(|schedule| interval_to_cbor(schedule.every));
         let first = schedule.and_then(|schedule| schedule.first).map(interval_to_cbor);
@@ -34,6 +36,7 @@ impl Cbor for PlanContent {
             .put_some(4, first.as_ref())
             .put_some(5, pin.map(|pin| pin.day).as_ref())
             .put_some(6, pin.map(|pin| pin.set).as_ref())
+            .put_some(7, stakes.as_ref())
             .finish()
     }
 
@@ -46,7 +49,12 @@ impl Cbor for PlanContent {
             CATALOGUE => Setting::Catalogue,
             INTERVAL => {
                 let every = interval(3)?.ok_or(CborError::Missing(3))?;
-                Setting::Interval(Schedule { first: interval(4)?, every })
+                let schedule = Schedule { first: interval(4)?, every };
+                // A number that this version does not know says no more than one that was left out.
+                match map.get::<u8>(7)?.and_then(Stakes::from_number) {
+                    Some(stakes) => Setting::Own(schedule, stakes),
+                    None => Setting::Interval(schedule),
+                }
             }
             OFF => Setting::Off,
             PINNED => {
@@ -77,4 +85,44 @@ fn interval_from_cbor(value: &CborValue) -> Result<Interval, CborError> {
     };
     let time = map.get::<u32>(3)?.map(u16::try_from).transpose().map_err(|_| CborError::Wrong(3))?;
     Interval::new(distance, time.map(HalfMonths)).map_err(|_| CborError::Type)
+}
+
+#[cfg(test)]
+mod tests {
+    #![allow(clippy::unwrap_used)]
+
+    use rules::upkeep::{ItemRef, OwnName};
+    use units::cbor;
+
+    use super::*;
+
+    fn own(setting: Setting) -> PlanContent {
+        PlanContent(PlanChange { item: ItemRef::Own(OwnName::parse("Roof rack, bolts").unwrap()), setting })
+    }
+
+    fn yearly() -> Schedule {
+        Schedule::every(Interval::new(None, Some(HalfMonths::months(12))).unwrap())
+    }
+
+    #[test]
+    fn what_neglect_costs_is_kept_where_the_owner_said_it() {
+        for stakes in Stakes::ALL {
+            let said = own(Setting::Own(yearly(), stakes));
+            assert_eq!(PlanContent::from_cbor(&said.to_cbor()).unwrap(), said);
+        }
+    }
+
+    /// RFC 8949: a map of three pairs, the item `[1, text]` or the like under 1, 1 under 2, and under 3 a map that has
+    /// 24 half months under 3; with the stakes a fourth pair, 7 and the number.
+    #[test]
+    fn an_interval_without_it_has_the_bytes_that_it_always_had() {
+        let (plain, said) = (own(Setting::Interval(yearly())), own(Setting::Own(yearly(), Stakes::Safety)));
+        let (plain, said) = (cbor::encode(&plain.to_cbor()), cbor::encode(&said.to_cbor()));
+        assert_eq!(plain[0], 0xa3);
+        assert!(plain.ends_with(&[0x02, 0x01, 0x03, 0xa1, 0x03, 0x18, 0x18]), "{plain:02x?}");
+        assert_eq!(said, [&[0xa4], &plain[1..], &[0x07, 0x05]].concat());
+        let newer = [&[0xa4], &plain[1..], &[0x07, 0x09]].concat();
+        let read = PlanContent::from_cbor(&cbor::decode(&newer).unwrap()).unwrap();
+        assert_eq!(read, own(Setting::Interval(yearly())), "a number of a newer version");
+    }
 }

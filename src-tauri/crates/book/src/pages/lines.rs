@@ -3,7 +3,7 @@
 use rules::upkeep::ItemRef;
 use rusqlite::{Connection, OptionalExtension, Row, params};
 use units::cbor;
-use units::{BookId, Day, Hash, SubjectId};
+use units::{BookId, Day, Hash, SubjectId, WriterKey};
 
 use crate::content::{Content, ContentKind, VehicleContent};
 use crate::entry::{Body, Entry, Millis};
@@ -20,6 +20,8 @@ pub struct LineRow {
     pub content: Content,
     /// When it was first written.
     pub written: Millis,
+    /// By whom.
+    pub writer: WriterKey,
     /// How often it has been amended.
     pub amended: u32,
     /// Why it was struck out; may be empty.
@@ -174,6 +176,7 @@ struct Raw {
     written: Millis,
     amended: u32,
     struck: Option<String>,
+    writer: WriterKey,
 }
 
 impl Raw {
@@ -186,6 +189,7 @@ impl Raw {
             written: row.get(4)?,
             amended: row.get(5)?,
             struck: row.get(6)?,
+            writer: WriterKey(row.get(7)?),
         })
     }
 
@@ -196,6 +200,7 @@ impl Raw {
             day: Day::from_epoch(self.day).map_err(|_| cbor::CborError::Type)?,
             content: Content::from_cbor(kind, &cbor::decode_kept(&self.content)?)?,
             written: self.written,
+            writer: self.writer,
             amended: self.amended,
             struck: self.struck,
         })

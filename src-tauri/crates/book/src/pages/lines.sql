@@ -1,4 +1,4 @@
-SELECT subject, kind, day, content, written, amended, struck
+SELECT subject, kind, day, content, written, amended, struck, writer
 FROM line
 WHERE book = ?1
   AND (?2 IS NULL OR day >= ?2)

@@ -52,5 +52,5 @@ fn handbook(distance: &str, months: &str) -> PlanForm {
     let unit = if distance.is_empty() { "" } else { "mi" };
     let then =
         IntervalForm { distance: distance.to_owned(), unit: unit.to_owned(), months: months.to_owned() };
-    PlanForm::Handbook { then, first: None }
+    PlanForm::Handbook { then, first: None, stakes: None }
 }

@@ -1,7 +1,7 @@
 //! Items and intervals as typed.
 
 use rules::upkeep::{
-    Catalogue, Interval, ItemRef, OwnName, Pin, PlanChange, PrintedDistance, Schedule, Setting,
+    Catalogue, Interval, ItemRef, OwnName, Pin, PlanChange, PrintedDistance, Schedule, Setting, Stakes,
 };
 use units::{Day, HalfMonths};
 
@@ -35,16 +35,30 @@ pub(crate) fn plan(
             let day = day_ahead(day, today, "change.day")?;
             Setting::Pinned(Some(Pin { day, set: today }))
         }
-        PlanForm::Handbook { then, first } => Setting::Interval(Schedule {
-            every: interval(then).map_err(|refusal| refusal.within("change.then"))?,
-            first: first
-                .as_ref()
-                .map(interval)
-                .transpose()
-                .map_err(|refusal| refusal.within("change.first"))?,
-        }),
+        PlanForm::Handbook { then, first, stakes } => {
+            let schedule = schedule(then, first.as_ref())?;
+            match stakes {
+                Some(key) => Setting::Own(schedule, self::stakes(key, &item)?),
+                None => Setting::Interval(schedule),
+            }
+        }
     };
     Ok(PlanChange { item, setting })
+}
+
+fn schedule(then: &IntervalForm, first: Option<&IntervalForm>) -> Result<Schedule, Refusal> {
+    let first = first.map(interval).transpose();
+    Ok(Schedule {
+        every: interval(then).map_err(|refusal| refusal.within("change.then"))?,
+        first: first.map_err(|refusal| refusal.within("change.first"))?,
+    })
+}
+
+/// What ignoring an item of the owner's own costs; of a catalogue item the catalogue says it.
+fn stakes(key: &str, item: &ItemRef) -> Result<Stakes, Refusal> {
+    let own = Stakes::from_key(key).filter(|_| matches!(item, ItemRef::Own(_)));
+    let known = || Stakes::ALL.map(Stakes::key).join(", ");
+    own.ok_or_else(|| Refusal::new("stakes").with("known", known()).at("change.stakes"))
 }
 
 fn interval(form: &IntervalForm) -> Result<Interval, Refusal> {

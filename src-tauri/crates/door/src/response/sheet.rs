@@ -21,6 +21,8 @@ pub struct SheetView {
     pub fitted: Vec<FittedLine>,
     /// The plan.
     pub plan: Vec<PlanLine>,
+    /// What the catalogue has that this car does not need.
+    pub missing: Vec<MissingLine>,
     /// The instruments that were replaced.
     pub instruments: Vec<InstrumentLine>,
     /// The numbers of this car that its guides ask for.
@@ -50,6 +52,40 @@ pub struct PlanLine {
     pub source_name: String,
     /// The owner switched it off.
     pub off: bool,
+    /// An earlier owner had switched it off, and nobody has settled it since: it counts again.
+    pub left_off: Option<LeftOffView>,
+    /// What ignoring it costs, as a key: `comfort`, `economy`, `repair`, `breakdown`, `engine` or `safety`.
+    pub stakes: String,
+}
+
+/// Who had switched an item off, before the book was handed over.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct LeftOffView {
+    /// The day on which he did.
+    pub day: String,
+    /// The fingerprint of the key of his device.
+    pub by: String,
+    /// The day of the handover.
+    pub handed_over: String,
+}
+
+/// An item of the catalogue that this car does not need.
+#[derive(Debug, Clone, Serialize, Deserialize, TS)]
+pub struct MissingLine {
+    /// The item.
+    pub item: ItemView,
+    /// How it stands.
+    pub state: MissingKey,
+    /// The keys of what the car lacks; empty where engines of its kind have no such thing.
+    pub lacks: Vec<String>,
+}
+
+/// How an item stands that a car does not need.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "kebab-case")]
+pub enum MissingKey {
+    /// The car has no such thing.
+    NotForThisCar,
 }
 
 /// Something that cars have or lack.

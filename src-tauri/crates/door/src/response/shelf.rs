@@ -18,6 +18,10 @@ pub struct ShelfView {
     pub fingerprint: String,
     /// The engines that the sheet offers, as keys.
     pub engines: Vec<String>,
+    /// The longest name of an item of the owner's own, in characters.
+    pub longest_own_name: usize,
+    /// The keys of what ignoring an item can cost, the least first.
+    pub stakes: Vec<String>,
     /// All items of the catalogue.
     pub catalogue: Vec<CatalogueLine>,
 }

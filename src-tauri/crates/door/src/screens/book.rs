@@ -220,7 +220,7 @@ impl Show<'_> {
         let (to, schedule, day) = match plan.0.setting {
             Setting::Catalogue => ("catalogue", None, None),
             Setting::Off => ("off", None, None),
-            Setting::Interval(schedule) => ("handbook", Some(schedule), None),
+            Setting::Interval(schedule) | Setting::Own(schedule, _) => ("handbook", Some(schedule), None),
             Setting::Pinned(Some(pin)) => ("day", None, Some(pin.day)),
             Setting::Pinned(None) => ("any-day", None, None),
         };

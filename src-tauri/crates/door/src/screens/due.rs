@@ -8,11 +8,12 @@ use rules::upkeep::{
 
 use units::{Day, Distance};
 
+use super::places::fingerprint;
 use super::show::{bare_item, item_view, part_view, reading_of, unit_key};
 use crate::car::{Car, Visit};
 use crate::{
-    CountedFrom, DueView, FirstKey, IntervalView, MeasuredView, PhaseKey, PlanLine, Reading, SeenView,
-    SpanView, StateKey, WhyView,
+    CountedFrom, DueView, FirstKey, IntervalView, LeftOffView, MeasuredView, PhaseKey, PlanLine, Reading,
+    SeenView, SpanView, StateKey, WhyView,
 };
 
 /// One line of what is due.
@@ -50,14 +51,7 @@ pub(crate) const fn state_key(state: State) -> StateKey {
 }
 
 pub(crate) const fn weight(stakes: Stakes) -> u8 {
-    match stakes {
-        Stakes::Comfort => 1,
-        Stakes::Economy => 2,
-        Stakes::Repair => 3,
-        Stakes::Breakdown => 4,
-        Stakes::Engine => 5,
-        Stakes::Safety => 6,
-    }
+    stakes.number() + 1
 }
 
 fn why_view(line: &DueLine, car: &Car, catalogue: &Catalogue) -> WhyView {
@@ -183,7 +177,8 @@ pub(crate) fn last_parts(item: &ItemRef, car: &Car, catalogue: &Catalogue) -> Ve
 }
 
 /// An item of the plan in a list.
-pub(crate) fn plan_line(planned: &PlannedItem<'_>, catalogue: &Catalogue, today: Day) -> PlanLine {
+pub(crate) fn plan_line(planned: &PlannedItem<'_>, car: &Car, catalogue: &Catalogue, today: Day) -> PlanLine {
+    let left_off = car.left_off.iter().find(|left| left.item == planned.item);
     let (source, source_name) = authority_keys(&planned.authority);
     let (interval, first, after) = match &planned.timing {
         Timing::Every(schedule) => (Some(schedule.every), schedule.first, &[][..]),
@@ -201,5 +196,11 @@ pub(crate) fn plan_line(planned: &PlannedItem<'_>, catalogue: &Catalogue, today:
         source,
         source_name,
         off: planned.standing == upkeep::Standing::Off,
+        left_off: left_off.map(|left| LeftOffView {
+            day: left.day.to_string(),
+            by: fingerprint(left.writer),
+            handed_over: left.handed_over.to_string(),
+        }),
+        stakes: planned.stakes.key().to_owned(),
     }
 }

@@ -1,7 +1,7 @@
 //! Today, Counter and Bay, and what stands on the shelf.
 
 use rules::running::Point;
-use rules::upkeep::{Catalogue, DueLine, Item, ItemRef, State};
+use rules::upkeep::{Catalogue, DueLine, Item, ItemRef, OwnName, Stakes, State};
 use rules::vehicle::EngineKind;
 use units::{BookId, Money, WriterKey};
 
@@ -36,6 +36,8 @@ impl Door {
             viewer_address: self.viewer_address()?.map(|address| address.to_string()),
             fingerprint: fingerprint(self.shelf.writer().key()),
             engines: EngineKind::ALL.map(|engine| engine_key(engine).to_owned()).to_vec(),
+            longest_own_name: OwnName::LONGEST,
+            stakes: Stakes::ALL.map(|stakes| stakes.key().to_owned()).to_vec(),
             catalogue: catalogue.map(catalogue_line).collect(),
         })
     }

@@ -2,16 +2,16 @@
 
 use std::collections::BTreeSet;
 
-use rules::upkeep::{Catalogue, Standing, Tightener};
+use rules::upkeep::{Catalogue, Missing, Standing, Tightener};
 use rules::vehicle::{CheckDigit, Fitting, Vin};
 
 use super::book::{driven_form, vehicle_form};
 use super::due::plan_line;
 use super::guides::car_values;
 use super::places::vehicle_line;
-use super::show::reading_of;
+use super::show::{item_view, reading_of};
 use crate::car::Car;
-use crate::{Door, FittedLine, InstrumentLine, Refusal, SheetView, VinView};
+use crate::{Door, FittedLine, InstrumentLine, MissingKey, MissingLine, Refusal, SheetView, VinView};
 
 impl Door {
     pub(crate) fn sheet_view(&self, book: &str) -> Result<SheetView, Refusal> {
@@ -29,7 +29,10 @@ impl Door {
             vin: car.content.vin.map(read_vin),
             driven: driven_form(car.content.conditions),
             fitted: fitted(&car, self.catalogue),
-            plan: on_this_car.map(|planned| plan_line(planned, self.catalogue, self.clock.today())).collect(),
+            plan: on_this_car
+                .map(|planned| plan_line(planned, &car, self.catalogue, self.clock.today()))
+                .collect(),
+            missing: missing(&car, self.catalogue),
             instruments: instruments.collect(),
             values: car_values(&car, self.catalogue)?,
         })
@@ -50,6 +53,23 @@ fn fitted(car: &Car, catalogue: &Catalogue) -> Vec<FittedLine> {
     let open = |fitting: &Fitting| equipment.has(*fitting) == equipment.said(*fitting);
     let line = |fitting: Fitting| FittedLine { key: fitting.key().to_owned(), has: equipment.said(fitting) };
     asked.into_iter().filter(open).map(line).collect()
+}
+
+/// What the catalogue has that this car does not need.
+fn missing(car: &Car, catalogue: &Catalogue) -> Vec<MissingLine> {
+    let standing = car.plan.items().iter().filter(|planned| planned.standing == Standing::NotForThisCar);
+    let lines = standing.filter_map(|planned| {
+        let lacks = match planned.row?.missing(car.vehicle.engine, car.vehicle.equipment)? {
+            Missing::Engine => Vec::new(),
+            Missing::Fittings(fittings) => fittings,
+        };
+        Some(MissingLine {
+            item: item_view(&planned.item, catalogue),
+            state: MissingKey::NotForThisCar,
+            lacks: lacks.into_iter().map(|fitting| fitting.key().to_owned()).collect(),
+        })
+    });
+    lines.collect()
 }
 
 /// What a vehicle identification number says.

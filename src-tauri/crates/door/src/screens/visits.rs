@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use rules::costs::Prices;
 use rules::upkeep::{
     ASSUMED, Access, Catalogue, DueLine, ItemRef, Job, PlannedVisit, Site, Spend, USUAL, VisitPlan,
-    cost_of_moving, jobs, plan_visits, spend, usual_price,
+    cost_of_doing_on, jobs, plan_visits, spend, usual_price,
 };
 use units::{Day, Money};
 
@@ -133,18 +133,23 @@ impl<'a> Ahead<'a> {
 
     /// What it would add to have an item done on this day; `None` when the item is not planned.
     fn moved(&self, item: &ItemRef, to: Day) -> Option<MovedView> {
-        let at = self.jobs.iter().position(|job| job.item == *item && job.turn == 0)?;
+        let line = self.lines.iter().find(|line| line.item == *item && line.is_visited())?;
+        let facts = self.car.facts(self.today);
+        let (cost, due) = cost_of_doing_on(&facts, line, &self.jobs, to, |item| self.last_price(item));
         // What lateness weighs is no money that anyone pays, so that only the rest is told as such.
-        let cost = cost_of_moving(&self.jobs, &ASSUMED, self.today, at, to);
         let extra = (cost.total() - cost.late).max(0);
         Some(MovedView {
             item: item_view(item, self.catalogue),
             day: to.to_string(),
             percent: extra.saturating_mul(100) / i64::from(USUAL),
             extra: self.in_money(extra),
-            late: to > self.jobs[at].due.max(self.today),
-            weight: weight(self.jobs[at].stakes),
+            late: to > due.max(self.today),
+            weight: weight(line.stakes),
         })
+    }
+
+    fn last_price(&self, item: &ItemRef) -> Option<i64> {
+        self.prices.of(item).map(|price| price.last)
     }
 
     /// What a share of a usual job is in money, where prices are known.

@@ -6,8 +6,8 @@ use units::{Day, Distance, HalfMonths};
 
 use super::visits::HORIZON_MONTHS;
 use super::{
-    CountedFrom, DueLine, Effect, Facts, Interval, Item, ItemRef, Job, Phase, Pin, PlannedItem, Site, State,
-    Timing,
+    ASSUMED, CountedFrom, DueLine, Effect, Facts, Interval, Item, ItemRef, Job, Phase, Pin, PlannedItem,
+    Site, State, Timing, VisitCost, cost_of_moving, plan_visits,
 };
 use crate::costs::Price;
 use crate::running::{DaySpan, Travelled};
@@ -39,33 +39,64 @@ pub struct Spend {
 pub fn jobs(facts: &Facts<'_>, lines: &[DueLine], price: impl Fn(&ItemRef) -> Option<i64>) -> Vec<Job> {
     let end = facts.today.plus(HalfMonths::months(HORIZON_MONTHS));
     let mut jobs = Vec::new();
-    for line in lines.iter().filter(|line| !line.round) {
-        let planned = facts.plan.item(&line.item);
-        let row = planned.and_then(|planned| planned.row);
-        let pin = planned.and_then(|planned| pin(planned, line, facts.today));
+    for line in lines.iter().filter(|line| line.is_visited()) {
+        let pin = facts.plan.item(&line.item).and_then(|planned| pin(planned, line, facts.today));
         let Some(due) = line.due.map(|due| due.likely).or(pin) else {
             continue;
         };
-        let job = |turn: u32, due, life| Job {
-            item: line.item.clone(),
-            turn,
-            due,
-            stakes: line.stakes,
-            site: row.map_or(Site::Home, Item::site),
-            access: row.and_then(|row| row.access),
-            price: price(&line.item),
-            life,
-            most_early: row.and_then(|row| row.most_early),
-            pinned: pin.filter(|_| turn == 0),
-        };
-        if pin.unwrap_or(due) <= end {
-            jobs.push(job(0, due, first_life(facts, line)));
-        }
+        let next = next_job(facts, line, pin, &price);
         let later = (1..).zip(turns(facts, line, pin.unwrap_or(due)).skip(1));
         let later = later.take_while(|&(_, due)| due <= end);
-        jobs.extend(later.map(|(turn, due)| job(turn, due, life(facts, line))));
+        let life = life(facts, line);
+        let later = later.map(|(turn, due)| Job { turn, due, life, pinned: None, ..next.clone() });
+        let later: Vec<Job> = later.collect();
+        jobs.extend((pin.unwrap_or(due) <= end).then_some(next));
+        jobs.extend(later);
     }
     jobs
+}
+
+/// The next time of an item, on the day that the owner chose for it or on its own. What was never recorded is due on
+/// the day that was chosen; `price` as in [`jobs`].
+fn next_job(
+    facts: &Facts<'_>,
+    line: &DueLine,
+    pinned: Option<Day>,
+    price: impl Fn(&ItemRef) -> Option<i64>,
+) -> Job {
+    let row = facts.plan.item(&line.item).and_then(|planned| planned.row);
+    Job {
+        item: line.item.clone(),
+        turn: 0,
+        due: line.due.map(|due| due.likely).or(pinned).unwrap_or(facts.today),
+        stakes: line.stakes,
+        site: row.map_or(Site::Home, Item::site),
+        access: row.and_then(|row| row.access),
+        price: price(&line.item),
+        life: first_life(facts, line),
+        most_early: row.and_then(|row| row.most_early),
+        pinned,
+    }
+}
+
+/// What having an item done on the day `to` costs more than the plan of these jobs, and when it falls due by itself:
+/// more than leaving its day to the planner, or, where it is not among the jobs, since it was never recorded or is due
+/// beyond the horizon, more than not doing it. `price` as in [`jobs`], which gave the jobs.
+pub fn cost_of_doing_on(
+    facts: &Facts<'_>,
+    line: &DueLine,
+    jobs: &[Job],
+    to: Day,
+    price: impl Fn(&ItemRef) -> Option<i64>,
+) -> (VisitCost, Day) {
+    if let Some(at) = jobs.iter().position(|job| job.item == line.item && job.turn == 0) {
+        return (cost_of_moving(jobs, &ASSUMED, facts.today, at, to), jobs[at].due);
+    }
+    let job = next_job(facts, line, Some(to), price);
+    let due = job.due;
+    let with: Vec<Job> = jobs.iter().cloned().chain([job]).collect();
+    let cost = |jobs: &[Job]| plan_visits(jobs, &ASSUMED, facts.today).cost;
+    (cost(&with) - cost(jobs), due)
 }
 
 /// What is likely to be spent; `price` gives what an item cost the last times, in minor units of one currency.

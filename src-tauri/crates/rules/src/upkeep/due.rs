@@ -128,6 +128,13 @@ pub enum CountedFrom {
     Nothing,
 }
 
+impl DueLine {
+    /// Whether it is worth a visit, and may be given a day: a round of the car is not.
+    pub const fn is_visited(&self) -> bool {
+        !self.round
+    }
+}
+
 const DAYS_A_YEAR: i32 = 365;
 /// Of the distance within which something else calls for an item.
 const LAPSES_AFTER: i64 = 10;

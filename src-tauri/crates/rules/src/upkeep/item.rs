@@ -148,6 +148,15 @@ pub enum Engines {
     HighVoltage,
 }
 
+/// Why a car does not have something.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Missing {
+    /// Engines of its kind have no such thing.
+    Engine,
+    /// It lacks these, at least one.
+    Fittings(Vec<Fitting>),
+}
+
 /// What is done.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Action {
@@ -271,6 +280,44 @@ impl Caution {
     }
 }
 
+impl Stakes {
+    /// Each of them, the least first; in entries each has its place here as its number, from 0.
+    pub const ALL: [Stakes; 6] =
+        [Stakes::Comfort, Stakes::Economy, Stakes::Repair, Stakes::Breakdown, Stakes::Engine, Stakes::Safety];
+
+    /// Its number in entries, which never changes.
+    pub const fn number(self) -> u8 {
+        self as u8
+    }
+
+    /// The one with this number.
+    pub fn from_number(number: u8) -> Option<Stakes> {
+        Stakes::ALL.get(usize::from(number)).copied()
+    }
+
+    /// Its name in forms and the words.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Stakes::Comfort => "comfort",
+            Stakes::Economy => "economy",
+            Stakes::Repair => "repair",
+            Stakes::Breakdown => "breakdown",
+            Stakes::Engine => "engine",
+            Stakes::Safety => "safety",
+        }
+    }
+
+    /// The one with this key.
+    pub fn from_key(key: &str) -> Option<Stakes> {
+        Stakes::ALL.into_iter().find(|stakes| stakes.key() == key)
+    }
+
+    /// Whether leaving it can wreck the engine or hurt someone.
+    pub fn are_grave(self) -> bool {
+        self >= Stakes::Engine
+    }
+}
+
 impl Tightener {
     /// What it is on this car: nothing where it does not hold.
     pub fn on(self, vehicle: &Vehicle) -> Option<Tightener> {
@@ -333,8 +380,17 @@ impl Item {
     /// Whether a car with this engine and equipment has it; what is not known of the equipment counts as
     /// there.
     pub fn is_for(&self, engine: EngineKind, equipment: Equipment) -> bool {
-        self.engines.include(engine)
-            && self.only_if.iter().all(|&fitting| equipment.has(fitting) != Some(false))
+        self.missing(engine, equipment).is_none()
+    }
+
+    /// Why a car with this engine and equipment does not have it; `None` for one that has it.
+    pub fn missing(&self, engine: EngineKind, equipment: Equipment) -> Option<Missing> {
+        if !self.engines.include(engine) {
+            return Some(Missing::Engine);
+        }
+        let lacks = |fitting: &Fitting| equipment.has(*fitting) == Some(false);
+        let lacking: Vec<Fitting> = self.only_if.iter().copied().filter(lacks).collect();
+        (!lacking.is_empty()).then_some(Missing::Fittings(lacking))
     }
 
     /// Whether it is a look or a top-up that belongs to a round of the car: short, and due every few weeks
@@ -369,13 +425,6 @@ impl Item {
         let touches_the_car = self.access != Some(Access::Papers);
         let voltage = (touches_the_car && engine.has_high_voltage()).then_some(Caution::HighVoltage);
         workshop.into_iter().chain(voltage).chain(self.cautions.iter().copied()).collect()
-    }
-}
-
-impl Stakes {
-    /// Whether leaving it can wreck the engine or hurt someone.
-    pub fn are_grave(self) -> bool {
-        self >= Stakes::Engine
     }
 }
 
@@ -433,5 +482,14 @@ mod tests {
         assert!(Stakes::Safety > Stakes::Engine);
         assert!(Stakes::Safety.are_grave() && Stakes::Engine.are_grave());
         assert!(!Stakes::Breakdown.are_grave());
+    }
+
+    #[test]
+    fn stakes_have_a_number_and_a_key_each() {
+        for stakes in Stakes::ALL {
+            assert_eq!(Stakes::from_number(stakes.number()), Some(stakes));
+            assert_eq!(Stakes::from_key(stakes.key()), Some(stakes));
+        }
+        assert_eq!((Stakes::from_number(6), Stakes::from_key("grave")), (None, None));
     }
 }

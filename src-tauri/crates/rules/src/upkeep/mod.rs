@@ -5,6 +5,7 @@ mod asked;
 mod catalogue;
 mod due;
 mod finding;
+mod handed;
 mod interval;
 mod item;
 mod last;
@@ -14,14 +15,16 @@ mod state;
 mod table;
 mod visits;
 
-pub use agenda::{Spend, jobs, spend};
+pub use agenda::{Spend, cost_of_doing_on, jobs, spend};
 pub use asked::Asked;
 pub use catalogue::Catalogue;
 pub use due::{CountedFrom, Done, DueLine, Facts, Phase, Why, due};
 pub use finding::{Finding, Found, Gauge, Measured, Milli};
+pub use handed::{HandedOn, handed_on};
 pub use interval::{Interval, PrintedDistance, Range, Schedule};
 pub use item::{
-    Access, Action, Caution, Engines, Item, ItemRef, Kind, OwnName, Source, Stakes, Tightener, Timing,
+    Access, Action, Caution, Engines, Item, ItemRef, Kind, Missing, OwnName, Source, Stakes, Tightener,
+    Timing,
 };
 pub use plan::{Authority, Pin, Plan, PlanChange, PlannedItem, Setting, Standing};
 pub use seen::{Effect, Seen};

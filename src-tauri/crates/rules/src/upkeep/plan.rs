@@ -23,7 +23,7 @@ pub struct PlannedItem<'a> {
     pub item: ItemRef,
     /// Its row in the catalogue; `None` for an item of the owner's own.
     pub row: Option<&'a Item>,
-    /// What ignoring it costs; taken as a repair for an item of the owner's own.
+    /// What ignoring it costs; of an item of the owner's own, what he said, else a repair.
     pub stakes: Stakes,
     /// Whether it counts.
     pub standing: Standing,
@@ -90,10 +90,19 @@ pub enum Setting {
     Catalogue,
     /// This schedule.
     Interval(Schedule),
+    /// This schedule of an item of the owner's own, and what ignoring it costs.
+    Own(Schedule, Stakes),
     /// Not counted.
     Off,
     /// Its next time is to be on this day; `None` takes that back. How often it comes round stays as it is.
     Pinned(Option<Pin>),
+}
+
+impl Setting {
+    /// Whether it says how often, and not only on which day the next time.
+    pub const fn is_how_often(self) -> bool {
+        !matches!(self, Setting::Pinned(_))
+    }
 }
 
 impl<'a> Plan<'a> {
@@ -223,7 +232,7 @@ fn planned<'a>(item: &'a Item, vehicle: &Vehicle, settings: &[Setting]) -> Plann
     };
     match interval_setting(settings) {
         Setting::Off => planned.standing = Standing::Off,
-        Setting::Interval(schedule) => {
+        Setting::Interval(schedule) | Setting::Own(schedule, _) => {
             planned.standing = Standing::Active;
             planned.timing = match &item.timing {
                 Timing::After { items, .. } => Timing::After { items: items.clone(), within: schedule.every },
@@ -252,7 +261,7 @@ fn standing(item: &Item, vehicle: &Vehicle) -> Standing {
 
 /// The last thing settled about how often.
 fn interval_setting(settings: &[Setting]) -> Setting {
-    let how_often = settings.iter().rev().find(|setting| !matches!(setting, Setting::Pinned(_)));
+    let how_often = settings.iter().rev().find(|setting| setting.is_how_often());
     how_often.copied().unwrap_or(Setting::Catalogue)
 }
 
@@ -290,13 +299,17 @@ fn planned_own<'a>(item: &ItemRef, settings: &[Setting]) -> Option<PlannedItem<'
     let settings = &settings[out.map_or(0, |out| out + 1)..];
     let last = interval_setting(settings);
     let schedule = settings.iter().rev().find_map(|setting| match setting {
-        Setting::Interval(schedule) => Some(*schedule),
+        Setting::Interval(schedule) | Setting::Own(schedule, _) => Some(*schedule),
         _ => None,
     })?;
+    let stakes = settings.iter().rev().find_map(|setting| match setting {
+        Setting::Own(_, stakes) => Some(*stakes),
+        _ => None,
+    });
     Some(PlannedItem {
         item: item.clone(),
         row: None,
-        stakes: Stakes::Repair,
+        stakes: stakes.unwrap_or(Stakes::Repair),
         standing: if last == Setting::Off { Standing::Off } else { Standing::Active },
         timing: Timing::Every(schedule),
         authority: Authority::Owner,

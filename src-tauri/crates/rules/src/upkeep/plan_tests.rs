@@ -111,6 +111,25 @@ fn an_item_of_ones_own_comes_goes_and_can_be_switched_off() {
 }
 
 #[test]
+fn the_owner_says_how_much_an_item_of_his_own_matters() {
+    let hinge = ItemRef::Own(OwnName::parse("Roof hinge, grease").unwrap());
+    let schedule = every("20000 km", 24);
+    let stakes = |changes: &[Setting]| {
+        let changes: Vec<_> = changes.iter().map(|&setting| change(&hinge, setting)).collect();
+        plan(&car(), &changes).item(&hinge).unwrap().stakes
+    };
+    let safety = Setting::Own(schedule, Stakes::Safety);
+    assert_eq!(stakes(&[Setting::Interval(schedule)]), Stakes::Repair);
+    assert_eq!(stakes(&[safety]), Stakes::Safety);
+    assert_eq!(stakes(&[safety, Setting::Interval(schedule)]), Stakes::Safety, "another interval");
+    assert_eq!(stakes(&[safety, Setting::Own(schedule, Stakes::Comfort)]), Stakes::Comfort);
+    let anew = [safety, Setting::Catalogue, Setting::Interval(schedule)];
+    assert_eq!(stakes(&anew), Stakes::Repair, "taken out, it begins anew");
+    let of_the_catalogue = change(&OIL, Setting::Own(schedule, Stakes::Comfort));
+    assert_eq!(oil(&car(), &[of_the_catalogue]).stakes, Stakes::Engine, "the catalogue says that");
+}
+
+#[test]
 fn a_catalogue_item_of_a_newer_version_is_passed_over() {
     let unknown = ItemRef::Catalogue(4_000_000);
     let changed = plan(&plain_car(), &[change(&unknown, Setting::Interval(every("1000 km", 1)))]);

@@ -140,10 +140,21 @@ cli-state-due = due
 cli-state-soon = soon
 cli-state-ahead = ahead
 cli-state-no-record = no record
+cli-state-not-for-this-car = not for this car
+# Why an item is not for this car. $things: what it lacks
+cli-missing-engine = no car with this engine has it
+cli-missing-lacks = it does not have: { $things }
 
-# Why: $interval and $source.
-cli-why = every { $interval } ({ $source })
+# $early, $late: days
+cli-between = between { $early } and { $late }
+# Why: $phase, first, after or every; $interval and $source.
+cli-why = { $phase ->
+    [first] the first time after { $interval }
+    [after] once, within { $interval }
+   *[every] every { $interval }
+} ({ $source })
 cli-months = { $months } months
+cli-month = 1 month
 cli-source-handbook = handbook
 cli-source-owner = your own
 cli-source-regulation = regulation: { $name }
@@ -166,6 +177,8 @@ cli-goes-with = as often as { $item }
 cli-kind = { $kind } fitted
 # $finding: what was found; $day: when
 cli-seen = found { $finding } on { $day }
+# Where what was measured decides when it is due. $limit: with its unit
+cli-seen-limit = so that the limit of { $limit } comes first
 
 # The visits ahead.
 # Where a visit is made.
@@ -174,7 +187,7 @@ cli-site-workshop = workshop
 cli-site-office = papers
 cli-no-visits = Nothing falls due in the next 24 months, as far as the book tells.
 # $low, $high: money; $unpriced: how many times something without a known price is due
-cli-spend = The next 12 months: { $low } to { $high }, at the prices paid the last times{ $unpriced ->
+cli-spend = The next 12 months: { $low } to { $high }, by what was paid the last three times{ $unpriced ->
     [0] .
    *[other] ; { $unpriced } more without a known price.
 }

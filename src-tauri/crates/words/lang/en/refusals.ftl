@@ -63,6 +63,8 @@ refusal-items-missing = The visit says nothing that was done; name at least one 
 refusal-item-unknown = There is no item { $number } in the catalogue; choose one from the list.
 refusal-own-item-name = The name of an item of your own has 1 to { $most } characters on one line.
 # $most: how many rows
+# $known: every one there is
+refusal-stakes = How much an item of your own matters is one of { $known }; of an item of the catalogue the catalogue says it.
 refusal-too-many = There are more than { $most } rows; split the visit in two.
 refusal-part-empty = A part needs a name or a number; write one of the two, or remove the line.
 refusal-parts-missing = Nothing was named that was bought; name at least one part or fluid.
@@ -101,7 +103,9 @@ refusal-tool-unknown = ‘{ $text }’ is no tool that a check needs; choose one
 refusal-guide-unknown = There is no guide ‘{ $text }’ for this car; choose one from the list.
 refusal-value-unknown = ‘{ $text }’ is no number that a guide asks for; choose one from the list.
 refusal-day-past = { $day } has passed; choose today or a later day.
-refusal-item-not-planned = This item has no next time that could be moved; record it once, or give it an interval.
+refusal-item-not-missing = This item is on the plan of this car already, unless it was switched off.
+refusal-item-not-planned = This item has no next time that could have a day of its own: give it an interval, or switch it on; a look round the car is part of no visit.
+refusal-item-other-engine = No car with this engine has that; should yours have it all the same, give the item an interval.
 
 # ---- Papers
 

@@ -269,8 +269,8 @@ visit-jobs = { $count ->
    *[other] { $count } jobs
 }
 spend = Money ahead
-spend-says = The next 12 months: { $low } to { $high }, at the prices paid the last times.
-spend-same = The next 12 months: about { $low }, at the prices paid the last times.
+spend-says = The next 12 months: { $low } to { $high }, by what was paid the last three times.
+spend-same = The next 12 months: about { $low }, by what was paid the last three times.
 spend-unpriced = { $count ->
     [0] {""}
     [one] One job without a price is not in it.
@@ -1230,6 +1230,27 @@ plan-unset = No interval yet.
 plan-unset-set = set its interval
 plan-on-title = On the plan
 plan-off-title = Switched off
+plan-left-title = Switched off by an earlier owner
+plan-left-for = These count again since the car came to you. Switch off what you do not want either.
+# $day: when; $by: the fingerprint of his key; $handed: the day of the handover
+plan-left = Switched off on { $day } by the owner with the key { $by }, who handed the book over on { $handed }.
+# $count: how many
+missing-title = Not for this car ({ $count })
+missing-for = What other cars need and this one does not, and why.
+missing-engine = No car with this engine has it.
+# $things: what the car lacks
+missing-lacks = It does not have: { $things }.
+missing-has = it has this after all
+missing-interval = No car with this engine has it as a rule, so that no interval is known. Give the one that holds for yours.
+plan-stakes = What leaving it undone can cost
+# $stakes: one of those below
+plan-stakes-says = Left undone it can cost: { $stakes }.
+stakes-comfort = comfort
+stakes-economy = fuel and power
+stakes-repair = a repair
+stakes-breakdown = being left standing
+stakes-engine = the engine
+stakes-safety = someone’s safety
 plan-tightened = Shortened for { $conditions }.
 plan-goes-with = As often as { $item }.
 # $interval; $items: what it follows; $source: whose it is
@@ -1248,6 +1269,7 @@ plan-set = Set the handbook’s interval
 plan-set-own = Set this interval
 plan-last = Last done on, if you know
 plan-switch-off = Switch it off
+plan-switch-on = Switch it on again
 plan-back = Back to the catalogue
 plan-own-add = Add an item of your own
 plan-own-do = Put it on the plan

@@ -1,0 +1,103 @@
+//! What the terminal says of what is due: a table that fits 80 characters, and what is not for this car.
+#![allow(clippy::unwrap_used)]
+
+use std::io::Write as _;
+use std::path::Path;
+use std::process::{Command, Stdio};
+
+use serde_json::{Value, json};
+
+fn run(shelf: &Path, words: &[&str], input: &str) -> String {
+    let mut command = Command::new(env!("CARGO_BIN_EXE_wellkept"));
+    command.args(["--today", "2026-06-01", "--shelf"]).arg(shelf).args(words);
+    let mut child = command.stdin(Stdio::piped()).stdout(Stdio::piped()).spawn().unwrap();
+    child.stdin.take().unwrap().write_all(input.as_bytes()).unwrap();
+    let output = child.wait_with_output().unwrap();
+    assert!(output.status.success(), "{words:?}");
+    String::from_utf8(output.stdout).unwrap()
+}
+
+/// A petrol car with a timing chain, new on the first of June 2024, whose tyres have 6 mm left after 24 000 km.
+fn shelf() -> tempfile::TempDir {
+    let folder = tempfile::tempdir().unwrap();
+    let vehicle = json!({
+        "name": "Thistle", "engine": "petrol", "unit": "km", "first_use": "2024-06-01", "bought_new": true,
+        "reading": "24000", "fitted": { "timing-chain": true },
+    });
+    run(folder.path(), &["ask"], &json!({ "ask": "add-vehicle", "vehicle": vehicle }).to_string());
+    let tread = ["visit", "--reading", "24000", "--found", "tyres;within-limits;6.0"];
+    run(folder.path(), &tread, "");
+    folder
+}
+
+/// The line of an item and the reasons under it, as one line.
+fn row(table: &str, item: &str) -> String {
+    let lines: Vec<&str> = table.lines().collect();
+    let at = lines.iter().position(|line| line.contains(item)).unwrap();
+    let reasons = lines[at + 1..].iter().take_while(|line| line.starts_with("    "));
+    [lines[at]].into_iter().chain(reasons.copied()).map(str::trim).collect::<Vec<_>>().join(" ")
+}
+
+/// From 8 mm when new, 2 mm in 24 000 km: the 3 mm of the catalogue are reached after 60 000 km, three years from now.
+#[test]
+fn the_table_tells_span_phase_and_measured_limit_within_80_characters() {
+    let shelf = shelf();
+    let table = run(shelf.path(), &["due"], "");
+    for line in table.lines() {
+        assert!(line.chars().count() <= 80, "{line}");
+    }
+    let tyres = row(&table, "Tyres");
+    assert!(tyres.starts_with("ahead"), "{tyres}");
+    assert!(tyres.contains("60000 km between 2") && tyres.contains(" and 20"), "{tyres}");
+    assert!(tyres.ends_with("on 2026-06-01, 6 mm, so that the limit of 3 mm comes first"), "{tyres}");
+    let chain = row(&table, "Timing chain");
+    assert!(chain.contains("the first time after 100000 km (common practice)"), "{chain}");
+    let oil = row(&table, "Engine oil and filter");
+    assert!(oil.contains("every 15000 km / 12 months (common practice); counted from first use"), "{oil}");
+}
+
+#[test]
+fn what_is_not_for_this_car_is_listed_when_asked_for() {
+    let shelf = shelf();
+    let path = shelf.path();
+    let table = run(path, &["due"], "");
+    assert!(!table.contains("not for this car") && !table.contains("Timing belt"), "{table}");
+    let all = run(path, &["due", "--all"], "");
+    assert!(all.starts_with(&table), "it comes after what is on the plan");
+    assert_eq!(
+        row(&all, "not for this car: Timing belt, look"),
+        "not for this car: Timing belt, look it does not have: Timing belt"
+    );
+    assert!(row(&all, "Glow plugs").ends_with("no car with this engine has it"));
+
+    let states = |words: &[&str]| -> Vec<String> {
+        let lines: Vec<Value> = serde_json::from_str(&run(path, words, "")).unwrap();
+        lines.iter().map(|line| line["state"].as_str().unwrap().to_owned()).collect()
+    };
+    let missing = |states: &[String]| states.iter().filter(|state| *state == "not-for-this-car").count();
+    assert_eq!(missing(&states(&["due", "--json"])), 0);
+    let listed = all.lines().filter(|line| line.starts_with("not for this car: ")).count();
+    assert_eq!(missing(&states(&["due", "--all", "--json"])), listed);
+}
+
+/// 190.00 less the 40.00 for the oil leaves 150.00 over 60 and 15 minutes: 160.00 for the oil, 30.00 for the filter.
+/// Both fall due once within the year, after twelve months on its last day.
+#[test]
+fn the_money_ahead_says_what_it_rests_on_and_goes_with_the_json() {
+    let shelf = shelf();
+    let path = shelf.path();
+    let oil = json!({ "name": "Oil", "price": "40", "item": { "catalogue": 1 } });
+    let visit = json!({
+        "day": "2026-06-01", "reading": "24000", "workshop": "Larch Garage", "cost": "190", "currency": "EUR",
+        "items": [{ "catalogue": 1 }, { "catalogue": 2 }], "parts": [oil],
+    });
+    run(path, &["visit", "--stdin"], &visit.to_string());
+    let said = run(path, &["visits"], "");
+    let spend = said.lines().find(|line| line.starts_with("The next 12 months")).unwrap();
+    assert!(spend.starts_with("The next 12 months: 190.00 EUR to 190.00 EUR"), "{spend}");
+    assert!(spend.ends_with("2 prices are estimated from bills for several jobs."), "{spend}");
+    assert!(said.contains("190.00 EUR (estimated from a bill for several jobs)"), "{said}");
+    let json: Value = serde_json::from_str(&run(path, &["visits", "--json"], "")).unwrap();
+    assert_eq!((&json["spend"]["low"]["number"], &json["spend"]["estimated"]), (&json!("190.00"), &json!(2)));
+    assert!(json["visits"].as_array().is_some_and(|visits| !visits.is_empty()));
+}
