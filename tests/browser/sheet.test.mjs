@@ -71,10 +71,10 @@ test('an item of one’s own says what neglect costs, and can be switched off an
   assert.equal(await name.getAttribute('maxlength'), '80');
   await name.fill(OWN);
   await page.getByLabel('Months').fill('12');
-  await page.getByLabel('What leaving it undone can cost').selectOption({ label: 'someone’s safety' });
+  await page.getByLabel('What is at stake if it is left undone').selectOption({ label: 'Someone’s safety' });
   await fitsThePhone();
   await page.getByRole('button', { name: 'Put it on the plan' }).click();
-  await line(OWN).getByText(/Every 12 months.*Left undone it can cost: someone’s safety\./).waitFor();
+  await line(OWN).getByText(/Every 12 months.*At stake: Someone’s safety\./).waitFor();
   assert.match(await focused(), new RegExp(OWN), 'the focus is on the new line');
 
   await line(OWN).getByRole('button', { name: /^change/ }).click();
@@ -82,7 +82,7 @@ test('an item of one’s own says what neglect costs, and can be switched off an
   await line(OWN).getByText('Switched off', { exact: true }).waitFor();
   await line(OWN).getByRole('button', { name: /^change/ }).click();
   await line(OWN).getByRole('button', { name: 'Switch it on again' }).click();
-  await line(OWN).getByText(/Every 12 months.*someone’s safety\./).waitFor();
+  await line(OWN).getByText(/Every 12 months.*Someone’s safety\./).waitFor();
 
   // Counted from the day on which the car was new it is overdue, and that presses.
   await go('today');
@@ -145,7 +145,7 @@ test('the next owner is told what the last one had switched off', async () => {
     await page.goto(his.address);
     await go('sheet');
     await plan().getByRole('heading', { name: 'Switched off by an earlier owner' }).waitFor();
-    await line('Engine air filter').getByText(/Every .* Switched off on 1.Jun.2026 by the owner with the key .+, who handed the book over on 1.Jun.2026\./).waitFor();
+    await line('Engine air filter').getByText(/^Switched off on 1.Jun.2026, before the book was handed over on 1.Jun.2026, with the key .+\.$/).waitFor();
     await fitsThePhone();
     await line('Engine air filter').getByRole('button', { name: /^change/ }).click();
     await line('Engine air filter').getByRole('button', { name: 'Back to the catalogue' }).click();

@@ -821,7 +821,7 @@ export interface Words {
   'plan-off-title': never;
   'plan-left-title': never;
   'plan-left-for': never;
-  'plan-left': 'day' | 'by' | 'handed';
+  'plan-left': 'day' | 'handed' | 'by';
   'missing-title': 'count';
   'missing-for': never;
   'missing-engine': never;

@@ -39,8 +39,8 @@ describe('handbookForm', () => {
     expect(planChange(handbookForm('km', line))).not.toHaveProperty('stakes');
     const own = { ...line, item: { of: 'own' as const, name: 'Roof rack' }, stakes: 'safety' };
     expect(planChange(handbookForm('km', own))).toHaveProperty('stakes', 'safety');
-    expect(planText(own, 'km')).toMatch(/Left undone it can cost: someone’s safety\.$/);
-    expect(planText(line, 'km')).not.toContain('undone');
+    expect(planText(own, 'km')).toMatch(/At stake: Someone’s safety\.$/);
+    expect(planText(line, 'km')).not.toContain('stake');
   });
 });
 
@@ -67,7 +67,7 @@ it('lays the plan out by name, and finds in it without regard to case', () => {
 it('says who had switched it off, and why a car does not need it', () => {
   const left_off = { day: '2026-01-02', by: '1a2b 3c4d', handed_over: '2026-03-04' };
   const text = leftOffText({ ...line, left_off }).replaceAll('\u00a0', ' ');
-  expect(text).toBe('Switched off on 2 Jan 2026 by the owner with the key 1a2b 3c4d, who handed the book over on 4 Mar 2026.');
+  expect(text).toBe('Switched off on 2 Jan 2026, before the book was handed over on 4 Mar 2026, with the key 1a2b 3c4d.');
   expect(leftOffText(line)).toBe('');
   const missing = { item: line.item, state: 'not-for-this-car' as const };
   expect(missingText({ ...missing, lacks: [] })).toBe('No car with this engine has it.');

@@ -1233,7 +1233,7 @@ plan-off-title = Switched off
 plan-left-title = Switched off by an earlier owner
 plan-left-for = These count again since the car came to you. Switch off what you do not want either.
 # $day: when; $by: the fingerprint of his key; $handed: the day of the handover
-plan-left = Switched off on { $day } by the owner with the key { $by }, who handed the book over on { $handed }.
+plan-left = Switched off on { $day }, before the book was handed over on { $handed }, with the key { $by }.
 # $count: how many
 missing-title = Not for this car ({ $count })
 missing-for = What other cars need and this one does not, and why.
@@ -1242,15 +1242,15 @@ missing-engine = No car with this engine has it.
 missing-lacks = It does not have: { $things }.
 missing-has = it has this after all
 missing-interval = No car with this engine has it as a rule, so that no interval is known. Give the one that holds for yours.
-plan-stakes = What leaving it undone can cost
+plan-stakes = What is at stake if it is left undone
 # $stakes: one of those below
-plan-stakes-says = Left undone it can cost: { $stakes }.
-stakes-comfort = comfort
-stakes-economy = fuel and power
-stakes-repair = a repair
-stakes-breakdown = being left standing
-stakes-engine = the engine
-stakes-safety = someone’s safety
+plan-stakes-says = At stake: { $stakes }.
+stakes-comfort = Comfort
+stakes-economy = Fuel and power
+stakes-repair = A repair
+stakes-breakdown = Being left standing
+stakes-engine = The engine
+stakes-safety = Someone’s safety
 plan-tightened = Shortened for { $conditions }.
 plan-goes-with = As often as { $item }.
 # $interval; $items: what it follows; $source: whose it is
