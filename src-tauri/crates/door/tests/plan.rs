@@ -127,7 +127,7 @@ impl Owner {
 
     fn shelf(&mut self) -> ShelfView {
         match self.door.ask(Request::Shelf).unwrap() {
-            Response::Shelf(shelf) => shelf,
+            Response::Shelf(view) => view,
             other => panic!("{other:?}"),
         }
     }

@@ -152,9 +152,9 @@ fn runs_out(facts: &Facts<'_>, line: &DueLine, end: Day) -> bool {
         _ => line.why.interval,
     };
     let by_time = interval.time().map(|time| facts.vehicle.first_use.is_none_or(|new| new.plus(time) <= end));
-    let reached = |distance: Distance| facts.reached(Travelled::NONE.plus(distance));
-    let by_distance = interval.distance().map(|distance| distance.distance());
-    let by_distance = by_distance.map(|distance| reached(distance).is_none_or(|day| day.early <= end));
+    let reached = |distance| facts.reached(Travelled::NONE.plus(distance));
+    let by_distance =
+        interval.distance().map(|printed| reached(printed.distance()).is_none_or(|day| day.early <= end));
     by_time.unwrap_or(false) || by_distance.unwrap_or(false)
 }
 
