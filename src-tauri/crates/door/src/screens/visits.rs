@@ -38,7 +38,7 @@ impl<'a> Ahead<'a> {
         let facts = car.facts(today);
         let lines = car.due(today);
         let prices = prices(car, catalogue);
-        let jobs = jobs(&facts, &lines, |item| prices.of(item).map(|price| price.last));
+        let jobs = jobs(&facts, &lines, |item| prices.of(item)?.firm);
         let plan = plan_visits(&jobs, &ASSUMED, today);
         Ahead { car, catalogue, today, lines, jobs, plan, prices }
     }
@@ -87,7 +87,7 @@ impl<'a> Ahead<'a> {
 
     fn visit(&self, visit: &PlannedVisit, guides: &GuideKeys) -> PlannedVisitView {
         let jobs = self.worth_naming(visit);
-        let known: Vec<i64> = jobs.iter().filter_map(|job| job.price).collect();
+        let known: Vec<i64> = jobs.iter().filter_map(|job| Some(self.prices.of(&job.item)?.last)).collect();
         let minor = known.iter().fold(0_i64, |sum, price| sum.saturating_add(*price));
         let cost = self.prices.currency().filter(|_| !known.is_empty());
         let is_estimated = |job: &&&Job| self.prices.of(&job.item).is_some_and(|price| price.last_estimated);
@@ -135,7 +135,7 @@ impl<'a> Ahead<'a> {
     fn moved(&self, item: &ItemRef, to: Day) -> Option<MovedView> {
         let line = self.lines.iter().find(|line| line.item == *item && line.is_visited())?;
         let facts = self.car.facts(self.today);
-        let (cost, due) = cost_of_doing_on(&facts, line, &self.jobs, to, |item| self.last_price(item));
+        let (cost, due) = cost_of_doing_on(&facts, line, &self.jobs, to, |item| self.prices.of(item)?.firm);
         // What lateness weighs is no money that anyone pays, so that only the rest is told as such.
         let extra = (cost.total() - cost.late).max(0);
         Some(MovedView {
@@ -146,10 +146,6 @@ impl<'a> Ahead<'a> {
             late: to > due.max(self.today),
             weight: weight(line.stakes),
         })
-    }
-
-    fn last_price(&self, item: &ItemRef) -> Option<i64> {
-        self.prices.of(item).map(|price| price.last)
     }
 
     /// What a share of a usual job is in money, where prices are known.

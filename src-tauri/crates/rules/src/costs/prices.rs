@@ -16,6 +16,11 @@ const LAST_TIMES: usize = 3;
 pub struct Price {
     /// The last time, in minor units, not negative; the same in `low` and `high`.
     pub last: i64,
+    /// What of the last price is no share of a bill for several jobs: its parts, or all of it. `None` where nothing is.
+    ///
+    /// Visits are planned by this. A share is money, but too rough to move a job by: it makes each of the ten looks on
+    /// one bill worth next to nothing, and all of them would be brought forward together.
+    pub firm: Option<i64>,
     /// The least of the last three times.
     pub low: i64,
     /// The most of them.
@@ -45,7 +50,8 @@ impl Prices {
             if currency != *prices.currency.get_or_insert(currency) {
                 continue;
             }
-            let first = Price::once(minor, cost.estimated);
+            let firm = Some(minor - cost.share).filter(|&firm| firm != 0 || !cost.estimated);
+            let first = Price { firm, ..Price::once(minor, cost.estimated) };
             prices.of.entry(item).and_modify(|price| price.add(first)).or_insert(first);
         }
         prices
@@ -63,9 +69,10 @@ impl Prices {
 }
 
 impl Price {
-    /// What was paid once.
+    /// What was paid once, all of it a share if it is an estimate.
     pub const fn once(minor: i64, estimated: bool) -> Price {
-        Price { last: minor, low: minor, high: minor, last_estimated: estimated, estimated, times: 1 }
+        let firm = if estimated { None } else { Some(minor) };
+        Price { last: minor, firm, low: minor, high: minor, last_estimated: estimated, estimated, times: 1 }
     }
 
     /// Counts an older time, while there are few enough.

@@ -5,7 +5,8 @@ use super::*;
 
 fn paid(number: u32, amount: i64, code: &str, estimated: bool) -> (ItemRef, JobCost) {
     let sums = vec![Money { minor: amount, currency: code.parse().unwrap() }];
-    (ItemRef::Catalogue(number), JobCost { sums, estimated })
+    let share = if estimated { amount } else { 0 };
+    (ItemRef::Catalogue(number), JobCost { sums, estimated, share })
 }
 
 fn range(prices: &Prices, number: u32) -> Option<(i64, i64, i64)> {
@@ -30,7 +31,7 @@ fn the_last_three_times_give_the_range_and_a_single_one_gives_one_value() {
 fn the_currency_paid_in_last_is_the_only_one() {
     let both = JobCost {
         sums: ["EUR", "USD"].map(|code| Money { minor: 900, currency: code.parse().unwrap() }).to_vec(),
-        estimated: false,
+        ..JobCost::default()
     };
     let prices = Prices::new([
         (ItemRef::Catalogue(3), both),
@@ -57,4 +58,16 @@ fn an_estimate_among_them_is_told() {
         (price.last_estimated, price.estimated)
     };
     assert_eq!((told(1), told(2)), ((false, true), (true, true)));
+}
+
+/// Of 60.00 for a job, 18.00 are its share: visits are planned by the other 42.00.
+#[test]
+fn what_is_a_share_is_not_firm() {
+    let firm =
+        |cost: JobCost| Prices::new([(ItemRef::Catalogue(1), cost)]).of(&ItemRef::Catalogue(1)).unwrap().firm;
+    let (_, cost) = paid(1, 6_000, "EUR", true);
+    assert_eq!(firm(JobCost { share: 1_800, ..cost.clone() }), Some(4_200));
+    assert_eq!(firm(cost), None);
+    assert_eq!(firm(paid(1, 6_000, "EUR", false).1), Some(6_000));
+    assert_eq!(firm(paid(1, 0, "EUR", false).1), Some(0), "done for nothing");
 }

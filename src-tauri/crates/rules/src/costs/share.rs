@@ -26,6 +26,9 @@ pub struct JobCost {
     pub sums: Vec<Money>,
     /// Whether some of it is a share of what was paid for several jobs together.
     pub estimated: bool,
+    /// How much of it is a share of what the bill says beyond the parts of the jobs, in minor units of the bill's
+    /// currency; 0 where it was the only job.
+    pub share: i64,
 }
 
 impl JobCost {
@@ -51,10 +54,10 @@ pub fn job_costs(total: Option<Money>, loose: &[PartPaid], jobs: &[Billed]) -> V
     let currency = total.map(|total| total.currency);
     let mut costs: Vec<JobCost> = jobs.iter().map(|job| of_parts(&job.parts, currency)).collect();
     if let Some(total) = total {
-        for (cost, (money, estimated)) in costs.iter_mut().zip(shared(total, loose, jobs)) {
-            cost.sums.push(money);
+        for (cost, billed) in costs.iter_mut().zip(shared(total, loose, jobs)) {
+            cost.sums.extend(billed.sums);
             cost.sums.sort_by_key(|money| money.currency.code());
-            cost.estimated = estimated;
+            (cost.estimated, cost.share) = (billed.estimated, billed.share);
         }
     }
     costs
@@ -69,11 +72,11 @@ fn of_parts(parts: &[PartPaid], without: Option<Currency>) -> JobCost {
         sum.minor = sum.minor.saturating_add(price.minor);
     }
     let sums = sums.into_values().map(|sum| Money { minor: sum.minor.max(0), ..sum });
-    JobCost { sums: sums.collect(), estimated: false }
+    JobCost { sums: sums.collect(), ..JobCost::default() }
 }
 
-/// What each job cost in the currency of the bill, and whether that is a share of what was paid for several.
-fn shared(total: Money, loose: &[PartPaid], jobs: &[Billed]) -> Vec<(Money, bool)> {
+/// What each job cost in the currency of the bill.
+fn shared(total: Money, loose: &[PartPaid], jobs: &[Billed]) -> Vec<JobCost> {
     let own: Vec<i64> = jobs.iter().map(|job| sum(&job.parts, total.currency, |part| part.price)).collect();
     let all =
         own.iter().fold(sum(loose, total.currency, |part| part.price), |all, own| all.saturating_add(*own));
@@ -82,14 +85,17 @@ fn shared(total: Money, loose: &[PartPaid], jobs: &[Billed]) -> Vec<(Money, bool
     let before = if total.minor < all && total.minor >= new { all - new } else { 0 };
     let bill = total.minor.saturating_add(before);
     let beyond = bill - own.iter().fold(0_i64, |sum, own| sum.saturating_add(*own));
-    let minors = if beyond < 0 {
-        apportion(bill, &own)
-    } else {
-        let minutes: Vec<i64> = jobs.iter().map(|job| i64::from(job.minutes.max(1))).collect();
-        own.iter().zip(apportion(beyond, &minutes)).map(|(own, share)| own + share).collect()
+    let several = jobs.len() > 1;
+    let job = |own: i64, share: i64| JobCost {
+        sums: vec![Money { minor: own + share, ..total }],
+        estimated: beyond != 0 && several,
+        share: if several { share } else { 0 },
     };
-    let estimated = beyond != 0 && jobs.len() > 1;
-    minors.into_iter().map(|minor| (Money { minor, ..total }, estimated)).collect()
+    if beyond < 0 {
+        return apportion(bill, &own).into_iter().map(|discounted| job(discounted, 0)).collect();
+    }
+    let minutes: Vec<i64> = jobs.iter().map(|job| i64::from(job.minutes.max(1))).collect();
+    own.iter().zip(apportion(beyond, &minutes)).map(|(own, share)| job(*own, share)).collect()
 }
 
 /// The sum of what `money` gives of these parts in one currency, at least 0.

@@ -40,6 +40,8 @@ fn told(total: Option<Money>, loose: &[PartPaid], jobs: &[Billed]) -> Vec<String
 fn a_job_costs_its_parts_and_its_minutes_of_the_rest() {
     let jobs = [job(45, &[part(eur(4_200))]), job(20, &[part(eur(1_800))]), job(5, &[])];
     assert_eq!(told(Some(eur(20_000)), &[], &jobs), ["132.00 EUR ~", "58.00 EUR ~", "10.00 EUR ~"]);
+    let shares = job_costs(Some(eur(20_000)), &[], &jobs);
+    assert_eq!(shares.iter().map(|cost| cost.share).collect::<Vec<_>>(), [9_000, 4_000, 1_000]);
 }
 
 /// 1.00 over 3 x 30 minutes is 33 1/3 each: one unit is left, and goes to the first of equal remainders. Over 10, 20

@@ -35,7 +35,7 @@ pub struct Spend {
 /// The later times of an item are counted from the day on which it is likely due or pinned, one interval apart; by
 /// distance an interval is as long as the car takes for it. An item without a record has no due day and is
 /// not planned, unless the owner pinned it: whether it was done is to be found out first. A round of the car
-/// is no visit. `price` gives what an item cost the last time, in minor units of one currency.
+/// is no visit. `price` gives by what an item is planned ([`Price::firm`]), in minor units of one currency.
 pub fn jobs(facts: &Facts<'_>, lines: &[DueLine], price: impl Fn(&ItemRef) -> Option<i64>) -> Vec<Job> {
     let end = facts.today.plus(HalfMonths::months(HORIZON_MONTHS));
     let mut jobs = Vec::new();
