@@ -358,3 +358,7 @@ fn order(line: &DueLine) -> (u8, bool, Option<Day>, bool, Reverse<Stakes>, &Item
 #[cfg(test)]
 #[path = "due_tests.rs"]
 mod tests;
+
+#[cfg(test)]
+#[path = "due_properties_tests.rs"]
+mod properties_tests;

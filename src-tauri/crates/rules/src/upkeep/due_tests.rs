@@ -1,14 +1,12 @@
-//! What is due: published schedules as worked cases, states, order, and properties.
+//! What is due: published schedules as worked cases, states and order.
 #![allow(clippy::unwrap_used)]
 
-use proptest::prelude::*;
 use units::{DistanceUnit, HalfMonths};
 
 use super::*;
 use crate::running::{Instrument, Reading};
 use crate::testing::{day, km, mi, new_car, plain_car, read};
 use crate::upkeep::{Catalogue, PlanChange, Schedule, Setting};
-use crate::vehicle::Condition;
 
 const OIL: u32 = 1;
 const COOLANT: u32 = 9;
@@ -283,112 +281,4 @@ fn what_is_off_or_not_for_this_car_is_not_listed() {
     assert!(lines.iter().all(|line| line.item != ItemRef::Catalogue(OIL)));
     assert!(lines.iter().all(|line| line.item != ItemRef::Catalogue(6)), "no glow plugs in a petrol engine");
     assert!(lines.iter().any(|line| line.item == ItemRef::Catalogue(COOLANT)));
-}
-
-fn conditions() -> impl Strategy<Value = Vec<Condition>> {
-    prop::sample::subsequence(Condition::ALL.to_vec(), 0..=4)
-}
-
-/// A book of an invented car: for some items the days, counted from 2016, on which they were done.
-fn history(vehicle: &Vehicle, done: &[(u32, i32)]) -> Vec<DueLine> {
-    found_history(vehicle, done, &[])
-}
-
-/// The same with what was found, by item, day and place among what the item's row lists.
-fn found_history(vehicle: &Vehicle, done: &[(u32, i32)], found: &[(u32, i32, usize)]) -> Vec<DueLine> {
-    let start = day("2016-01-01");
-    let at_day = |days: i32| Travelled(km(i64::from(days) * 37));
-    let readings: Vec<_> = (0..40)
-        .map(|month| Reading {
-            day: start.plus_days(month * 90),
-            ..read("2016-01-01", i64::from(month) * 90 * 37)
-        })
-        .collect();
-    let track = Track::new(vehicle, &readings, &[]);
-    let done: Vec<_> = done
-        .iter()
-        .map(|&(item, days)| Done {
-            item: ItemRef::Catalogue(item),
-            day: start.plus_days(days),
-            travelled: Some(at_day(days)),
-            kind: None,
-        })
-        .collect();
-    let catalogue = Catalogue::shipped().unwrap();
-    let calling = |&(number, days, at): &(u32, i32, usize)| {
-        let listed = &catalogue.item(number)?.due_when;
-        let finding = *listed.get(at.checked_rem(listed.len())?)?;
-        let (item, day) = (ItemRef::Catalogue(number), start.plus_days(days));
-        Some(Found { item, day, travelled: Some(at_day(days)), finding, value: None })
-    };
-    let found: Vec<_> = found.iter().filter_map(calling).collect();
-    let plan = Plan::new(catalogue, vehicle, &[]);
-    let pace = Pace::new(vehicle, &track);
-    let today = day("2025-11-01");
-    let mut lines =
-        due(&Facts { vehicle, plan: &plan, done: &done, found: &found, track: &track, pace: &pace, today });
-    lines.sort_by(|a, b| a.item.cmp(&b.item));
-    lines
-}
-
-proptest! {
-    /// Driving a car harder never makes anything due later, so that driving it easier never makes it earlier.
-    #[test]
-    fn a_condition_more_never_makes_anything_later(
-        few in conditions(),
-        more in conditions(),
-        done in prop::collection::vec((1_u32..70, 0_i32..3_500), 0..60),
-        known_from_new: bool,
-    ) {
-        let driven = |conditions: &[Condition]| Vehicle {
-            conditions: conditions.iter().copied().collect(),
-            known_from_new,
-            ..new_car("2016-01-01")
-        };
-        let both: Vec<_> = few.iter().chain(&more).copied().collect();
-        let easier = history(&driven(&few), &done);
-        let harder = history(&driven(&both), &done);
-        prop_assert_eq!(easier.len(), harder.len());
-        for (easier, harder) in easier.iter().zip(&harder) {
-            prop_assert_eq!(&easier.item, &harder.item);
-            prop_assert!(harder.due_at <= easier.due_at);
-            prop_assert_eq!(harder.due.is_some(), easier.due.is_some());
-            if let (Some(harder), Some(easier)) = (harder.due, easier.due) {
-                prop_assert!(harder.early <= easier.early);
-                prop_assert!(harder.likely <= easier.likely);
-                prop_assert!(harder.late <= easier.late);
-            }
-        }
-    }
-
-    /// What is found broken never makes anything later, whatever else is done and found.
-    #[test]
-    fn a_finding_that_calls_for_work_never_makes_anything_later(
-        done in prop::collection::vec((1_u32..70, 0_i32..3_500), 0..60),
-        found in prop::collection::vec((1_u32..70, 0_i32..3_500, 0_usize..8), 0..40),
-    ) {
-        let car = new_car("2016-01-01");
-        let without = history(&car, &done);
-        let with = found_history(&car, &done, &found);
-        for before in &without {
-            let after = with.iter().find(|line| line.item == before.item).unwrap();
-            if let (Some(after), Some(before)) = (after.due, before.due) {
-                prop_assert!(after.likely <= before.likely, "{:?}", after);
-            }
-        }
-    }
-
-    /// Whichever comes first: no line is due after its time is up, nor after its distance is.
-    #[test]
-    fn no_line_is_due_after_either_limit(done in prop::collection::vec((1_u32..70, 0_i32..3_500), 1..60)) {
-        for line in history(&plain_car(), &done) {
-            if let CountedFrom::LastDone { day, .. } | CountedFrom::Other { day, .. } = line.why.counted_from {
-                let by_time = line.why.interval.time().map(|time| day.plus(time));
-                prop_assert!(by_time.is_none_or(|by_time| line.due.unwrap().late <= by_time));
-                prop_assert!(line.due.unwrap().likely > day);
-            } else {
-                prop_assert_eq!(line.state, State::NoRecord);
-            }
-        }
-    }
 }
