@@ -116,7 +116,7 @@ fn the_owner_says_how_much_an_item_of_his_own_matters() {
     let schedule = every("20000 km", 24);
     let stakes = |changes: &[Setting]| {
         let changes: Vec<_> = changes.iter().map(|&setting| change(&hinge, setting)).collect();
-        plan(&car(), &changes).item(&hinge).unwrap().stakes
+        plan(&plain_car(), &changes).item(&hinge).unwrap().stakes
     };
     let safety = Setting::Own(schedule, Stakes::Safety);
     assert_eq!(stakes(&[Setting::Interval(schedule)]), Stakes::Repair);
@@ -126,7 +126,7 @@ fn the_owner_says_how_much_an_item_of_his_own_matters() {
     let anew = [safety, Setting::Catalogue, Setting::Interval(schedule)];
     assert_eq!(stakes(&anew), Stakes::Repair, "taken out, it begins anew");
     let of_the_catalogue = change(&OIL, Setting::Own(schedule, Stakes::Comfort));
-    assert_eq!(oil(&car(), &[of_the_catalogue]).stakes, Stakes::Engine, "the catalogue says that");
+    assert_eq!(oil(&plain_car(), &[of_the_catalogue]).stakes, Stakes::Engine, "the catalogue says that");
 }
 
 #[test]
