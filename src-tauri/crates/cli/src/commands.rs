@@ -157,7 +157,7 @@ impl Terminal<'_> {
         let Response::Visits(ahead) = self.door.ask(Request::Visits { book })? else {
             return Err(strange());
         };
-        self.answer(&ahead, |terminal| {
+        self.answer(&ahead.visits, |terminal| {
             if ahead.visits.is_empty() {
                 terminal.say("cli-no-visits", &[]);
             }
