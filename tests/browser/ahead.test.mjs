@@ -108,7 +108,7 @@ test('a job moved to another day says what that costs, is pinned, and is given b
 test('what the car has decides what is on the plan', async () => {
   await go('sheet');
   const plan = page.getByRole('region', { name: 'The plan' });
-  const line = (name) => plan.locator('strong').getByText(name, { exact: true });
+  const line = (name) => plan.locator('ul:not(details ul) strong').getByText(name, { exact: true });
   await page.getByLabel('Find an item by name').fill('timing');
   await line('Timing chain, listen and look').waitFor();
   await answer('Timing belt', 'Not known');
@@ -116,6 +116,7 @@ test('what the car has decides what is on the plan', async () => {
   await line('Timing belt, look').waitFor();
   await answer('Timing chain', 'Yes');
   await line('Timing belt, look').waitFor({ state: 'detached' });
+  await plan.locator('details strong').getByText('Timing belt, look', { exact: true }).waitFor();
   await line('Timing chain, listen and look').waitFor();
 });
 
