@@ -4591,6 +4591,10 @@ today: string,
  */
 visits: Array<PlannedVisitView>,
 /**
+ * It is certain that no other plan costs less by the weights of the planner.
+ */
+proven: boolean,
+/**
  * The next twelve months in money; nothing when no price is known.
  */
 spend: SpendView | null, };

@@ -164,6 +164,9 @@ impl Terminal<'_> {
             for visit in &ahead.visits {
                 print_line(&say::visit(terminal.words, visit));
             }
+            if !ahead.proven {
+                terminal.say("cli-visits-unproven", &[]);
+            }
             if let Some(spend) = &ahead.spend {
                 print_line(&say::spend(terminal.words, spend));
             }

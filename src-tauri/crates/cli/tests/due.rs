@@ -17,12 +17,12 @@ fn run(shelf: &Path, words: &[&str], input: &str) -> String {
     String::from_utf8(output.stdout).unwrap()
 }
 
-/// A petrol car with a timing chain, new on the first of June 2024, whose tyres have 6 mm left after 24 000 km.
+/// A petrol car with a timing chain and no turbocharger, new on the first of June 2024, whose tyres have 6 mm left after 24 000 km.
 fn shelf() -> tempfile::TempDir {
     let folder = tempfile::tempdir().unwrap();
     let vehicle = json!({
         "name": "Thistle", "engine": "petrol", "unit": "km", "first_use": "2024-06-01", "bought_new": true,
-        "reading": "24000", "fitted": { "timing-chain": true },
+        "reading": "24000", "fitted": { "timing-chain": true, "turbo": false },
     });
     run(folder.path(), &["ask"], &json!({ "ask": "add-vehicle", "vehicle": vehicle }).to_string());
     let tread = ["visit", "--reading", "24000", "--found", "tyres;within-limits;6.0"];

@@ -96,6 +96,8 @@ pub struct VisitsView {
     pub today: String,
     /// The visits of the next 24 months, soonest first.
     pub visits: Vec<PlannedVisitView>,
+    /// It is certain that no other plan costs less by the weights of the planner.
+    pub proven: bool,
     /// The next twelve months in money; nothing when no price is known.
     pub spend: Option<SpendView>,
 }

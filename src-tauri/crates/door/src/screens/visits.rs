@@ -176,6 +176,7 @@ impl Door {
             vehicle: vehicle_line(&car),
             today: today.to_string(),
             visits: ahead.visits(&GuideKeys::of(&self.guide_lines(&car)?)),
+            proven: ahead.plan.proven,
             spend: ahead.spend(),
         })
     }

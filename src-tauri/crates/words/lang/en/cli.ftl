@@ -186,6 +186,7 @@ cli-site-home = at home
 cli-site-workshop = workshop
 cli-site-office = papers
 cli-no-visits = Nothing falls due in the next 24 months, as far as the book tells.
+cli-visits-unproven = There are too many jobs to be certain that no other plan is cheaper.
 # $low, $high: money; $unpriced: how many times something without a known price is due
 cli-spend = The next 12 months: { $low } to { $high }, by what was paid the last three times{ $unpriced ->
     [0] .
