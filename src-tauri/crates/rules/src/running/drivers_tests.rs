@@ -3,6 +3,9 @@
 //! Everything is generated from a fixed seed, so that the figures are the same on every machine. The habits
 //! are invented; what they have in common with real ones is what an estimate has to stand: weekends,
 //! seasons, holidays, long trips, a new job, months without a reading.
+//!
+//! The constants of `habit.rs` were chosen on 240 drivers of each habit from other seeds. Those here took no part
+//! in it.
 #![allow(clippy::unwrap_used, clippy::cast_possible_truncation, clippy::cast_precision_loss)]
 #![allow(clippy::cast_possible_wrap, clippy::cast_sign_loss)]
 
@@ -13,11 +16,16 @@ use crate::running::{OdometerStatus, Reading};
 use crate::statistics::chance::Chance;
 use crate::testing::{car, day, km};
 
-const DRIVERS: u64 = 40;
-const DAYS: usize = 1_000;
+const DRIVERS: u64 = 150;
+const DAYS: usize = 2_400;
+/// The day on which the job changes of those who change it.
+const NEW_JOB: usize = 500;
 /// How many days after the start the owner asks.
-const ASKED: [usize; 5] = [70, 150, 300, 480, 700];
-const AHEAD: [i32; 3] = [30, 90, 180];
+const ASKED: [usize; 8] = [70, 150, 300, 480, 700, 900, 1_100, 1_500];
+/// How many days ahead lies what he asks for.
+const AHEAD: [i32; 5] = [14, 30, 90, 180, 365];
+/// Where the seeds of these drivers begin; those on which the constants were chosen lie elsewhere.
+const SEEDS: u64 = 0x5eed_0000_0000;
 
 #[derive(Debug, Clone, Copy, PartialEq)]
 enum Life {
@@ -55,7 +63,7 @@ fn kilometres(life: Life, at: usize, chance: &mut Chance) -> f64 {
             errand + trip
         }
         Retired => errand * 0.8 + outing * 0.15,
-        NewJob => commute(if at < DAYS / 2 { 24.0 } else { 60.0 }, chance) + errand + outing * 0.3,
+        NewJob => commute(if at < NEW_JOB { 24.0 } else { 60.0 }, chance) + errand + outing * 0.3,
     }
 }
 
@@ -220,9 +228,8 @@ impl Both {
 /// What the owner is told of a day to come, and of the day on which the car will have gone as far as that.
 ///
 /// Nothing, where of the first few readings so many are mistyped that there is no pace yet.
-fn ask(driver: &Driver, asked: usize, ahead: i32) -> Both {
+fn ask(driver: &Driver, pace: &Pace, asked: usize, ahead: i32) -> Both {
     let mut both = Both::default();
-    let pace = driver.pace(asked);
     let then = driver.start.plus_days(asked as i32 + ahead);
     let Some(Estimate { low, likely, high }) = pace.on(then) else { return both };
     both.on.note(kilometres_of(low), driver.odometer(then).floor(), kilometres_of(high));
@@ -236,20 +243,31 @@ fn ask(driver: &Driver, asked: usize, ahead: i32) -> Both {
 fn every_driver() -> impl Iterator<Item = (Life, Driver)> {
     let drivers = LIVES.into_iter().enumerate();
     drivers.flat_map(|(number, life)| {
-        (0..DRIVERS).map(move |seed| (life, driver(life, seed * 1_000 + number as u64)))
+        (0..DRIVERS).map(move |seed| (life, driver(life, SEEDS + seed * 1_000 + number as u64)))
     })
 }
 
-/// The constants of `habit.rs` were set on these drivers. On others, from other seeds, all together came out
-/// within two percent of the same.
+/// Of every habit for itself, and of every time ahead, the spans hold what happens in 75 to 90 cases of a hundred.
+///
+/// Of each habit 6 000 spans are counted, of which 80 in a hundred would hold to within 0.5 (the binomial standard
+/// error), were they independent. Those of one driver are not: between 36 sets of 100 drivers from seeds of their own
+/// the share of a habit varied with a standard deviation of 0.7 to 0.9, which makes 0.6 to 0.7 for 150 drivers. The
+/// means of these sets were 78.1 (a new job) to 87.0 (silent) for the odometer on a day, and up to 88.1 (silent)
+/// for the day of a distance: three of them or more from either bound.
+///
+/// What no estimate can know stays outside of these spans, and the shares of a habit are means over better and worse:
+/// a driver of seasons is held in some 60 cases of a hundred 90 and 180 days ahead while less than a year of
+/// him is known, and in some 90 from then on; and hardly any span that ends before a new job holds what is
+/// driven in it, 365 days ahead seven in ten of all that were asked for.
 #[test]
 fn four_spans_in_five_hold_what_happens() {
     let mut of_lives = [Both::default(); LIVES.len()];
     let mut of_days = [Both::default(); AHEAD.len()];
     for (life, driver) in every_driver() {
         for asked in ASKED {
+            let pace = driver.pace(asked);
             for (ahead, of_day) in AHEAD.into_iter().zip(&mut of_days) {
-                let both = ask(&driver, asked, ahead);
+                let both = ask(&driver, &pace, asked, ahead);
                 *of_day = of_day.and(both);
                 let of_life = &mut of_lives[life as usize];
                 *of_life = of_life.and(both);
@@ -258,29 +276,25 @@ fn four_spans_in_five_hold_what_happens() {
     }
     println!("percent     | odometer on a day    | day of a distance");
     println!("            |  held  below  above  |  held  early   late");
-    for (life, both) in LIVES.into_iter().zip(of_lives) {
-        both.print(&format!("{life:?}"));
-    }
-    for (ahead, both) in AHEAD.into_iter().zip(of_days) {
-        both.print(&format!("{ahead} days"));
-        assert!(both.hold(75.0, 90.0), "{ahead} days ahead: {both:?}");
+    let lives = LIVES.into_iter().map(|life| format!("{life:?}")).zip(of_lives);
+    let days = AHEAD.into_iter().map(|ahead| format!("{ahead} days")).zip(of_days);
+    for (name, both) in lives.chain(days) {
+        both.print(&name);
+        assert!(both.hold(75.0, 90.0), "{name}: {both:?}");
     }
     let all = of_lives.into_iter().fold(Both::default(), Both::and);
     all.print("all");
-    assert!(all.hold(75.0, 90.0), "{all:?}");
-    for (life, both) in LIVES.into_iter().zip(of_lives) {
-        assert!(both.hold(65.0, 97.0), "{life:?}: {both:?}");
-    }
+    assert!(all.hold(78.0, 87.0), "{all:?}");
 }
 
 /// A last reading that is far off is doubted, and hardly ever one that is right.
 #[test]
 fn a_last_reading_far_off_is_doubted() {
     let (mut far_off, mut caught, mut right, mut wronged) = (0, 0, 0, 0);
-    for (_, driver) in every_driver().step_by(3) {
+    for (_, driver) in every_driver().step_by(9) {
         for reading in &driver.readings {
             let asked = reading.day.days_since(driver.start);
-            if asked < 150 {
+            if !(150..1_000).contains(&asked) {
                 continue;
             }
             let off = (kilometres_of(Travelled(reading.shown)) - driver.odometer(reading.day).floor()).abs();

@@ -6,10 +6,14 @@
 //! seasons and with what the car is needed for, which grows with the days. Both are taken from the readings,
 //! as far as these go, and from what is usual.
 //!
-//! The constants are assumptions of this program. They were set so that on the simulated drivers of
-//! `drivers_tests.rs` four spans in five hold what happened.
+//! Some of the drift goes one way, and widens the span on that side alone: where the days that come now were
+//! slower or faster than the rest of the year a year ago, and where the car went farther than its rate tells,
+//! since a median leaves the rare long trip out.
+//!
+//! The constants are assumptions of this program. They were set so that of simulated drivers, of each habit for
+//! itself, about four spans in five hold what happened. `drivers_tests.rs` holds them against others.
 
-use units::Distance;
+use units::{Day, Distance};
 
 use super::Point;
 use super::steps::{Step, line, real, whole};
@@ -23,36 +27,52 @@ const WINDOW_DAYS: i32 = 400;
 /// Readings closer together than this say nothing about a habit.
 const SHORTEST_DAYS: i32 = 30;
 
-/// After so many days of readings the owner's own statement of the yearly distance counts no more.
-const BLEND_DAYS: i32 = 365;
-
 /// A reading that is so many days older than the last one weighs half as much.
 const HALF_WEIGHT_DAYS: f64 = 180.0;
 
 /// Noise of a car that nothing else is known of, as a share of a day's distance.
 const USUAL_NOISE: f64 = 1.5;
 
-/// What is usual weighs as much against what was observed as so many steps from a reading to the next.
-const USUAL_STEPS: f64 = 2.0;
+/// What is usual weighs as much against what was observed as a quarter of a step from a reading to the next.
+const USUAL_STEPS: f64 = 0.25;
 
 /// Drift of a car that goes evenly, as a share of its rate: nobody's life stays as it is.
-const USUAL_DRIFT: f64 = 0.1;
+const USUAL_DRIFT: f64 = 0.02;
 
-/// How far apart two readings are whose slope shows the changes that matter: a month to a season, in days.
+/// Drift for the seasons of a car of which nothing is known of a whole year, as a share of its rate.
+const UNKNOWN_SEASONS: f64 = 0.25;
+
+/// How far apart two readings are whose slope shows the changes that matter: a month to a season, in days. The
+/// median of what such slopes are off the rate counts as drift. For a normal distribution the standard deviation would
+/// be 1.4826 times as much; but some of what they are off is noise, which is counted by itself.
 const SEASON: std::ops::RangeInclusive<f64> = 30.0..=120.0;
 
-/// Standard deviation of such slopes as a multiple of the median of what they are off the rate. For a normal
-/// distribution it would be 1.4826; some of what they are off is noise, which is counted by itself.
-const SEASON_DRIFT: f64 = 1.25;
+/// After so many days the seasons come round. Once the readings span as much, what the owner states of the yearly
+/// distance counts no more.
+const YEAR_DAYS: i32 = 365;
+
+/// How long a stretch of last year is held against the rest of it: a season, in days.
+const STRETCH_DAYS: i32 = 90;
+
+/// A first reading that lies so many days after the start of that stretch still counts as its start.
+const STRETCH_LATE_DAYS: i32 = 20;
+
+/// Drift towards what last year's stretch was off, as a multiple of it: the span must reach past it, since this year's
+/// is not exactly like it.
+const LAST_YEAR: f64 = 1.3;
+
+/// Drift towards what the car went in all, as a multiple of what its rate is off that: the days to come hold such trips
+/// by chance, more of them or fewer.
+const OUT_OF_HABIT: f64 = 2.5;
 
 /// Drift of what the owner states, as a share of it: four owners in five are right within a half.
 const STATED_DRIFT: f64 = 0.39;
 
-/// No drift is larger than this share of the rate, or the car might as well never go on.
-const LARGEST_DRIFT: f64 = 0.6;
+/// No drift to the slow side is larger than this share of the rate, or the car might as well never go on.
+const LARGEST_DRIFT: f64 = 0.75;
 
 /// One in ten lies so many standard deviations below the likely distance, ...
-const BELOW: f64 = 1.1;
+const BELOW: f64 = 1.05;
 
 /// ... and one in ten so many above it: a long trip adds more than a day at home takes away. For a normal
 /// distribution both would be 1.2816.
@@ -67,8 +87,10 @@ pub(super) struct Habit {
     per_day: i64,
     /// Standard deviation of one day.
     noise: i64,
-    /// Standard deviation of the rate, a day.
-    drift: i64,
+    /// Standard deviation of the rate, a day, for what goes slower.
+    slower: i64,
+    /// The same for what goes faster.
+    faster: i64,
 }
 
 /// The same before it is rounded.
@@ -76,24 +98,25 @@ pub(super) struct Habit {
 struct Use {
     rate: f64,
     noise: f64,
-    drift: f64,
+    slower: f64,
+    faster: f64,
 }
 
 impl Habit {
     /// By the readings that are believed and the yearly distance that the owner states; `None` without
     /// either.
     ///
-    /// Until the readings span a year, both count by how much of a year they span.
+    /// Until the readings span a year, both count by how much of a year they span, and the seasons are not known.
     pub fn new(trusted: &[Point], yearly: Option<Distance>) -> Option<Habit> {
         let observed = observed(trusted);
-        let days = observed.map_or(0, |(_, days)| days.min(BLEND_DAYS));
-        let stated = yearly.filter(|_| days < BLEND_DAYS).map(stated);
-        let share = f64::from(days) / f64::from(BLEND_DAYS);
+        let days = observed.map_or(0, |(_, days)| days.min(YEAR_DAYS));
+        let stated = yearly.filter(|_| days < YEAR_DAYS).map(stated);
+        let share = f64::from(days) / f64::from(YEAR_DAYS);
         let used = match (observed, stated) {
             (Some((observed, _)), Some(stated)) => stated.blended(observed, share),
             (observed, stated) => observed.map(|(observed, _)| observed).or(stated)?,
         };
-        Some(used.rounded())
+        Some(used.with_drift(UNKNOWN_SEASONS * (1.0 - share) * used.rate).rounded())
     }
 
     /// How far the car likely goes in a day.
@@ -108,17 +131,17 @@ impl Habit {
 
     /// How far it goes at least: less in one case of ten.
     pub fn low(&self, days: i64) -> i64 {
-        self.likely(days).saturating_sub(self.spread(BELOW, days)).max(0)
+        self.likely(days).saturating_sub(self.spread(BELOW, self.slower, days)).max(0)
     }
 
     /// How far it goes at most: farther in one case of ten.
     pub fn high(&self, days: i64) -> i64 {
-        self.likely(days).saturating_add(self.spread(ABOVE, days))
+        self.likely(days).saturating_add(self.spread(ABOVE, self.faster, days))
     }
 
-    fn spread(&self, deviations: f64, days: i64) -> i64 {
+    fn spread(&self, deviations: f64, drift: i64, days: i64) -> i64 {
         let days = real(days);
-        whole(deviations * hypot(&[real(self.noise) * days.sqrt(), real(self.drift) * days]))
+        whole(deviations * hypot(&[real(self.noise) * days.sqrt(), real(drift) * days]))
     }
 }
 
@@ -126,23 +149,41 @@ impl Use {
     /// This share of what was observed, and the rest of this.
     fn blended(self, observed: Use, share: f64) -> Use {
         let blend = |stated: f64, observed: f64| stated + (observed - stated) * share;
+        let drift = |stated: f64, observed: f64| hypot(&[stated * (1.0 - share), observed * share]);
         Use {
             rate: blend(self.rate, observed.rate),
             noise: blend(self.noise, observed.noise),
-            drift: hypot(&[self.drift * (1.0 - share), observed.drift * share]),
+            slower: drift(self.slower, observed.slower),
+            faster: drift(self.faster, observed.faster),
         }
+    }
+
+    /// With this much more drift either way.
+    fn with_drift(self, drift: f64) -> Use {
+        Use { slower: hypot(&[self.slower, drift]), faster: hypot(&[self.faster, drift]), ..self }
+    }
+
+    /// With this much more drift to one side: the faster one, or, below 0, the slower one.
+    fn drawn(self, drift: f64) -> Use {
+        let (slower, faster) = ((-drift).max(0.0), drift.max(0.0));
+        Use { slower: hypot(&[self.slower, slower]), faster: hypot(&[self.faster, faster]), ..self }
     }
 
     /// The rate is rounded up, so that a distance of exactly so many days does not take a day more.
     fn rounded(self) -> Habit {
-        let drift = self.drift.min(LARGEST_DRIFT * self.rate);
-        Habit { per_day: whole(self.rate), noise: whole(self.noise), drift: whole(drift) }
+        Habit {
+            per_day: whole(self.rate),
+            noise: whole(self.noise),
+            slower: whole(self.slower.min(LARGEST_DRIFT * self.rate)),
+            faster: whole(self.faster),
+        }
     }
 }
 
 fn stated(yearly: Distance) -> Use {
     let rate = real(yearly.millimetres().max(0).saturating_mul(10_000) / YEAR_E4);
-    Use { rate, noise: USUAL_NOISE * rate, drift: STATED_DRIFT * rate }
+    let drift = STATED_DRIFT * rate;
+    Use { rate, noise: USUAL_NOISE * rate, slower: drift, faster: drift }
 }
 
 /// What the readings of the last year or so say, and the days they span.
@@ -151,16 +192,48 @@ fn stated(yearly: Distance) -> Use {
 /// a longer step weighs less, times the weight of either by its age.
 fn observed(trusted: &[Point]) -> Option<(Use, i32)> {
     let recent = recent(trusted)?;
-    let days = recent.last()?.day.days_since(recent.first()?.day);
+    let (first, last) = (recent.first()?, recent.last()?);
+    let days = last.day.days_since(first.day);
     let span = f64::from(days);
     let by_age = |day: f64| HALF_WEIGHT_DAYS / (HALF_WEIGHT_DAYS + span - day);
     let slopes = Slopes::between(&line(recent), |from, to| by_age(from) * by_age(to) * (to - from));
     let rate = slopes.median()?;
     let noise = noise(recent, rate);
-    let seasons = SEASON_DRIFT * slopes.spread_about(rate, &SEASON).unwrap_or(0.0);
+    let seasons = slopes.spread_about(rate, &SEASON).unwrap_or(0.0);
     // The last part is how far off the rate is for the noise alone in so many days.
     let drift = hypot(&[USUAL_DRIFT * rate, seasons, noise / span.sqrt()]);
-    Some((Use { rate, noise, drift }, days))
+    let out_of_habit = Step::between(first, last).gone / span - rate;
+    let last_year = last_year(recent, noise).unwrap_or(0.0);
+    let used = Use { rate, noise, slower: drift, faster: drift };
+    Some((used.drawn(OUT_OF_HABIT * out_of_habit).drawn(LAST_YEAR * last_year), days))
+}
+
+/// How far the rate of the season to come was off that of the whole year a year ago, in millimetres a day; below 0
+/// when it was slower. `None` where the readings do not go back that far.
+///
+/// What the noise alone would make of it is taken off: a stretch of one car that knows no seasons and of the year
+/// around it differ too.
+fn last_year(recent: &[Point], noise: f64) -> Option<f64> {
+    let (first, last) = (recent.first()?, recent.last()?);
+    let ago = |days: i32| last.day.plus_days(-days);
+    let late = first.day.days_since(ago(YEAR_DAYS));
+    let from_first = || (0..=STRETCH_LATE_DAYS).contains(&late).then_some(0.0);
+    let from = gone_by(recent, ago(YEAR_DAYS)).or_else(from_first)?;
+    let to = gone_by(recent, ago(YEAR_DAYS - STRETCH_DAYS))?;
+    let (stretch, year) = (f64::from(STRETCH_DAYS), f64::from(YEAR_DAYS));
+    let off = (to - from) - (Step::between(first, last).gone - from) * stretch / year;
+    let by_noise = noise * noise * stretch * (1.0 - stretch / year);
+    Some(off.signum() * (off * off - by_noise).max(0.0).sqrt() / stretch)
+}
+
+/// How far the car had gone by the end of this day since the first of these readings, in millimetres, taking it to go
+/// evenly from one reading to the next. `None` outside of them.
+fn gone_by(points: &[Point], day: Day) -> Option<f64> {
+    let next = points.partition_point(|point| point.day <= day);
+    let (before, after) = (points.get(next.checked_sub(1)?)?, points.get(next)?);
+    let step = Step::between(before, after);
+    let since = Step::between(&points[0], before).gone;
+    Some(since + step.gone * f64::from(day.days_since(before.day)) / step.days)
 }
 
 /// The readings of the window; where these span too little, those back to the first that is old enough.

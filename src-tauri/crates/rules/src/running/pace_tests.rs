@@ -35,9 +35,10 @@ fn one_reading_says_nothing_of_later_days_unless_the_owner_states_a_distance() {
         let Estimate { low, likely, high } = stated.on(day("2024-01-01").plus_days(days)).unwrap();
         [low, likely, high].map(|at| at.since(Travelled(km(50_000))).round(units::DistanceUnit::Kilometre))
     };
-    // Noise of 150 km for the square root of the days, and drift of 39 km a day.
-    assert_eq!(gone(10), [325, 1_000, 1_890]);
-    assert_eq!(gone(365), [20_527, 36_500, 57_555], "about half as much either way");
+    // Noise of 150 km for the square root of the days, and drift of 39 km a day for the statement and 25 for the
+    // seasons.
+    assert_eq!(gone(10), [304, 1_000, 1_961]);
+    assert_eq!(gone(365), [18_493, 36_500, 61_367], "about half as much either way");
 }
 
 #[test]
@@ -154,6 +155,32 @@ fn a_new_habit_shows_in_the_rate_and_in_the_span() {
         high.since(low).millimetres() * 100 / gone.millimetres()
     };
     assert!(share(&changed) > 2 * share(&same), "{} and {}", share(&changed), share(&same));
+}
+
+/// Half a year at 10 km a day and half a year at 50: where the slow half comes next the car may fall short by more
+/// than it may go beyond, and the other way round.
+#[test]
+fn the_season_to_come_widens_the_span_on_its_own_side() {
+    let half_year = 182;
+    let readings = |last: i32| -> Vec<_> {
+        let shown = |day: i32| -> i64 {
+            let (halves, rest) = (i64::from(day / half_year), i64::from(day % half_year));
+            let whole = i64::from(half_year) * (halves / 2 * 60 + halves % 2 * 10);
+            whole + rest * if halves % 2 == 0 { 10 } else { 50 }
+        };
+        let days = (0..=last).rev().step_by(13);
+        days.map(|days| Reading { day: day("2020-01-01").plus_days(days), ..read("2020-01-01", shown(days)) })
+            .collect()
+    };
+    let sides = |halves: i32| {
+        let pace = pace(&car(), &readings(halves * half_year));
+        let Estimate { low, likely, high } = pace.on(pace.last().unwrap().day.plus_days(90)).unwrap();
+        // In standard deviations, of which the span takes 1.05 below and 1.45 above.
+        [likely.since(low).millimetres() / 105, high.since(likely).millimetres() / 145]
+    };
+    let [[slow_below, slow_above], [fast_below, fast_above]] = [sides(4), sides(5)];
+    assert!(10 * slow_below > 11 * slow_above, "{slow_below} and {slow_above}");
+    assert!(10 * fast_above > 13 * fast_below, "{fast_above} and {fast_below}");
 }
 
 proptest! {
