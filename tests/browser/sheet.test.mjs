@@ -21,7 +21,7 @@ before(async () => {
   // New two years ago, 1 000 km a month since, its oil changed today.
   const vehicle = {
     ...{ name: 'Thistle', engine: 'petrol', unit: 'km', first_use: '2024-06-01', bought_new: true },
-    ...{ reading: '24000', yearly: '12000', fitted: { 'timing-chain': true } },
+    ...{ reading: '24000', yearly: '12000', fitted: { 'timing-chain': true, turbo: false } },
   };
   const { book } = ask({ ask: 'add-vehicle', vehicle });
   wellkept('--shelf', shelf.path, ...TODAY, 'visit', '--item', 'engine-oil', '--reading', '24000');
