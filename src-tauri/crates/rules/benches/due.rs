@@ -1,14 +1,27 @@
-//! All due lines of one car with a nine-year history: readings, visits, plan and pace, from the facts up; and
-//! the due lines and visits of ten cars with twenty years behind them.
+//! What one car's due lines cost, and the due lines, visits and spending of ten cars with twenty years behind them.
+//!
+//! - `due lines of nine years`: one car, nothing found and nothing paid. In the timing is all from the facts up:
+//!   track, plan, pace and due lines.
+//! - `as a screen asks`: ten cars of at least 50 due lines each, with prices, findings, kinds of part and a mistyped
+//!   reading. In the timing is what every screen works out anew: due lines, jobs, visits and spending, with each
+//!   price looked up in a map. Out of it are track, plan and pace, which the door keeps with a car for as long
+//!   as nothing is written, and the map of prices, which comes from the visits of the book.
+//! - `after a change`: the same cars from the facts up, so that track, its believed part, plan and pace are in the
+//!   timing too: what the first screen costs after anything was written. The SQL before it is in the benches of the
+//!   door.
+//! - `due lines alone`: only the first part of `as a screen asks`, to see what the rest adds.
+//!
+//! Each is measured once more with every item that the catalogue has for the car.
 #![allow(missing_docs, clippy::unwrap_used)]
 
+use std::collections::BTreeMap;
 use std::hint::black_box;
 
 use criterion::{Criterion, criterion_group, criterion_main};
-use rules::running::{OdometerStatus, Pace, Reading, Track};
+use rules::running::{OdometerStatus, Pace, Reading, Track, Travelled};
 use rules::upkeep::{
-    ASSUMED, Catalogue, Done, Facts, ItemRef, Job, Plan, PlanChange, PlannedItem, Setting, Standing, due,
-    jobs, plan_visits,
+    ASSUMED, Catalogue, Done, DueLine, Facts, Finding, Found, ItemRef, Job, Milli, Plan, PlanChange,
+    PlannedItem, Setting, Standing, due, jobs, plan_visits, spend,
 };
 use rules::vehicle::{Conditions, EngineKind, Equipment, Vehicle};
 use units::{Day, Distance, DistanceUnit};
@@ -72,32 +85,119 @@ fn lines(history: &History, catalogue: &Catalogue) -> usize {
     .len()
 }
 
-/// The same history made as long as it can be for a car on the road, and the visits that come of it.
-fn twenty_years(catalogue: &Catalogue, most_items: usize) -> [Car<'_>; CARS] {
-    std::array::from_fn(|car| {
-        let step = 5 + i32::try_from(car).unwrap();
+const CARS: usize = 10;
+const DAYS: i32 = 20 * 365;
+
+/// The fewest due lines that a car shall have.
+const LEAST_LINES: usize = 50;
+
+/// What items cost the last time, in minor units: invented, but in the proportions of a car. Some have no price.
+const PRICES: [Option<i64>; 7] =
+    [Some(0), Some(2_500), Some(6_000), None, Some(12_000), Some(4_000), Some(45_000)];
+
+/// What the book holds of a car, as the door reads it.
+struct Book {
+    vehicle: Vehicle,
+    readings: Vec<Reading>,
+    changes: Vec<PlanChange>,
+    done: Vec<Done>,
+    found: Vec<Found>,
+    prices: BTreeMap<ItemRef, i64>,
+    today: Day,
+}
+
+/// The same with what the door works out of it and keeps.
+struct Car<'a> {
+    book: &'a Book,
+    track: Track,
+    plan: Plan<'a>,
+    pace: Pace,
+}
+
+impl Book {
+    /// A history as long as it can be for a car on the road: read once a week, seen to every `step` days, looked at once
+    /// a month. So many items of the plan count at most.
+    fn of(catalogue: &Catalogue, car: i32, most_items: usize) -> Book {
         let start = Day::from_ymd(2006, 3, 1).unwrap();
-        let days = 20 * 365;
+        let vehicle = Vehicle { first_use: Some(start), ..history().vehicle };
+        let at = |day: i32| i64::from(day) * 40 + i64::from(day * 37 % 101);
         let read = |day: i32| Reading {
             day: start.plus_days(day),
-            shown: Distance::whole(i64::from(day) * 40, DistanceUnit::Kilometre),
+            shown: Distance::whole(at(day), DistanceUnit::Kilometre),
             status: OdometerStatus::Actual,
         };
-        let vehicle = Vehicle { first_use: Some(start), ..history().vehicle };
-        let readings: Vec<Reading> = (0..days).step_by(7).map(read).collect();
-        let track = Track::new(&vehicle, &readings, &[]);
-        let numbers: Vec<u32> = catalogue.items().iter().map(|item| item.number).collect();
-        let done = (0..days).step_by(usize::try_from(step).unwrap()).map(|day| Done {
-            item: ItemRef::Catalogue(numbers[usize::try_from(day / step).unwrap() * 7 % numbers.len()]),
+        let travelled = |day: i32| Some(Travelled(read(day).shown));
+        let mut readings: Vec<Reading> = (0..DAYS).step_by(7).map(read).collect();
+        // A digit too many, a month ago.
+        readings.push(Reading { day: start.plus_days(DAYS - 30), ..read(DAYS * 10) });
+        let rows = catalogue.items();
+        let row = |turn: i32| &rows[usize::try_from(turn).unwrap() * 7 % rows.len()];
+        let done = |turn: i32, day: i32| Done {
+            item: ItemRef::Catalogue(row(turn).number),
             day: start.plus_days(day),
-            travelled: Some(track.travelled(start.plus_days(day), read(day).shown)),
-            kind: None,
-        });
-        let done = done.collect();
-        let pace = Pace::new(&vehicle, &track);
-        let plan = Plan::new(catalogue, &vehicle, &switched_off(catalogue, &vehicle, most_items));
-        Car { vehicle, track, pace, plan, done, today: start.plus_days(days) }
-    })
+            travelled: travelled(day),
+            kind: row(turn).kinds.first().filter(|_| turn % 2 == 0).map(|kind| kind.key.clone()),
+        };
+        let found = |turn: i32, day: i32| Found {
+            item: ItemRef::Catalogue(row(turn).number),
+            day: start.plus_days(day),
+            travelled: travelled(day),
+            finding: row(turn)
+                .due_when
+                .first()
+                .filter(|_| turn % 5 == 0)
+                .copied()
+                .unwrap_or(Finding::WithinLimits),
+            value: row(turn).gauge.map(|gauge| Milli(i64::midpoint(gauge.fresh.0, gauge.limit.0))),
+        };
+        let every = |days: i32| (car..DAYS).step_by(usize::try_from(days).unwrap());
+        Book {
+            changes: switched_off(catalogue, &vehicle, most_items),
+            done: (0..).zip(every(5 + car)).map(|(turn, day)| done(turn, day)).collect(),
+            found: (0..).zip(every(30)).map(|(turn, day)| found(turn, day)).collect(),
+            prices: rows
+                .iter()
+                .zip(PRICES.iter().cycle())
+                .filter_map(|(row, price)| Some((ItemRef::Catalogue(row.number), (*price)?)))
+                .collect(),
+            today: start.plus_days(DAYS),
+            vehicle,
+            readings,
+        }
+    }
+}
+
+impl<'a> Car<'a> {
+    fn load(catalogue: &'a Catalogue, book: &'a Book) -> Car<'a> {
+        let track = Track::new(&book.vehicle, &book.readings, &[]);
+        let pace = Pace::new(&book.vehicle, &track);
+        let plan = Plan::new(catalogue, &book.vehicle, &book.changes);
+        Car { book, track: track.believed(), plan, pace }
+    }
+
+    fn facts(&self) -> Facts<'_> {
+        Facts {
+            vehicle: &self.book.vehicle,
+            plan: &self.plan,
+            done: &self.book.done,
+            found: &self.book.found,
+            track: &self.track,
+            pace: &self.pace,
+            today: self.book.today,
+        }
+    }
+
+    fn jobs(&self, lines: &[DueLine]) -> Vec<Job> {
+        jobs(&self.facts(), lines, |item| self.book.prices.get(item).copied())
+    }
+
+    /// What a screen works out: how many visits, and what they will likely cost at most.
+    fn screen(&self) -> (usize, i64) {
+        let facts = self.facts();
+        let lines = due(&facts);
+        let visits = plan_visits(&self.jobs(&lines), &ASSUMED, facts.today).visits.len();
+        (visits, spend(&facts, &lines, |item| self.book.prices.get(item).copied()).high)
+    }
 }
 
 /// What leaves a plan with so many items that count.
@@ -108,35 +208,19 @@ fn switched_off(catalogue: &Catalogue, vehicle: &Vehicle, most: usize) -> Vec<Pl
     active.skip(most).map(off).collect()
 }
 
-const CARS: usize = 10;
-
-/// A car as the door holds it when it asks what is due.
-struct Car<'a> {
-    vehicle: Vehicle,
-    track: Track,
-    pace: Pace,
-    plan: Plan<'a>,
-    done: Vec<Done>,
-    today: Day,
+fn ten(catalogue: &Catalogue, most_items: usize) -> Vec<Book> {
+    (0..).take(CARS).map(|car| Book::of(catalogue, car, most_items)).collect()
 }
 
-impl Car<'_> {
-    fn facts(&self) -> Facts<'_> {
-        Facts {
-            vehicle: &self.vehicle,
-            plan: &self.plan,
-            done: &self.done,
-            found: &[],
-            track: &self.track,
-            pace: &self.pace,
-            today: self.today,
-        }
-    }
+/// How many due lines each of these cars has.
+fn due_lines(catalogue: &Catalogue, books: &[Book]) -> Vec<usize> {
+    books.iter().map(|book| due(&Car::load(catalogue, book).facts()).len()).collect()
+}
 
-    fn jobs(&self) -> Vec<Job> {
-        let facts = self.facts();
-        jobs(&facts, &due(&facts), |_| None)
-    }
+/// Ten cars of which each has enough due lines, and hardly more: some items follow others and are not called for.
+fn ten_of_least_lines(catalogue: &Catalogue) -> Vec<Book> {
+    let enough = |books: &Vec<Book>| due_lines(catalogue, books).iter().all(|lines| *lines >= LEAST_LINES);
+    (LEAST_LINES..=catalogue.items().len()).map(|most| ten(catalogue, most)).find(enough).unwrap()
 }
 
 fn bench(criterion: &mut Criterion) {
@@ -146,20 +230,31 @@ fn bench(criterion: &mut Criterion) {
         bencher.iter(|| lines(black_box(&history), catalogue));
     });
 
-    for most_items in [50, usize::MAX] {
-        let cars = twenty_years(catalogue, most_items);
-        let lines = due(&cars[0].facts()).len();
-        let counts: Vec<usize> = cars.iter().map(|car| car.jobs().len()).collect();
-        println!("{lines} due lines a car; jobs of the 10 cars in the next 24 months: {counts:?}");
-        let mut group = criterion.benchmark_group(format!("ten cars of twenty years, {lines} items"));
-        group.bench_function("due lines", |bencher| {
+    for (name, books) in
+        [("at least 50 due lines", ten_of_least_lines(catalogue)), ("every item", ten(catalogue, usize::MAX))]
+    {
+        let cars: Vec<Car<'_>> = books.iter().map(|book| Car::load(catalogue, book)).collect();
+        let lines = due_lines(catalogue, &books);
+        let of = |car: &Car<'_>| car.jobs(&due(&car.facts()));
+        let jobs: Vec<usize> = cars.iter().map(|car| of(car).len()).collect();
+        let priced: Vec<usize> =
+            cars.iter().map(|car| of(car).iter().filter(|job| job.price.is_some()).count()).collect();
+        let seen = |car: &Car<'_>| due(&car.facts()).iter().filter(|line| line.why.seen.is_some()).count();
+        let seen: Vec<usize> = cars.iter().map(seen).collect();
+        println!(
+            "{name}: due lines {lines:?}, of which findings move or were weighed for {seen:?}; jobs in the"
+        );
+        println!("next 24 months {jobs:?}, of which {priced:?} have a price");
+        let mut group = criterion.benchmark_group(format!("ten cars of twenty years, {name}"));
+        group.bench_function("due lines alone", |bencher| {
             bencher.iter(|| cars.iter().map(|car| due(&car.facts()).len()).sum::<usize>());
         });
-        group.bench_function("due lines and visits", |bencher| {
-            bencher.iter(|| {
-                let plans = cars.iter().map(|car| plan_visits(&car.jobs(), &ASSUMED, car.today));
-                plans.map(|plan| plan.visits.len()).sum::<usize>()
-            });
+        group.bench_function("as a screen asks", |bencher| {
+            bencher.iter(|| cars.iter().map(|car| black_box(car.screen()).0).sum::<usize>());
+        });
+        group.bench_function("after a change", |bencher| {
+            let load = |book| Car::load(catalogue, black_box(book));
+            bencher.iter(|| books.iter().map(|book| black_box(load(book).screen()).0).sum::<usize>());
         });
         group.finish();
     }
