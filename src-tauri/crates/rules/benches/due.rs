@@ -18,6 +18,7 @@ use std::collections::BTreeMap;
 use std::hint::black_box;
 
 use criterion::{Criterion, criterion_group, criterion_main};
+use rules::costs::Price;
 use rules::running::{OdometerStatus, Pace, Reading, Track, Travelled};
 use rules::upkeep::{
     ASSUMED, Catalogue, Done, DueLine, Facts, Finding, Found, ItemRef, Job, Milli, Plan, PlanChange,
@@ -196,7 +197,8 @@ impl<'a> Car<'a> {
         let facts = self.facts();
         let lines = due(&facts);
         let visits = plan_visits(&self.jobs(&lines), &ASSUMED, facts.today).visits.len();
-        (visits, spend(&facts, &lines, |item| self.book.prices.get(item).copied()).high)
+        let price = |item: &ItemRef| Some(Price::once(*self.book.prices.get(item)?, false));
+        (visits, spend(&facts, &lines, price).high)
     }
 }
 

@@ -7,7 +7,7 @@ use proptest::test_runner::TestCaseError;
 use super::*;
 use crate::running::Reading;
 use crate::testing::{day, km, new_car, read};
-use crate::upkeep::{Catalogue, Finding, Gauge, Milli};
+use crate::upkeep::{Catalogue, Finding, Gauge, Milli, PrintedDistance};
 use crate::vehicle::{Condition, EngineKind, Equipment, Fitting};
 
 /// One thing in the book of an invented car: of an item, so many days after the start.
@@ -48,7 +48,7 @@ fn any_car() -> impl Strategy<Value = Vehicle> {
     (engine, said, any::<bool>()).prop_map(|(engine, said, known_from_new)| {
         let equipment = Fitting::ALL.into_iter().zip(said);
         let equipment = equipment.fold(Equipment::default(), |all, (fitting, has)| all.with(fitting, has));
-        Vehicle { engine, equipment, known_from_new, ..new_car("2016-01-01") }
+        Vehicle { engine, known_from_new, equipment, ..new_car("2016-01-01") }
     })
 }
 
@@ -120,7 +120,7 @@ fn never_later(easier: &[DueLine], harder: &[DueLine]) -> Result<(), TestCaseErr
         let (long, short) = (&easier.why, &harder.why);
         prop_assert_eq!((&short.kind, short.phase), (&long.kind, long.phase));
         prop_assert!(short.interval.time() <= long.interval.time());
-        let distance = |why: &Why| why.interval.distance().map(|printed| printed.distance());
+        let distance = |why: &Why| why.interval.distance().map(PrintedDistance::distance);
         prop_assert!(distance(short) <= distance(long));
     }
     Ok(())

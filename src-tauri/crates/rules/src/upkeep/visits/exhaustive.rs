@@ -97,7 +97,7 @@ fn most_early(job: &Job) -> i32 {
 /// The first open day on which a job may be done, where a season bounds that.
 fn opens_on(job: &Job, today: Day) -> Option<i32> {
     let first = (due_on(job, today) - most_early(job)).max(0);
-    job.most_early.map(|_| (first..).find(|day| is_open(job.site, *day)).unwrap())
+    job.most_early.map(|_| (first..first + 7).find(|day| is_open(job.site, *day)).unwrap())
 }
 
 /// Every day on which something falls due or is pinned, and those on which a season opens.
