@@ -91,7 +91,8 @@ pub(super) fn see(
     (bounds, seen(newest, Effect::None))
 }
 
-/// The last thing found that calls for work and that no later look has taken back.
+/// The first thing found that calls for work and that no later look has taken back: it has been due since then, however
+/// often it was found again.
 pub(super) fn calling<'a>(planned: &PlannedItem<'_>, found: &[&'a Found]) -> Option<&'a Found> {
     let gauge = planned.row.and_then(|row| row.gauge);
     // Of several measurements the last one counts, and of those of one day the worst.
@@ -101,12 +102,14 @@ pub(super) fn calling<'a>(planned: &PlannedItem<'_>, found: &[&'a Found]) -> Opt
         value.zip(gauge).is_some_and(|(value, gauge)| gauge.is_reached(value))
     };
     let calls = |at: &usize| calls_for_work(planned, found[*at].finding) || at_its_limit(*at);
-    let at = (0..found.len()).rev().find(calls)?;
-    let well_since = |later: &&Found| later.finding == Finding::WithinLimits && later.day > found[at].day;
     // No look makes a part well that is to be replaced, but of what is only looked at that is all there is to tell.
     let looks = planned.row.is_some_and(|row| !row.action.mends());
-    let taken_back = (looks || !planned.stakes.are_grave()) && found[at + 1..].iter().any(well_since);
-    (!taken_back).then_some(found[at])
+    let stands = |at: &usize| {
+        let well_since =
+            |later: &&Found| later.finding == Finding::WithinLimits && later.day > found[*at].day;
+        !((looks || !planned.stakes.are_grave()) && found[at + 1..].iter().any(well_since))
+    };
+    (0..found.len()).filter(calls).find(stands).map(|at| found[at])
 }
 
 /// Whether the finding makes the item due: whatever the catalogue lists and, of an item of the owner's own,

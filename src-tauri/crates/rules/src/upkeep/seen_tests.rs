@@ -246,6 +246,13 @@ fn a_finding_that_calls_for_work_makes_it_due_that_day_until_it_is_done() {
     assert_eq!((line.state, line.first), (State::Overdue, Some(Limit::Finding)));
     assert_eq!(line.due.unwrap().likely, start().plus_days(150));
     assert_eq!(line.why.seen.unwrap().effect, Effect::Now);
+    let again = case().done(PLUGS, 100, None).found(PLUGS, 150, Finding::Sooty, None);
+    let again = again.found(PLUGS, 180, Finding::Sooty, None).line(PLUGS, 200).unwrap();
+    assert_eq!(
+        again.due.unwrap().likely,
+        start().plus_days(150),
+        "found again, it is due since the first time"
+    );
     let mended = sooty.done(PLUGS, 150, None).line(PLUGS, 200).unwrap();
     assert_eq!((mended.state, mended.why.seen), (State::Ahead, None));
     let noisy = case().done(PLUGS, 100, None).found(PLUGS, 150, Finding::Noisy, None);
