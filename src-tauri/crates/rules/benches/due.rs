@@ -14,18 +14,17 @@
 //! Each is measured once more with every item that the catalogue has for the car.
 #![allow(missing_docs, clippy::unwrap_used)]
 
-use std::collections::BTreeMap;
 use std::hint::black_box;
 
 use criterion::{Criterion, criterion_group, criterion_main};
-use rules::costs::Price;
-use rules::running::{OdometerStatus, Pace, Reading, Track, Travelled};
-use rules::upkeep::{
-    ASSUMED, Catalogue, Done, DueLine, Facts, Finding, Found, ItemRef, Job, Milli, Plan, PlanChange,
-    PlannedItem, Setting, Standing, due, jobs, plan_visits, spend,
-};
-use rules::vehicle::{Conditions, EngineKind, Equipment, Vehicle};
+use rules::running::{OdometerStatus, Pace, Reading, Track};
+use rules::upkeep::{Catalogue, Done, Facts, ItemRef, Plan, due};
+use rules::vehicle::Vehicle;
 use units::{Day, Distance, DistanceUnit};
+
+use cars::{Car, diesel, due_lines, ten, ten_of_least_lines};
+
+mod cars;
 
 /// An invented diesel that goes 40 km a day, read once a week and seen to every other month.
 struct History {
@@ -44,15 +43,7 @@ fn history() -> History {
     };
     let days = 9 * 365;
     History {
-        vehicle: Vehicle {
-            engine: EngineKind::Diesel,
-            first_use: Some(start),
-            known_from_new: true,
-            unit: DistanceUnit::Kilometre,
-            equipment: Equipment::default(),
-            conditions: Conditions { towing: true, ..Conditions::default() },
-            yearly: Some(Distance::whole(15_000, DistanceUnit::Kilometre)),
-        },
+        vehicle: diesel(start),
         readings: (0..days).step_by(7).map(read).collect(),
         done: (0..days)
             .step_by(60)
@@ -84,145 +75,6 @@ fn lines(history: &History, catalogue: &Catalogue) -> usize {
         today: history.today,
     })
     .len()
-}
-
-const CARS: usize = 10;
-const DAYS: i32 = 20 * 365;
-
-/// The fewest due lines that a car shall have.
-const LEAST_LINES: usize = 50;
-
-/// What items cost the last time, in minor units: invented, but in the proportions of a car. Some have no price.
-const PRICES: [Option<i64>; 7] =
-    [Some(0), Some(2_500), Some(6_000), None, Some(12_000), Some(4_000), Some(45_000)];
-
-/// What the book holds of a car, as the door reads it.
-struct Book {
-    vehicle: Vehicle,
-    readings: Vec<Reading>,
-    changes: Vec<PlanChange>,
-    done: Vec<Done>,
-    found: Vec<Found>,
-    prices: BTreeMap<ItemRef, i64>,
-    today: Day,
-}
-
-/// The same with what the door works out of it and keeps.
-struct Car<'a> {
-    book: &'a Book,
-    track: Track,
-    plan: Plan<'a>,
-    pace: Pace,
-}
-
-impl Book {
-    /// A history as long as it can be for a car on the road: read once a week, seen to every `step` days, looked at once
-    /// a month. So many items of the plan count at most.
-    fn of(catalogue: &Catalogue, car: i32, most_items: usize) -> Book {
-        let start = Day::from_ymd(2006, 3, 1).unwrap();
-        let vehicle = Vehicle { first_use: Some(start), ..history().vehicle };
-        let at = |day: i32| i64::from(day) * 40 + i64::from(day * 37 % 101);
-        let read = |day: i32| Reading {
-            day: start.plus_days(day),
-            shown: Distance::whole(at(day), DistanceUnit::Kilometre),
-            status: OdometerStatus::Actual,
-        };
-        let travelled = |day: i32| Some(Travelled(read(day).shown));
-        let mut readings: Vec<Reading> = (0..DAYS).step_by(7).map(read).collect();
-        // A digit too many, a month ago.
-        readings.push(Reading { day: start.plus_days(DAYS - 30), ..read(DAYS * 10) });
-        let rows = catalogue.items();
-        let row = |turn: i32| &rows[usize::try_from(turn).unwrap() * 7 % rows.len()];
-        let done = |turn: i32, day: i32| Done {
-            item: ItemRef::Catalogue(row(turn).number),
-            day: start.plus_days(day),
-            travelled: travelled(day),
-            kind: row(turn).kinds.first().filter(|_| turn % 2 == 0).map(|kind| kind.key.clone()),
-        };
-        let found = |turn: i32, day: i32| Found {
-            item: ItemRef::Catalogue(row(turn).number),
-            day: start.plus_days(day),
-            travelled: travelled(day),
-            finding: row(turn)
-                .due_when
-                .first()
-                .filter(|_| turn % 5 == 0)
-                .copied()
-                .unwrap_or(Finding::WithinLimits),
-            value: row(turn).gauge.map(|gauge| Milli(i64::midpoint(gauge.fresh.0, gauge.limit.0))),
-        };
-        let every = |days: i32| (car..DAYS).step_by(usize::try_from(days).unwrap());
-        Book {
-            changes: switched_off(catalogue, &vehicle, most_items),
-            done: (0..).zip(every(5 + car)).map(|(turn, day)| done(turn, day)).collect(),
-            found: (0..).zip(every(30)).map(|(turn, day)| found(turn, day)).collect(),
-            prices: rows
-                .iter()
-                .zip(PRICES.iter().cycle())
-                .filter_map(|(row, price)| Some((ItemRef::Catalogue(row.number), (*price)?)))
-                .collect(),
-            today: start.plus_days(DAYS),
-            vehicle,
-            readings,
-        }
-    }
-}
-
-impl<'a> Car<'a> {
-    fn load(catalogue: &'a Catalogue, book: &'a Book) -> Car<'a> {
-        let track = Track::new(&book.vehicle, &book.readings, &[]);
-        let pace = Pace::new(&book.vehicle, &track);
-        let plan = Plan::new(catalogue, &book.vehicle, &book.changes);
-        Car { book, track: track.believed(), plan, pace }
-    }
-
-    fn facts(&self) -> Facts<'_> {
-        Facts {
-            vehicle: &self.book.vehicle,
-            plan: &self.plan,
-            done: &self.book.done,
-            found: &self.book.found,
-            track: &self.track,
-            pace: &self.pace,
-            today: self.book.today,
-        }
-    }
-
-    fn jobs(&self, lines: &[DueLine]) -> Vec<Job> {
-        jobs(&self.facts(), lines, |item| self.book.prices.get(item).copied())
-    }
-
-    /// What a screen works out: how many visits, and what they will likely cost at most.
-    fn screen(&self) -> (usize, i64) {
-        let facts = self.facts();
-        let lines = due(&facts);
-        let visits = plan_visits(&self.jobs(&lines), &ASSUMED, facts.today).visits.len();
-        let price = |item: &ItemRef| Some(Price::once(*self.book.prices.get(item)?, false));
-        (visits, spend(&facts, &lines, price).high)
-    }
-}
-
-/// What leaves a plan with so many items that count.
-fn switched_off(catalogue: &Catalogue, vehicle: &Vehicle, most: usize) -> Vec<PlanChange> {
-    let plan = Plan::new(catalogue, vehicle, &[]);
-    let active = plan.items().iter().filter(|planned| planned.standing == Standing::Active);
-    let off = |planned: &PlannedItem<'_>| PlanChange { item: planned.item.clone(), setting: Setting::Off };
-    active.skip(most).map(off).collect()
-}
-
-fn ten(catalogue: &Catalogue, most_items: usize) -> Vec<Book> {
-    (0..).take(CARS).map(|car| Book::of(catalogue, car, most_items)).collect()
-}
-
-/// How many due lines each of these cars has.
-fn due_lines(catalogue: &Catalogue, books: &[Book]) -> Vec<usize> {
-    books.iter().map(|book| due(&Car::load(catalogue, book).facts()).len()).collect()
-}
-
-/// Ten cars of which each has enough due lines, and hardly more: some items follow others and are not called for.
-fn ten_of_least_lines(catalogue: &Catalogue) -> Vec<Book> {
-    let enough = |books: &Vec<Book>| due_lines(catalogue, books).iter().all(|lines| *lines >= LEAST_LINES);
-    (LEAST_LINES..=catalogue.items().len()).map(|most| ten(catalogue, most)).find(enough).unwrap()
 }
 
 fn bench(criterion: &mut Criterion) {
