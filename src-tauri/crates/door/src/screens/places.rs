@@ -116,9 +116,15 @@ fn catalogue_line(item: &Item) -> CatalogueLine {
         number: item.number,
         key: item.key.clone(),
         kinds: item.kinds.iter().map(|kind| kind.key.clone()).collect(),
-        findings: item.due_when.iter().map(|finding| finding.key().to_owned()).collect(),
+        findings: findings(item),
         measured: item.gauge.map(|gauge| measured_view(gauge, None)),
     }
+}
+
+/// The keys of what can be found about an item that something comes of.
+fn findings(item: &Item) -> Vec<String> {
+    let elsewhere = item.calls.iter().map(|(finding, _)| finding);
+    item.due_when.iter().chain(elsewhere).map(|finding| finding.key().to_owned()).collect()
 }
 
 /// The short form of a key for eyes.

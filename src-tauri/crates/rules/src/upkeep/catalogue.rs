@@ -7,6 +7,7 @@ use super::table::RawTable;
 use super::{Item, ItemRef, Timing};
 use crate::RulesError;
 use crate::rows::wrong;
+use crate::vehicle::EngineKind;
 
 /// What the trade knows of: every item of upkeep, in ascending order of number.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -39,20 +40,33 @@ impl Catalogue {
             return Err(wrong(&pair[1].key, "another item has this number"));
         }
         let catalogue = Catalogue { items };
-        match catalogue.items.iter().find(|item| !catalogue.can_follow(item)) {
-            Some(item) => Err(wrong(
-                &item.key,
-                "what it follows, and it itself, have 'every', and that follows nothing",
-            )),
-            None => Ok(catalogue),
+        if let Some(item) = catalogue.items.iter().find(|item| !catalogue.can_follow(item)) {
+            let problem =
+                "what it follows, and it itself, have 'every'; that follows nothing and is on the same cars";
+            return Err(wrong(&item.key, problem));
         }
+        if let Some(item) = catalogue.items.iter().find(|item| !catalogue.is_heeded(item)) {
+            let problem = "what a finding calls has it in 'due_when', and this row has it not";
+            return Err(wrong(&item.key, problem));
+        }
+        Ok(catalogue)
+    }
+
+    /// Whether something comes of each finding that calls another item, and once.
+    fn is_heeded(&self, item: &Item) -> bool {
+        item.calls.iter().all(|(finding, number)| {
+            let heeds = |called: &Item| called.due_when.contains(finding);
+            self.item(*number).is_some_and(heeds) && !heeds(item)
+        })
     }
 
     /// Whether what an item follows, if anything, has an interval to lend it.
     fn can_follow(&self, item: &Item) -> bool {
         let comes_round = |item: &Item| matches!(item.timing, Timing::Every(_));
         item.follows.is_none_or(|leader| {
-            let leads = |leader: &Item| leader.follows.is_none() && comes_round(leader);
+            let leads = |leader: &Item| {
+                leader.follows.is_none() && comes_round(leader) && is_on_every_car_of(leader, item)
+            };
             comes_round(item) && self.item(leader).is_some_and(leads)
         })
     }
@@ -80,6 +94,13 @@ impl Catalogue {
     pub fn by_key(&self, key: &str) -> Option<&Item> {
         self.items.iter().find(|item| item.key == key)
     }
+}
+
+/// Whether every car that has an item has what leads it.
+fn is_on_every_car_of(leader: &Item, item: &Item) -> bool {
+    let mut engines = EngineKind::ALL.into_iter().filter(|&engine| item.engines.include(engine));
+    let fitted = leader.only_if.iter().all(|fitting| item.only_if.contains(fitting));
+    fitted && engines.all(|engine| leader.engines.include(engine))
 }
 
 #[cfg(test)]

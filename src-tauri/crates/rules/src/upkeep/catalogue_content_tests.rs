@@ -188,6 +188,17 @@ fn wheels_are_re_tightened_after_everything_that_takes_them_off() {
     assert_once(&torque.key, items);
 }
 
+/// A visit takes such work in from half of its distance on (see `Task`), which is no sooner than it serves its purpose.
+#[test]
+fn what_is_called_for_is_gathered_no_sooner_than_it_helps() {
+    for item in shipped().items() {
+        let Timing::After { within, .. } = &item.timing else { continue };
+        let (from, to) = (within.short().distance().unwrap(), within.long().distance().unwrap());
+        assert_eq!(from.unit(), to.unit());
+        assert!(from.count() * 2 <= to.count(), "{}: {from} to {to}", item.key);
+    }
+}
+
 /// What is measured stands with the item that renews the part: a look that is done would forget it.
 #[test]
 fn a_measurement_stands_with_what_renews_the_part() {

@@ -25,7 +25,7 @@ use Memory::{High, Middling};
 const FLOORS: [(&str, i64, Memory); 13] = [
     // Spark plugs.
     ("spark-plugs", 30_000, High),
-    // Positive crankcase ventilation valve.
+    // Positive crankcase ventilation valve; that of diesel engines is in the other list, and middling.
     ("crankcase-valve", 50_000, High),
     // Emission-related hoses and tubes.
     ("vacuum-hoses", 50_000, Middling),

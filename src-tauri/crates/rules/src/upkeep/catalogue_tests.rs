@@ -5,7 +5,7 @@
 use units::HalfMonths;
 
 use super::*;
-use crate::upkeep::{Access, Gauge, Measured, Milli, Range, Schedule, Source, Tightener, Timing};
+use crate::upkeep::{Access, Finding, Gauge, Measured, Milli, Range, Schedule, Source, Tightener, Timing};
 use crate::vehicle::{Condition, Fitting};
 
 #[path = "catalogue_content_tests.rs"]
@@ -110,7 +110,7 @@ fn the_rest_of_a_row_is_read_as_it_stands() {
         access = "wheels off"
         most_early = 30
         due_when = ["rough idle", "sooty"]
-        measured = { what = "freezing point", unit = "°C", limit = -25.5, fresh = -37.0 }"#,
+        measured = { what = "freezing point", unit = "°C", limit = -25.5, fresh = -37.0, source = "common practice" }"#,
     );
     let kind =
         "[[item.kind]]\nkey = \"thin\"\nevery = { time = \"6 months\" }\nsource = \"common practice\"\n";
@@ -122,7 +122,7 @@ fn the_rest_of_a_row_is_read_as_it_stands() {
     assert_eq!(item.most_early, Some(30));
     assert_eq!(item.due_when.iter().map(|found| found.key()).collect::<Vec<_>>(), ["rough-idle", "sooty"]);
     let gauge = Gauge { what: Measured::FreezingPoint, limit: Milli(-25_500), fresh: Milli(-37_000) };
-    assert_eq!(item.gauge, Some(gauge));
+    assert_eq!((item.gauge, item.limit_source.clone()), (Some(gauge), Some(Source::CommonPractice)));
     assert_eq!(item.tightened_by, [Tightener::Driven(Condition::ShortTrips)]);
     assert_eq!(item.kind("thin").unwrap().every.long().time(), Some(HalfMonths::months(6)));
     assert_eq!(item.kind("thick"), None);
@@ -153,6 +153,10 @@ fn a_row_may_go_with_every_service_of_another_that_goes_with_none() {
     let parse = |text: String| Catalogue::parse(&text);
     let level = goes(LEVEL, "engine-oil");
     assert_eq!(parse(format!("{ROW}{level}")).unwrap().item(2).unwrap().follows, Some(1));
+    let turbo = ROW.replace("minutes", "only_if = [\"turbo\"]\nminutes");
+    for elsewhere in [format!("{ROW}{}", level.replace("combustion", "any")), format!("{turbo}{level}")] {
+        assert!(parse(elsewhere).is_err(), "some car has the one without the other");
+    }
     let unset = ROW.replace("common practice", "owner");
     let unset = unset.lines().filter(|line| !line.starts_with("every") && !line.starts_with("tight"));
     let unset = unset.collect::<Vec<_>>().join("\n");
@@ -160,6 +164,23 @@ fn a_row_may_go_with_every_service_of_another_that_goes_with_none() {
     for wrong in [circle, format!("{unset}\n{level}"), format!("{ROW}{}", goes(LEVEL, "nobody"))] {
         let refused = parse(wrong.clone());
         assert!(matches!(refused, Err(RulesError::Catalogue { .. })), "{wrong}: {refused:?}");
+    }
+}
+
+#[test]
+fn a_finding_calls_another_row_that_knows_it() {
+    let calls = ROW.replace("minutes", "calls = { leaking = \"engine-oil-level\" }\nminutes");
+    let heeds = LEVEL.replace("minutes", "due_when = [\"leaking\"]\nminutes");
+    let item = Catalogue::parse(&format!("{calls}{heeds}")).unwrap().item(1).unwrap().clone();
+    assert_eq!(item.called_by(Finding::Leaking).collect::<Vec<_>>(), [2]);
+    assert_eq!(item.called_by(Finding::Worn).next(), None);
+    for (calls, heeds) in [
+        (calls.clone(), LEVEL.to_owned()),
+        (calls.replace("minutes", "due_when = [\"leaking\"]\nminutes"), heeds.clone()),
+        (calls.replace("engine-oil-level", "engine-oil"), heeds.clone()),
+        (calls.replace("leaking", "within limits"), heeds),
+    ] {
+        assert!(Catalogue::parse(&format!("{calls}{heeds}")).is_err(), "{calls}{heeds}");
     }
 }
 
@@ -194,11 +215,19 @@ fn rows_that_cannot_be_so_are_refused_by_name() {
         ("minutes = 60", "minutes = 60\ndue_when = [\"within limits\"]"),
         (
             "minutes = 60",
-            "minutes = 60\nmeasured = { what = \"tread\", unit = \"in\", limit = 3.0, fresh = 8.0 }",
+            "minutes = 60\nmeasured = { what = \"tread\", unit = \"in\", limit = 3.0, fresh = 8.0, source = \"common practice\" }",
         ),
         (
             "minutes = 60",
-            "minutes = 60\nmeasured = { what = \"tread\", unit = \"mm\", limit = 3.0, fresh = 3.0 }",
+            "minutes = 60\nmeasured = { what = \"tread\", unit = \"mm\", limit = 3.0, fresh = 3.0, source = \"common practice\" }",
+        ),
+        (
+            "minutes = 60",
+            "minutes = 60\nmeasured = { what = \"tread\", unit = \"mm\", limit = 3.0, fresh = 8.0 }",
+        ),
+        (
+            "minutes = 60",
+            "minutes = 60\nmeasured = { what = \"tread\", unit = \"mm\", limit = 3.0, fresh = 8.0, source = \"hearsay\" }",
         ),
     ] {
         let refused = Catalogue::parse(&ROW.replace(right, wrong));

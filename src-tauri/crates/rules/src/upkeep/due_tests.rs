@@ -6,7 +6,7 @@ use units::{DistanceUnit, HalfMonths};
 use super::*;
 use crate::running::{Instrument, Reading};
 use crate::testing::{day, km, mi, new_car, plain_car, read};
-use crate::upkeep::{Catalogue, PlanChange, Schedule, Setting};
+use crate::upkeep::{Catalogue, Finding, PlanChange, Schedule, Setting};
 
 const OIL: u32 = 1;
 const COOLANT: u32 = 9;
@@ -21,11 +21,12 @@ struct Book {
     readings: Vec<Reading>,
     instruments: Vec<Instrument>,
     done: Vec<(u32, &'static str, Option<Distance>)>,
+    found: Vec<(u32, &'static str, Finding)>,
 }
 
 impl Book {
     fn of(vehicle: Vehicle) -> Book {
-        Book { vehicle, changes: vec![], readings: vec![], instruments: vec![], done: vec![] }
+        Book { vehicle, changes: vec![], readings: vec![], instruments: vec![], done: vec![], found: vec![] }
     }
 
     fn handbook(mut self, item: u32, first: Option<(&str, u16)>, every: (&str, u16)) -> Book {
@@ -53,6 +54,11 @@ impl Book {
         self
     }
 
+    fn found(mut self, item: u32, on: &'static str, finding: Finding) -> Book {
+        self.found.push((item, on, finding));
+        self
+    }
+
     fn lines(&self, today: &str) -> Vec<DueLine> {
         let track = Track::new(&self.vehicle, &self.readings, &self.instruments);
         let done: Vec<_> = self
@@ -65,11 +71,18 @@ impl Book {
                 kind: None,
             })
             .collect();
+        let found = |&(item, on, finding): &(u32, &str, Finding)| Found {
+            item: ItemRef::Catalogue(item),
+            day: day(on),
+            travelled: None,
+            finding,
+            value: None,
+        };
         due(&Facts {
             vehicle: &self.vehicle,
             plan: &Plan::new(Catalogue::shipped().unwrap(), &self.vehicle, &self.changes),
             done: &done,
-            found: &[],
+            found: &self.found.iter().map(found).collect::<Vec<_>>(),
             track: &track,
             pace: &Pace::new(&self.vehicle, &track),
             today: day(today),
@@ -134,6 +147,37 @@ fn drive_belt_at_48_months_then_every_12() {
     assert_eq!((on(&first), first.due_at), (Some(day("2007-06-30")), Some(Travelled(mi(60_000)))));
     let then = book.done(DRIVE_BELT, "2007-02-28", mi(58_000)).line(DRIVE_BELT, "2007-03-01");
     assert_eq!((on(&then), then.due_at), (Some(day("2008-02-28")), Some(Travelled(mi(73_000)))));
+}
+
+/// A leak calls for a look at the level soon, not for new fluid.
+#[test]
+fn a_leak_calls_for_a_look_and_for_nothing_that_is_drained() {
+    for (fluid, look) in [(OIL, 28), (COOLANT, 38), (BRAKE_FLUID, 50)] {
+        let sound =
+            Book::of(plain_car()).done(fluid, "2024-01-10", km(1_000)).done(look, "2024-05-01", km(2_000));
+        let leaks = sound.found(fluid, "2024-05-20", Finding::Leaking);
+        let line = leaks.line(look, "2024-05-21");
+        assert_eq!((line.state, line.first, line.round), (State::Overdue, Some(Limit::Finding), false));
+        assert_eq!(line.why.seen.unwrap().finding, Finding::Leaking);
+        assert_eq!(leaks.line(fluid, "2024-05-21").state, State::Ahead, "{fluid}");
+        let looked =
+            leaks.done(look, "2024-05-21", km(2_100)).found(look, "2024-05-21", Finding::WithinLimits);
+        let looked = looked.line(look, "2024-05-22");
+        assert!(looked.due.unwrap().likely > day("2024-06-01"), "{look}");
+    }
+}
+
+/// The trade names fraying beside cracks and glazing.
+#[test]
+fn a_frayed_belt_is_due_now() {
+    for belt in [11, DRIVE_BELT, 39, 41] {
+        let book = Book::of(plain_car()).done(belt, "2024-01-10", km(1_000)).found(
+            belt,
+            "2024-05-20",
+            Finding::Frayed,
+        );
+        assert_eq!(on(&book.line(belt, "2024-05-21")), Some(day("2024-05-20")), "{belt}");
+    }
 }
 
 /// 1993 Geo Tracker owner's manual, p. 288: power steering at 7 500 mi or 7.5 months. A half month is 15 days.

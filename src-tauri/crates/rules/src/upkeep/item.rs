@@ -47,8 +47,12 @@ pub struct Item {
     pub tightened_by: Vec<Tightener>,
     /// The findings that make it due at once.
     pub due_when: Vec<Finding>,
+    /// What is found about it and makes another item due instead, by number: a look, where this one would not help.
+    pub calls: Vec<(Finding, u32)>,
     /// What is measured to see whether it is due.
     pub gauge: Option<Gauge>,
+    /// Where the limit of that measurement comes from; a row that has one names it.
+    pub limit_source: Option<Source>,
     /// The kinds of part or fluid that have a range of their own.
     pub kinds: Vec<Kind>,
     /// Where the interval comes from.
@@ -411,6 +415,11 @@ impl Item {
             (_, true) => Site::Workshop,
             (_, false) => Site::Home,
         }
+    }
+
+    /// The numbers of the items that this finding about it makes due instead.
+    pub fn called_by(&self, finding: Finding) -> impl Iterator<Item = u32> {
+        self.calls.iter().filter(move |(calling, _)| *calling == finding).map(|&(_, number)| number)
     }
 
     /// The kind of part or fluid with this key.

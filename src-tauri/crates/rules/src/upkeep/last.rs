@@ -44,7 +44,10 @@ impl<'a> Last<'a> {
             last.count(plan, done);
         }
         for found in found {
-            if let Some(at) = plan.position(&found.item) {
+            let Some(at) = plan.position(&found.item) else { continue };
+            last.found[at].push(found);
+            let called = plan.items()[at].row.into_iter().flat_map(|row| row.called_by(found.finding));
+            for at in called.filter_map(|number| plan.position(&ItemRef::Catalogue(number))) {
                 last.found[at].push(found);
             }
         }

@@ -36,7 +36,7 @@ stakes = "safety"
 minutes = 60
 every = { time = "72 months" }
 due_when = ["cracked"]
-measured = { what = "tread", unit = "mm", limit = 3.0, fresh = 8.0 }
+measured = { what = "tread", unit = "mm", limit = 3.0, fresh = 8.0, source = "common practice" }
 source = "common practice"
 
 [[item]]
@@ -58,7 +58,7 @@ action = "replace"
 stakes = "safety"
 minutes = 60
 every = { time = "24 months" }
-measured = { what = "water", unit = "%", limit = 3.0, fresh = 0.0 }
+measured = { what = "water", unit = "%", limit = 3.0, fresh = 0.0, source = "common practice" }
 source = "common practice"
 
 [[item]]

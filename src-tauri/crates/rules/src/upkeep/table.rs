@@ -52,6 +52,8 @@ pub(super) struct RawItem {
     tightened_by: Vec<String>,
     #[serde(default)]
     due_when: Vec<String>,
+    #[serde(default)]
+    calls: BTreeMap<String, String>,
     measured: Option<RawGauge>,
     source: String,
     #[serde(default)]
@@ -83,6 +85,7 @@ struct RawGauge {
     unit: String,
     limit: f64,
     fresh: f64,
+    source: String,
 }
 
 /// A kind of part or fluid as it is written.
@@ -174,11 +177,18 @@ impl RawItem {
             timing,
             tightened_by: meanings(&TIGHTENERS, &self.tightened_by)?,
             due_when: self.due_when.iter().map(|word| finding(word)).collect::<Result<_, _>>()?,
+            calls: self.calls(numbers)?,
             gauge: self.measured.as_ref().map(RawGauge::read).transpose()?,
+            limit_source: self.measured.as_ref().map(|gauge| read_source(&gauge.source)).transpose()?,
             kinds: self.kind.into_iter().map(RawKind::read).collect::<Result<_, _>>()?,
             source,
             key: self.key,
         })
+    }
+
+    fn calls(&self, numbers: &BTreeMap<String, u32>) -> Result<Vec<(Finding, u32)>, String> {
+        let read = |(word, key): (&String, &String)| Ok((finding(word)?, other(key, &self.key, numbers)?));
+        self.calls.iter().map(read).collect()
     }
 
     fn timing(&self, numbers: &BTreeMap<String, u32>) -> Result<Timing<Range>, String> {
@@ -228,11 +238,13 @@ impl RawKind {
 
 /// The numbers of other rows, named by their keys.
 fn others(keys: &[String], own: &str, numbers: &BTreeMap<String, u32>) -> Result<Vec<u32>, String> {
-    let other = |key: &String| match numbers.get(key) {
-        Some(&number) if key != own => Ok(number),
-        _ => Err(format!("'{key}' is the key of no other row")),
-    };
-    keys.iter().map(other).collect()
+    keys.iter().map(|key| other(key, own, numbers)).collect()
+}
+
+/// The number of another row, named by its key.
+fn other(key: &str, own: &str, numbers: &BTreeMap<String, u32>) -> Result<u32, String> {
+    let number = numbers.get(key).filter(|_| key != own);
+    number.copied().ok_or_else(|| format!("'{key}' is the key of no other row"))
 }
 
 fn read_range(distance: Option<&str>, time: Option<&str>) -> Result<Range, String> {
