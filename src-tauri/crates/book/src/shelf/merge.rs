@@ -7,6 +7,7 @@ use units::{BookId, Hash, WriterKey};
 
 use super::{Shelf, append, remembered::Remembered};
 use crate::BookError;
+use crate::content::ChainEnd;
 use crate::entry::{Entry, Signed};
 use crate::pages;
 
@@ -99,16 +100,28 @@ fn fork(entry: &Entry, hash: Hash) -> BookError {
 /// What a handover says of the chains of others must be so.
 fn vouched_for(transaction: &Transaction<'_>, entry: &Entry) -> Result<(), BookError> {
     let Some(handover) = entry.body.handover() else { return Ok(()) };
-    for end in &handover.ends {
-        if stored(transaction, entry.book, end.writer, end.number)? != Some(end.hash) {
-            return Err(BookError::LeftOut { day: handover.day, writer: end.writer, number: end.number });
+    match missing_end(transaction, entry.book, &handover.ends)? {
+        Some(end) => Err(BookError::LeftOut { day: handover.day, writer: end.writer, number: end.number }),
+        None => Ok(()),
+    }
+}
+
+/// The first of these ends of chains that does not stand in its place.
+pub(super) fn missing_end<'a>(
+    connection: &Connection,
+    book: BookId,
+    ends: &'a [ChainEnd],
+) -> Result<Option<&'a ChainEnd>, BookError> {
+    for end in ends {
+        if stored(connection, book, end.writer, end.number)? != Some(end.hash) {
+            return Ok(Some(end));
         }
     }
-    Ok(())
+    Ok(None)
 }
 
 /// The hash of the entry that stands at a number of a writer's chain.
-pub(super) fn stored(
+fn stored(
     connection: &Connection,
     book: BookId,
     writer: WriterKey,

@@ -21,7 +21,7 @@ pub(super) struct LastDone<'a> {
 pub(super) struct Last<'a> {
     done: Vec<Option<LastDone<'a>>>,
     /// Whether it is a look whose findings call for other work.
-    calls: Vec<bool>,
+    answerable: Vec<bool>,
     /// When that work was last done.
     answered: Vec<Option<Day>>,
     found: Vec<Vec<&'a Found>>,
@@ -33,12 +33,12 @@ impl<'a> Last<'a> {
         let none = plan.items().len();
         let mut last = Last {
             done: vec![None; none],
-            calls: vec![false; none],
+            answerable: vec![false; none],
             answered: vec![None; none],
             found: vec![Vec::new(); none],
         };
         for row in plan.items().iter().filter_map(|planned| planned.row) {
-            positions(plan, &row.answers).for_each(|at| last.calls[at] = true);
+            positions(plan, &row.answers).for_each(|at| last.answerable[at] = true);
         }
         for done in done {
             last.count(plan, done);
@@ -111,7 +111,7 @@ impl<'a> Last<'a> {
         let open = |found: &&Found| {
             self.answered[at].is_none_or(|day| found.day > day) && calls_for_work(planned, found.finding)
         };
-        let first_open = found[..since].iter().position(open).filter(|_| self.calls[at]);
+        let first_open = found[..since].iter().position(open).filter(|_| self.answerable[at]);
         &found[first_open.unwrap_or(since)..]
     }
 }
