@@ -159,17 +159,18 @@ proptest! {
         never_later(&history(&with(Some(false)), &work, &looks), &blown)?;
     }
 
-    /// What is found broken never makes anything later, whatever else is done.
+    /// What is found broken never makes anything later, whatever else is done, found and measured.
     #[test]
     fn a_finding_that_calls_for_work_never_makes_anything_later(
         car in any_car(),
         conditions in conditions(),
         work in work(0),
-        looks in bad_looks(),
+        looks in looks(),
+        bad in bad_looks(),
     ) {
         let car = driven(&car, &conditions);
-        let without = history(&car, &work, &Looks::new());
-        let with = history(&car, &work, &looks);
+        let without = history(&car, &work, &looks);
+        let with = history(&car, &work, &[looks, bad].concat());
         for before in &without {
             let after = line_of(&with, &before.item).unwrap();
             if let (Some(after), Some(before)) = (after.due, before.due) {

@@ -70,20 +70,26 @@ pub(super) fn see(
     let Some(newest) = found.last() else {
         return (bounds, None);
     };
-    let gauge = planned.row.and_then(|row| row.gauge);
     let seen = |found: &Found, effect| {
-        Some(Seen { day: found.day, finding: found.finding, measured: found.value.zip(gauge), effect })
+        Some(Seen {
+            day: found.day,
+            finding: found.finding,
+            measured: found.value.zip(gauge(planned)),
+            effect,
+        })
     };
+    let drift = drift(facts, planned, found, (start, interval));
     if let Some(calling) = calling(planned, found) {
-        return (Bounds { found: Some(calling.day), ..bounds }, seen(calling, Effect::Now));
+        // What had worn to its limit before anyone saw the damage has been due since then.
+        return match drift.filter(|drift| drift.is_up_before(facts, calling.day)) {
+            Some(drift) => (drift.moves(planned, bounds), seen(drift.found, Effect::Extrapolated)),
+            None => (Bounds { found: Some(calling.day), ..bounds }, seen(calling, Effect::Now)),
+        };
     }
-    let measured = found.iter().rposition(|found| found.value.is_some());
-    if let Some((gauge, at)) = gauge.filter(|gauge| gauge.what.drifts()).zip(measured)
-        && let Some(limit) = reaches_limit(facts, gauge, &found[..=at], (start, interval))
-    {
-        let moved = extrapolated(planned, gauge, limit, bounds);
+    if let Some(drift) = drift {
+        let moved = drift.moves(planned, bounds);
         let effect = if moved == bounds { Effect::None } else { Effect::Extrapolated };
-        return (moved, seen(found[at], effect));
+        return (moved, seen(drift.found, effect));
     }
     if newest.finding == Finding::WithinLimits && may_hold(planned) {
         return (held(place(facts, newest), interval, bounds), seen(newest, Effect::Holds));
@@ -91,10 +97,61 @@ pub(super) fn see(
     (bounds, seen(newest, Effect::None))
 }
 
+fn gauge(planned: &PlannedItem<'_>) -> Option<Gauge> {
+    planned.row.and_then(|row| row.gauge)
+}
+
+/// A measurement on its way to its limit.
+struct Drift<'a> {
+    found: &'a Found,
+    gauge: Gauge,
+    /// Where it reaches its limit.
+    limit: Place,
+}
+
+/// The last measurement, unless it has reached its limit, when it calls for work instead.
+fn drift<'a>(
+    facts: &Facts<'_>,
+    planned: &PlannedItem<'_>,
+    found: &[&'a Found],
+    counted: (CountedFrom, Interval),
+) -> Option<Drift<'a>> {
+    let gauge = gauge(planned).filter(|gauge| gauge.what.drifts())?;
+    let at = found.iter().rposition(|found| found.value.is_some())?;
+    found[at].value.filter(|value| !gauge.is_reached(*value))?;
+    let limit = reaches_limit(facts, gauge, &found[..=at], counted)?;
+    Some(Drift { found: found[at], gauge, limit })
+}
+
+impl Drift<'_> {
+    /// Whether it reached its limit before a day.
+    fn is_up_before(&self, facts: &Facts<'_>, day: Day) -> bool {
+        let (on, at) = self.limit;
+        let up = at.map_or(Some(on), |at| facts.reached(at).map(|span| span.likely));
+        up.is_some_and(|up| up < day)
+    }
+
+    /// What the car wears off by going has gone as far as its measurement says, whatever the catalogue's
+    /// distance. Age keeps its limit, which a measurement can only shorten, and so does everything that the
+    /// owner's handbook has the say about.
+    fn moves(&self, planned: &PlannedItem<'_>, bounds: Bounds) -> Bounds {
+        let (on, at) = match self.limit {
+            (_, Some(at)) => (None, Some(at)),
+            (on, None) => (Some(on), None),
+        };
+        if at.is_some() && self.gauge.what.is_wear() && planned.authority.is_catalogue() {
+            return Bounds { at, ..bounds };
+        }
+        let earlier_day = [bounds.on, on].into_iter().flatten().min();
+        let earlier_at = [bounds.at, at].into_iter().flatten().min();
+        Bounds { on: earlier_day, at: earlier_at, found: None }
+    }
+}
+
 /// The first thing found that calls for work and that no later look has taken back: it has been due since then, however
 /// often it was found again.
 pub(super) fn calling<'a>(planned: &PlannedItem<'_>, found: &[&'a Found]) -> Option<&'a Found> {
-    let gauge = planned.row.and_then(|row| row.gauge);
+    let gauge = gauge(planned);
     // Of several measurements the last one counts, and of those of one day the worst.
     let last_measured = found.iter().rev().find(|found| found.value.is_some()).map(|found| found.day);
     let at_its_limit = |at: usize| {
@@ -181,22 +238,6 @@ fn reach((from, then): (Place, Milli), (here, now): (Place, Milli), gauge: Gauge
     let days = i128::from(here.0.days_since(from.0));
     let more = i32::try_from(days * left / gone).ok().filter(|_| days > 0)?;
     Some((here.0.plus_days(more), None))
-}
-
-/// What the car wears off by going has gone as far as its measurement says, whatever the catalogue's
-/// distance. Age keeps its limit, which a measurement can only shorten, and so does everything that the
-/// owner's handbook has the say about.
-fn extrapolated(planned: &PlannedItem<'_>, gauge: Gauge, limit: Place, bounds: Bounds) -> Bounds {
-    let (on, at) = match limit {
-        (_, Some(at)) => (None, Some(at)),
-        (on, None) => (Some(on), None),
-    };
-    if at.is_some() && gauge.what.is_wear() && planned.authority.is_catalogue() {
-        return Bounds { at, ..bounds };
-    }
-    let earlier_day = [bounds.on, on].into_iter().flatten().min();
-    let earlier_at = [bounds.at, at].into_iter().flatten().min();
-    Bounds { on: earlier_day, at: earlier_at, found: None }
 }
 
 /// Not before half of the interval has run again since the look (an assumption of this program: a part that

@@ -138,6 +138,7 @@ const BRAKE_LOOK: u32 = 9;
 const PADS: u32 = 10;
 
 /// New on the first day of 2020, and 10 000 km farther after every 100 days.
+#[derive(Clone)]
 struct Case {
     vehicle: Vehicle,
     done: Vec<Done>,
@@ -405,6 +406,19 @@ fn what_calls_for_work_stands_until_the_work_is_done() {
     let shallow = case().done(TYRES, 0, None).found(TYRES, 200, Finding::WithinLimits, Some(2_800));
     let noisy = shallow.found(TYRES, 210, Finding::Noisy, None);
     assert_eq!(noisy.line(TYRES, 220).unwrap().first, Some(Limit::Finding));
+}
+
+#[test]
+fn damage_seen_after_a_measured_limit_was_reached_does_not_make_it_due_later() {
+    // From 8 to 4 mm in 300 days, so that 3 mm are left after 375.
+    let worn = case().done(TYRES, 0, None).found(TYRES, 300, Finding::WithinLimits, Some(4_000));
+    let cracked_after = |days| {
+        let line = worn.clone().found(TYRES, days, Finding::Cracked, None).line(TYRES, 400).unwrap();
+        (line.due.unwrap().likely, line.first, line.why.seen.unwrap().effect)
+    };
+    let found = start().plus_days(350);
+    assert_eq!(cracked_after(350), (found, Some(Limit::Finding), Effect::Now));
+    assert_eq!(cracked_after(390), (start().plus_days(375), Some(Limit::Distance), Effect::Extrapolated));
 }
 
 #[test]
