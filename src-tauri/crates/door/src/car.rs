@@ -2,12 +2,13 @@
 
 use std::collections::BTreeMap;
 use std::fmt;
-use std::sync::Arc;
+use std::sync::{Arc, OnceLock};
 
 use book::content::{
     BoughtContent, Content, ContentKind, PartContent, PartNoteContent, VehicleContent, VisitContent,
 };
 use book::{DoneRow, HandoverRow, ReadingRow};
+use rules::costs::Prices;
 use rules::fuel::FuelKind;
 use rules::running::{Instrument, Pace, Reading, Track, Travelled};
 use rules::upkeep::{Done, DueLine, Facts, Found, HandedOn, ItemRef, Plan, PlanChange, due, handed_on};
@@ -42,6 +43,8 @@ pub(crate) struct Car {
     believed: Track,
     done_facts: Vec<Done>,
     found: Vec<Found>,
+    /// What each item cost, once someone has asked: [`Car::prices`].
+    pub priced: OnceLock<Prices>,
 }
 
 /// Something that an earlier owner had switched off.
@@ -152,6 +155,7 @@ impl Door {
             believed,
             done_facts,
             found,
+            priced: OnceLock::new(),
         })
     }
 

@@ -7,8 +7,14 @@ use rules::upkeep::{Catalogue, ItemRef};
 use super::costs::parts_paid;
 use crate::car::{Car, Visit};
 
-/// The prices of everything that was done to a car.
-pub(super) fn prices(car: &Car, catalogue: &Catalogue) -> Prices {
+impl Car {
+    /// The prices of everything that was done to it, worked out the first time that someone asks.
+    pub(super) fn prices(&self, catalogue: &Catalogue) -> &Prices {
+        self.priced.get_or_init(|| prices(self, catalogue))
+    }
+}
+
+fn prices(car: &Car, catalogue: &Catalogue) -> Prices {
     let visits: Vec<_> = car.visits.iter().zip(parts_paid(car)).collect();
     let newest_first = visits.iter().rev();
     Prices::new(newest_first.flat_map(|(visit, parts)| jobs(visit, parts, catalogue)))

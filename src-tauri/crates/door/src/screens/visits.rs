@@ -13,7 +13,6 @@ use super::due::weight;
 use super::get::to_get;
 use super::guides::GuideKeys;
 use super::places::vehicle_line;
-use super::prices::prices;
 use super::show::{item_view, money_view};
 use crate::car::Car;
 use crate::{
@@ -30,14 +29,14 @@ pub(crate) struct Ahead<'a> {
     pub lines: Vec<DueLine>,
     jobs: Vec<Job>,
     plan: VisitPlan,
-    prices: Prices,
+    prices: &'a Prices,
 }
 
 impl<'a> Ahead<'a> {
     pub fn new(car: &'a Car, catalogue: &'a Catalogue, today: Day) -> Ahead<'a> {
         let facts = car.facts(today);
         let lines = car.due(today);
-        let prices = prices(car, catalogue);
+        let prices = car.prices(catalogue);
         let jobs = jobs(&facts, &lines, |item| prices.of(item)?.firm);
         let plan = plan_visits(&jobs, &ASSUMED, today);
         Ahead { car, catalogue, today, lines, jobs, plan, prices }
