@@ -162,13 +162,13 @@ impl Terminal<'_> {
                 terminal.say("cli-no-visits", &[]);
             }
             for visit in &ahead.visits {
-                print_line(&say::visit(terminal.words, visit));
+                print_line(&say::visits::visit(terminal.words, visit));
             }
             if !ahead.proven {
                 terminal.say("cli-visits-unproven", &[]);
             }
             if let Some(spend) = &ahead.spend {
-                print_line(&say::spend(terminal.words, spend));
+                print_line(&say::visits::spend(terminal.words, spend));
             }
         });
         Ok(())
@@ -185,7 +185,7 @@ impl Terminal<'_> {
                 terminal.say("cli-no-parts", &[]);
             }
             for part in &view.parts {
-                print_line(&say::part(terminal.words, part));
+                print_line(&say::parts::part(terminal.words, part));
             }
         });
         Ok(())
@@ -208,7 +208,7 @@ impl Terminal<'_> {
                 terminal.say("cli-buy-nothing", &[]);
             }
             for get in &counter.get {
-                print_line(&say::get(terminal.words, get));
+                print_line(&say::parts::get(terminal.words, get));
             }
         });
         Ok(())

@@ -4,12 +4,13 @@ pub mod card;
 pub mod codes;
 pub mod due;
 pub mod guide;
+pub mod parts;
 pub mod trouble;
+pub mod visits;
 
 use door::{
-    AmountView, DayReadView, FuelReadView, GetView, IntervalView, ItemView, MoneyView, NumberForm, PaidView,
-    PartLine, PlannedVisitView, Reading, ReceiptView, Refusal, SpendView, UnitKey, UsedView, VehicleLine,
-    WarningView,
+    AmountView, DayReadView, FuelReadView, IntervalView, ItemView, Reading, ReceiptView, Refusal, UnitKey,
+    VehicleLine,
 };
 use words::{Arg, Words};
 
@@ -49,33 +50,25 @@ pub fn reading(reading: Reading) -> String {
     format!("{} {unit}", reading.count)
 }
 
+/// The narrowest window for which lists are laid out, in characters.
+const WIDTH: usize = 80;
+
+/// A row of a list: what it is about, and under it, from a column on and folded at the width of the window, what there
+/// is to tell.
+fn row(head: &str, column: usize, told: &str) -> String {
+    let head = head.trim_end();
+    if told.is_empty() {
+        return head.to_owned();
+    }
+    let indent = " ".repeat(column);
+    let options = textwrap::Options::new(WIDTH).initial_indent(&indent).subsequent_indent(&indent);
+    format!("{head}\n{}", textwrap::fill(told, options))
+}
+
 /// A vehicle in a list.
 pub fn vehicle(vehicle: &VehicleLine) -> String {
     let last = vehicle.reading.as_ref().map(|last| format!("  {}  {}", last.day, reading(last.reading)));
     format!("{}  {}{}", vehicle.name, vehicle.make_model, last.unwrap_or_default())
-}
-
-/// A visit that the plan proposes: day, items, cost, and whether that is an estimate.
-pub fn visit(words: &Words, visit: &PlannedVisitView) -> String {
-    let items: Vec<_> = visit.items.iter().map(|one| item(words, &one.item)).collect();
-    let estimated = match visit.estimated {
-        0 => String::new(),
-        _ => format!(" ({})", words.say("cli-visit-estimated", &[])),
-    };
-    let cost = visit.cost.as_ref().map(|cost| format!("  {} {}{estimated}", cost.number, cost.currency));
-    let site = words.say(&format!("cli-site-{}", visit.site), &[]);
-    format!("{}  {site}: {}{}", visit.day, items.join(", "), cost.unwrap_or_default())
-}
-
-/// What the next twelve months are likely to cost, and what that rests on.
-pub fn spend(words: &Words, spend: &SpendView) -> String {
-    let money = |money: &MoneyView| format!("{} {}", money.number, money.currency);
-    let (low, high) = (money(&spend.low), money(&spend.high));
-    let range = [("low", low.into()), ("high", high.into()), ("unpriced", spend.unpriced.into())];
-    let counted = [("cli-spend-no-record", spend.no_record), ("cli-spend-estimated", spend.estimated)];
-    let counted = counted.into_iter().filter(|&(_, count)| count > 0);
-    let counted = counted.map(|(id, count)| words.say(id, &[("count", count.into())]));
-    [words.say("cli-spend", &range)].into_iter().chain(counted).collect::<Vec<_>>().join(" ")
 }
 
 pub(crate) fn interval(words: &Words, interval: &IntervalView) -> String {
@@ -85,105 +78,6 @@ pub(crate) fn interval(words: &Words, interval: &IntervalView) -> String {
     });
     let parts = [interval.distance.map(reading), months];
     parts.into_iter().flatten().collect::<Vec<_>>().join(" / ")
-}
-
-/// A part that was fitted: number, maker, name, what it served, other numbers and warnings, how much, how often, how
-/// long it lasts, what was paid.
-pub fn part(words: &Words, part: &PartLine) -> String {
-    let number = part.numbers.first().map(String::as_str).unwrap_or_default();
-    let times = [("times", Arg::from(part.times)), ("day", (&part.day).into())];
-    let served: Vec<_> = part.items.iter().map(|one| item(words, one)).collect();
-    let told = [
-        (!served.is_empty()).then(|| words.say("cli-part-for", &[("items", served.join(", ").into())])),
-        also(words, &part.same),
-        part.warning.as_ref().map(|warning| self::warning(words, warning)),
-        (!part.note.is_empty()).then(|| part.note.clone()),
-        Some(amount(words, &part.measure, &part.quantity)),
-        Some(words.say("cli-part-times", &times)),
-        part.present.map(|present| words.say("cli-present", &[("span", used(words, present).into())])),
-        part.lasted.map(|lasted| words.say("cli-lasted", &[("span", used(words, lasted).into())])),
-        part.paid.as_ref().map(|paid| self::paid(words, paid)),
-    ];
-    let told: Vec<_> = told.into_iter().flatten().collect();
-    format!("{}  {}", title(number, &part.maker, &part.name), told.join("; "))
-}
-
-/// One thing to get: what it is for, the part or what the guide calls it, how much is left to buy and how much is at
-/// home, other numbers and warnings, what was paid, how long the last one lasted.
-pub fn get(words: &Words, get: &GetView) -> String {
-    let item = item(words, &get.item);
-    let what = match &get.part {
-        Some(part) => title(&part.number, &part.maker, &part.name),
-        None if get.supply.is_empty() => return format!("{item}: {}", words.say("cli-buy-unknown", &[])),
-        None => words.say(&format!("supply-{}", get.supply), &[]),
-    };
-    let counted = |id: &str, quantity: &str| {
-        (!quantity.is_empty())
-            .then(|| words.say(id, &[("amount", amount(words, &get.measure, quantity).into())]))
-    };
-    let enough = get.to_buy.is_empty() && !get.at_home.is_empty();
-    let told = [
-        counted("cli-get-buy", &get.to_buy),
-        enough.then(|| words.say("cli-get-enough", &[])),
-        counted("cli-get-home", &get.at_home),
-        also(words, &get.same),
-        get.warning.as_ref().map(|warning| self::warning(words, warning)),
-        get.paid.as_ref().map(|paid| self::paid(words, paid)),
-        get.lasted.map(|lasted| words.say("cli-lasted", &[("span", used(words, lasted).into())])),
-    ];
-    let told: Vec<_> = told.into_iter().flatten().collect();
-    if told.is_empty() { format!("{item}: {what}") } else { format!("{item}: {what}  {}", told.join("; ")) }
-}
-
-/// Other numbers for the same part.
-fn also(words: &Words, same: &[NumberForm]) -> Option<String> {
-    let one = |same: &NumberForm| title(&same.number, &same.maker, "");
-    let numbers: Vec<_> = same.iter().map(one).collect();
-    (!numbers.is_empty()).then(|| words.say("cli-also", &[("numbers", numbers.join(", ").into())]))
-}
-
-/// Why a part should not be bought again, and what to ask for in its place.
-fn warning(words: &Words, warning: &WarningView) -> String {
-    let marked = words.say(&format!("cli-{}", warning.mark), &[]);
-    if warning.instead.is_empty() {
-        return marked;
-    }
-    words.say("cli-instead", &[("marked", marked.into()), ("number", (&warning.instead).into())])
-}
-
-/// A part by its number, maker and name, of which any may be empty.
-fn title(number: &str, maker: &str, name: &str) -> String {
-    let told: Vec<_> = [number, maker, name].into_iter().filter(|text| !text.is_empty()).collect();
-    told.join("  ")
-}
-
-fn amount(words: &Words, measure: &str, quantity: &str) -> String {
-    words.say(&format!("cli-amount-{measure}"), &[("amount", quantity.into())])
-}
-
-fn paid(words: &Words, paid: &PaidView) -> String {
-    let price = format!("{} {}", paid.price.number, paid.price.currency);
-    let id = if paid.workshop.is_empty() { "cli-paid" } else { "cli-paid-at" };
-    let args = [("price", price.into()), ("day", (&paid.day).into()), ("shop", (&paid.workshop).into())];
-    words.say(id, &args)
-}
-
-/// How long something was in the car: in months where it is more than two of them.
-fn used(words: &Words, used: UsedView) -> String {
-    const MOST_DAYS: u32 = 60;
-    // 146 097 days are 4 800 months of the Gregorian calendar.
-    let months = (u64::from(used.days) * 4_800 + 146_097 / 2) / 146_097;
-    let time = if used.days > MOST_DAYS {
-        words.say("cli-months", &[("months", months.to_string().into())])
-    } else {
-        words.say("cli-days", &[("days", used.days.into())])
-    };
-    match used.distance {
-        Some(distance) => {
-            words.say("cli-span", &[("time", time.into()), ("distance", reading(distance).into())])
-        }
-        None => time,
-    }
 }
 
 /// What a receipt says: its rows, and under them the fields with how sure each is.

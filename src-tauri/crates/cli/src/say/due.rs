@@ -3,10 +3,8 @@
 use door::{CountedFrom, DueView, MissingKey, MissingLine, PhaseKey, SeenView, StateKey};
 use words::{Arg, Words};
 
-use super::{interval, item, reading};
+use super::{interval, item, reading, row};
 
-/// The narrowest window for which it is laid out, in characters.
-const WIDTH: usize = 80;
 /// Where the items stand, behind the longest state.
 const ITEMS: usize = 11;
 
@@ -17,7 +15,7 @@ pub fn due(words: &Words, line: &DueView) -> String {
     let when = when.into_iter().flatten().collect::<Vec<_>>().join(" / ");
     let head = format!("{state:<ITEMS$}{:<38}  {when}", item(words, &line.item));
     let reasons = [between(words, line), Some(why(words, line))].into_iter().flatten();
-    row(&head, &reasons.collect::<Vec<_>>().join("; "))
+    row(&head, ITEMS, &reasons.collect::<Vec<_>>().join("; "))
 }
 
 /// An item that is not for this car, and why.
@@ -30,14 +28,7 @@ pub fn missing(words: &Words, line: &MissingLine) -> String {
         [] => words.say("cli-missing-engine", &[]),
         lacks => words.say("cli-missing-lacks", &[("things", lacks.join(", ").into())]),
     };
-    row(&format!("{state}: {}", item(words, &line.item)), &why)
-}
-
-/// The head of a row, and under it its reasons, folded at the width of the window.
-fn row(head: &str, reasons: &str) -> String {
-    let indent = " ".repeat(ITEMS);
-    let options = textwrap::Options::new(WIDTH).initial_indent(&indent).subsequent_indent(&indent);
-    format!("{}\n{}", head.trim_end(), textwrap::fill(reasons, options))
+    row(&format!("{state}: {}", item(words, &line.item)), ITEMS, &why)
 }
 
 const fn state_key(state: StateKey) -> &'static str {
