@@ -1,12 +1,12 @@
 //! From what is due to what there is to plan and to pay: the turns of every item in the time ahead.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use units::{Day, Distance, HalfMonths};
 
 use super::visits::HORIZON_MONTHS;
 use super::{
-    ASSUMED, CountedFrom, DueLine, Effect, Facts, Interval, Item, ItemRef, Job, Phase, Pin, PlannedItem,
+    ASSUMED, CountedFrom, DueLine, Effect, Facts, Interval, Item, ItemRef, Job, Phase, Pin, PlannedVisit,
     Site, State, Timing, VisitCost, cost_of_moving, plan_visits,
 };
 use crate::costs::Price;
@@ -33,27 +33,68 @@ pub struct Spend {
 /// Everything that falls due within [`HORIZON_MONTHS`], once for each time.
 ///
 /// The later times of an item are counted from the day on which it is likely due or pinned, one interval apart; by
-/// distance an interval is as long as the car takes for it. An item without a record has no due day and is
-/// not planned, unless the owner pinned it: whether it was done is to be found out first. A round of the car
-/// is no visit. `price` gives by what an item is planned ([`Price::firm`]), in minor units of one currency.
+/// distance an interval is as long as the car takes for it. Where other work does an item along with it, the item has
+/// no time of its own, and its next one is counted from there: nobody tests the brake fluid that was renewed last week.
+/// An item without a record has no due day and is not planned, unless the owner pinned it: whether it was done is to be
+/// found out first. A round of the car is no visit. `price` gives by what an item is planned ([`Price::firm`]), in minor
+/// units of one currency.
 pub fn jobs(facts: &Facts<'_>, lines: &[DueLine], price: impl Fn(&ItemRef) -> Option<i64>) -> Vec<Job> {
     let end = facts.today.plus(HalfMonths::months(HORIZON_MONTHS));
+    let visited =
+        || lines.iter().filter(|line| line.is_visited()).filter_map(|line| Some((line, facts.first(line)?)));
+    let along = done_along(facts, visited(), end);
     let mut jobs = Vec::new();
-    for line in lines.iter().filter(|line| line.is_visited()) {
-        let pin = facts.plan.item(&line.item).and_then(|planned| pin(planned, line, facts.today));
-        let Some(due) = line.due.map(|due| due.likely).or(pin) else {
-            continue;
-        };
-        let next = next_job(facts, line, pin, &price);
-        let later = (1..).zip(turns(facts, line, pin.unwrap_or(due)).skip(1));
-        let later = later.take_while(|&(_, due)| due <= end);
+    for (line, first) in visited() {
+        let next = next_job(facts, line, facts.pin(line), &price);
         let life = life(facts, line);
-        let later = later.map(|(turn, due)| Job { turn, due, life, pinned: None, ..next.clone() });
-        let later: Vec<Job> = later.collect();
-        jobs.extend((pin.unwrap_or(due) <= end).then_some(next));
-        jobs.extend(later);
+        let along = along.get(&line.item).map(Vec::as_slice).unwrap_or_default();
+        let turns = own_turns(facts, line, first, along, end).into_iter();
+        jobs.extend(turns.map(|(turn, due)| match turn {
+            0 => next.clone(),
+            _ => Job { turn, due, life, pinned: None, ..next.clone() },
+        }));
     }
     jobs
+}
+
+/// The part of its life within which an item that other work did along needs no work of its own again.
+const FRESH: u32 = 4;
+
+/// The places of the jobs for which nothing is left to do in a plan of them, since other work does them along, on the same
+/// day or within a quarter of their lives before it (an assumption of this program). What is pinned is done all the same.
+pub fn done_along_with(facts: &Facts<'_>, jobs: &[Job], visits: &[PlannedVisit]) -> BTreeSet<usize> {
+    let planned = || visits.iter().flat_map(|visit| visit.jobs.iter().map(|&at| (at, visit.day)));
+    let mut along: BTreeMap<ItemRef, Vec<Day>> = BTreeMap::new();
+    for (at, day) in planned() {
+        for item in facts.does_along(&jobs[at].item) {
+            along.entry(item).or_default().push(day);
+        }
+    }
+    let is_fresh = |at: usize, day: Day| {
+        let days = along.get(&jobs[at].item).map(Vec::as_slice).unwrap_or_default();
+        days.iter()
+            .any(|done| (0..=i64::from(jobs[at].life / FRESH)).contains(&i64::from(day.days_since(*done))))
+    };
+    planned().filter(|&(at, day)| jobs[at].pinned.is_none() && is_fresh(at, day)).map(|(at, _)| at).collect()
+}
+
+/// The days on which other work does an item along with it, in order.
+fn done_along<'a>(
+    facts: &Facts<'_>,
+    lines: impl Iterator<Item = (&'a DueLine, Day)>,
+    end: Day,
+) -> BTreeMap<ItemRef, Vec<Day>> {
+    let mut along: BTreeMap<ItemRef, Vec<Day>> = BTreeMap::new();
+    for (line, first) in lines {
+        let row = facts.plan.item(&line.item).and_then(|planned| planned.row);
+        for &number in row.map(|row| row.resets.as_slice()).unwrap_or_default() {
+            let days =
+                turns(facts, line, first).map(|due| due.max(facts.today)).take_while(|day| *day <= end);
+            along.entry(ItemRef::Catalogue(number)).or_default().extend(days);
+        }
+    }
+    along.values_mut().for_each(|days| days.sort_unstable());
+    along
 }
 
 /// The next time of an item, on the day that the owner chose for it or on its own. What was never recorded is due on
@@ -65,14 +106,16 @@ fn next_job(
     price: impl Fn(&ItemRef) -> Option<i64>,
 ) -> Job {
     let row = facts.plan.item(&line.item).and_then(|planned| planned.row);
+    let site = row.map_or(Site::Home, Item::site);
     Job {
         item: line.item.clone(),
         turn: 0,
         due: line.due.map(|due| due.likely).or(pinned).unwrap_or(facts.today),
         stakes: line.stakes,
-        site: row.map_or(Site::Home, Item::site),
+        site,
         access: row.and_then(|row| row.access),
-        price: price(&line.item),
+        // Of a look at home nothing is lost when it comes early but the time that it takes.
+        price: price(&line.item).or((!line.renews && site == Site::Home).then_some(0)),
         life: first_life(facts, line),
         most_early: row.and_then(|row| row.most_early),
         pinned,
@@ -131,8 +174,7 @@ pub fn spend(facts: &Facts<'_>, lines: &[DueLine], price: impl Fn(&ItemRef) -> O
 
 /// What counts as done with these.
 fn done_with<'a>(facts: &Facts<'_>, lines: impl Iterator<Item = &'a DueLine>) -> BTreeSet<ItemRef> {
-    let rows = lines.filter_map(|line| facts.plan.item(&line.item)?.row);
-    rows.flat_map(|row| row.resets.iter().map(|&number| ItemRef::Catalogue(number))).collect()
+    lines.flat_map(|line| facts.does_along(&line.item)).collect()
 }
 
 /// What was never recorded and may be due by this day, but for what counts as done with other work of that kind.
@@ -160,15 +202,43 @@ fn runs_out(facts: &Facts<'_>, line: &DueLine, end: Day) -> bool {
 
 /// The most times that an item is planned ahead: once a month. An interval typed too short by a factor of a
 /// thousand asks for more than anyone would do.
-const MOST_TURNS: usize = HORIZON_MONTHS as usize;
+const MOST_TURNS: u32 = HORIZON_MONTHS as u32;
 
 /// The days of an item's times, the next one first; what is overdue counts from today.
 fn turns(facts: &Facts<'_>, line: &DueLine, first: Day) -> impl Iterator<Item = Day> {
-    let apart = i32::try_from(life(facts, line)).unwrap_or(i32::MAX);
-    let once = line.why.phase == Phase::After;
+    let apart = days_apart(facts, line);
     let today = facts.today;
-    std::iter::successors(Some(first), move |due| (!once).then(|| (*due).max(today).plus_days(apart)))
-        .take(MOST_TURNS)
+    std::iter::successors(Some(first), move |due| Some((*due).max(today).plus_days(apart?)))
+        .take(MOST_TURNS as usize)
+}
+
+/// Days from one time of an item to the next; `None` for what is done once, after something else.
+fn days_apart(facts: &Facts<'_>, line: &DueLine) -> Option<i32> {
+    let days = || i32::try_from(life(facts, line)).unwrap_or(i32::MAX);
+    (line.why.phase != Phase::After).then(days)
+}
+
+/// The times up to `end` at which an item asks for work of its own, with their places among all of its times: other work
+/// that does it along on one of these days, in order, takes the place of a time that falls due then or later. A day
+/// that the owner chose stands.
+fn own_turns(facts: &Facts<'_>, line: &DueLine, first: Day, along: &[Day], end: Day) -> Vec<(u32, Day)> {
+    let apart = days_apart(facts, line);
+    let mut along = along.iter().copied().peekable();
+    let mut own = Vec::new();
+    let mut due = first;
+    for turn in (0..MOST_TURNS).take_while(|turn| *turn == 0 || apart.is_some()) {
+        if due > end {
+            break;
+        }
+        let done_by = due.max(facts.today);
+        let chosen = turn == 0 && facts.pin(line).is_some();
+        let elsewhere = along.next_if(|day| !chosen && *day <= done_by);
+        if elsewhere.is_none() {
+            own.push((turn, due));
+        }
+        due = due.max(elsewhere.unwrap_or(done_by).plus_days(apart.unwrap_or_default()));
+    }
+    own
 }
 
 /// Days that what is fitted now lasts: where a measurement says so, from its fitting to its limit.
@@ -199,12 +269,25 @@ fn days_of(facts: &Facts<'_>, interval: Interval) -> u32 {
     u32::try_from(days.max(1)).unwrap_or(u32::MAX)
 }
 
-/// The day that the owner chose, as long as it lies ahead and the item was not done since he chose it.
-fn pin(planned: &PlannedItem<'_>, line: &DueLine, today: Day) -> Option<Day> {
-    let Pin { day, set } = planned.pin?;
-    let done = |done: Day| done > set || done >= day;
-    let void = matches!(line.why.counted_from, CountedFrom::LastDone { day, .. } if done(day));
-    Some(day).filter(|day| *day >= today && !void)
+impl<'a> Facts<'a> {
+    /// What counts as done along with an item.
+    fn does_along(&self, item: &ItemRef) -> impl Iterator<Item = ItemRef> + use<'a> {
+        let row = self.plan.item(item).and_then(|planned| planned.row);
+        row.into_iter().flat_map(|row| row.resets.iter().map(|&number| ItemRef::Catalogue(number)))
+    }
+
+    /// When an item is next done: on the day that the owner chose, or on the day on which it is likely due.
+    fn first(&self, line: &DueLine) -> Option<Day> {
+        self.pin(line).or(line.due.map(|due| due.likely))
+    }
+
+    /// The day that the owner chose, as long as it lies ahead and the item was not done since he chose it.
+    fn pin(&self, line: &DueLine) -> Option<Day> {
+        let Pin { day, set } = self.plan.item(&line.item)?.pin?;
+        let done = |done: Day| done > set || done >= day;
+        let void = matches!(line.why.counted_from, CountedFrom::LastDone { day, .. } if done(day));
+        Some(day).filter(|day| *day >= self.today && !void)
+    }
 }
 
 #[cfg(test)]

@@ -195,6 +195,75 @@ source = "common practice"
     assert_eq!((spend.no_record, spend.unpriced), (1, 2), "the belt; and the oil, which has a record");
 }
 
+/// A look every 250 days at 50 km a day.
+const LOOK: &str = r#"
+[[item]]
+number = 4
+key = "look"
+engines = "any"
+action = "inspect"
+stakes = "repair"
+minutes = 5
+every = { distance = "12500 km" }
+source = "common practice"
+"#;
+
+/// The table with that look, which a change of oil does along.
+fn with_look() -> String {
+    TABLE.replace("minutes = 45", "minutes = 45\nresets = [\"look\"]") + LOOK
+}
+
+#[test]
+fn what_other_work_does_along_has_no_time_of_its_own_and_counts_from_there() {
+    let days = |table: &str, changes: &[PlanChange]| -> Vec<_> {
+        with_car(table, &new_car("2020-01-01"), changes, |facts, lines| {
+            let jobs = jobs(facts, lines, |_| None);
+            let looks = jobs.iter().filter(|job| job.item == item(4));
+            looks.map(|job| (job.turn, job.due.days_since(facts.today))).collect()
+        })
+    };
+    assert_eq!(days(&with_look(), &[]), [], "the oil comes round more often");
+    // Oil in 400 days and in 800: a look in 250, and after the oil in 650.
+    let rarely = with_look().replace("10000 km\", time = \"12 months", "20000 km");
+    assert_eq!(days(&rarely, &[]), [(0, 250), (2, 650)]);
+    let pin = Pin { day: day("2021-12-21").plus_days(300), set: day("2021-12-22") };
+    let chosen = PlanChange { item: item(4), setting: Setting::Pinned(Some(pin)) };
+    assert_eq!(days(&with_look(), &[chosen]), [(0, 250)], "a day of the owner's own choice stands");
+}
+
+#[test]
+fn nothing_is_left_to_do_shortly_after_other_work_did_it_along() {
+    let is_done = |days: i32, pinned: bool| {
+        with_car(&with_look(), &new_car("2020-01-01"), &[], |facts, lines| {
+            let oil = jobs(facts, lines, |_| None).swap_remove(0);
+            let look = Job { item: item(4), life: 200, pinned: pinned.then_some(facts.today), ..oil.clone() };
+            let visit = |at, days| PlannedVisit {
+                site: Site::Home,
+                day: facts.today.plus_days(days),
+                jobs: vec![at],
+                cost: VisitCost::default(),
+            };
+            done_along_with(facts, &[oil, look], &[visit(0, 0), visit(1, days)]) == BTreeSet::from([1])
+        })
+    };
+    let on = |days: i32| is_done(days, false);
+    assert_eq!([on(-1), on(0), on(50), on(51)], [false, true, true, false]);
+    assert!(!is_done(0, true), "what is pinned is done all the same");
+}
+
+#[test]
+fn a_look_at_home_costs_no_more_than_its_time_until_someone_paid_for_it() {
+    let prices = |paid: Option<i64>| -> Vec<_> {
+        with_car(&(TABLE.to_owned() + LOOK), &new_car("2020-01-01"), &[], |facts, lines| {
+            let jobs = jobs(facts, lines, |wanted| paid.filter(|_| *wanted == item(4)));
+            let first = |number| jobs.iter().find(|job| job.item == item(number)).unwrap().price;
+            vec![first(1), first(4)]
+        })
+    };
+    assert_eq!(prices(None), [None, Some(0)]);
+    assert_eq!(prices(Some(4_000)), [None, Some(4_000)]);
+}
+
 #[test]
 fn an_interval_by_distance_lasts_as_long_as_the_car_takes_for_it() {
     assert_eq!(day("2021-12-21").days_since(day("2020-01-01")), 720);

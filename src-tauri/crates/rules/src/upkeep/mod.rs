@@ -15,7 +15,7 @@ mod state;
 mod table;
 mod visits;
 
-pub use agenda::{Spend, cost_of_doing_on, jobs, spend};
+pub use agenda::{Spend, cost_of_doing_on, done_along_with, jobs, spend};
 pub use asked::Asked;
 pub use catalogue::Catalogue;
 pub use due::{CountedFrom, Done, DueLine, Facts, Phase, Why, due};

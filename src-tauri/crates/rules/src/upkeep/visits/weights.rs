@@ -168,9 +168,12 @@ pub fn usual_price(jobs: &[Job]) -> Option<i64> {
     prices.get(prices.len().saturating_sub(1) / 2).copied()
 }
 
-/// What a job counts for, in millionths of a usual one. A job of unknown price counts as a usual one.
+/// What a job counts for, in millionths of a usual one. A job of unknown price counts as a usual one, and one that is
+/// known to cost nothing for its time.
 pub(super) fn weigh(price: Option<i64>, usual: Option<i64>) -> i64 {
-    let Some((price, usual)) = price.zip(usual) else { return i64::from(USUAL) };
+    let Some(price) = price else { return i64::from(USUAL) };
+    // Where no price above nothing is known, none of those that are known is more than nothing.
+    let Some(usual) = usual else { return LEAST_PRICE };
     let share = i128::from(price) * i128::from(USUAL) / i128::from(usual);
     i64::try_from(share).unwrap_or(MOST_PRICE).clamp(LEAST_PRICE, MOST_PRICE)
 }
