@@ -4573,6 +4573,10 @@ pinned: boolean,
  */
 next: boolean,
 /**
+ * It is a look or a test, which renews nothing.
+ */
+look: boolean,
+/**
  * The key of the guide to it.
  */
 guide: string | null, };

@@ -129,6 +129,7 @@ export interface Words {
   'site-workshop': never;
   'site-office': never;
   'visit-together': never;
+  'visit-looks': 'count';
   'visit-why': never;
   'visit-once': 'count';
   'visit-shares': 'things';

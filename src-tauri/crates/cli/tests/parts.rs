@@ -40,8 +40,12 @@ fn buy_and_parts_say_what_the_screen_shows() {
     let item = serde_json::json!({ "catalogue": 1 });
     ask(serde_json::json!({ "ask": "change-plan", "book": book, "item": item, "change": pin }));
 
+    // The row and what is told under it, in one line; no line is wider than a window of 80 characters.
     let row = |words: &str| {
-        run(shelf, &[words], "").lines().find(|row| row.contains("OF 12-44")).unwrap().to_owned()
+        let said = run(shelf, &[words], "");
+        assert!(said.lines().all(|line| line.chars().count() <= 80), "{said}");
+        let said = said.replace("\n    ", " ");
+        said.lines().find(|row| row.contains("OF 12-44")).unwrap().to_owned()
     };
     for part in ["buy 1 pc", "at home: 1 pc", "also as M 7  Merle", "8.90 EUR on 2026-05-20, Fairlead"] {
         assert!(row("buy").contains(part), "{part}: {}", row("buy"));

@@ -158,7 +158,7 @@ describe('the lists', () => {
   });
 
   const visit = (pinned: boolean, next: boolean): PlannedVisitView => {
-    const items = [{ item: due.item, due: '2026-11-03', pinned, next, guide: null }];
+    const items = [{ item: due.item, due: '2026-11-03', pinned, next, look: false, guide: null }];
     return { day: '2026-12-12', site: 'home', next: true, items, shares: [], minutes: 30, cost: null, unpriced: 1, estimated: 0 };
   };
 
@@ -178,7 +178,7 @@ describe('the lists', () => {
 });
 
 it('keeps the row of an item by the item, and further times of it by their place', () => {
-  const row = { item: due.item, due: '2026-11-03', pinned: false, next: true, guide: null };
+  const row = { item: due.item, due: '2026-11-03', pinned: false, next: true, look: false, guide: null };
   expect(keyOf(row, 0)).toBe(keyOf(row, 3));
   expect(keyOf({ ...row, next: false }, 0)).not.toBe(keyOf({ ...row, next: false }, 1));
 });

@@ -31,7 +31,7 @@ function due(name: string, state: StateKey, day: string | null): DueView {
 }
 
 function visit(day: string, ...names: string[]): PlannedVisitView {
-  const items = names.map((name) => ({ item: { of: 'own' as const, name }, due: day, pinned: false, next: true, guide: null }));
+  const items = names.map((name) => ({ item: { of: 'own' as const, name }, due: day, pinned: false, next: true, look: false, guide: null }));
   return { day, site: 'home', next: false, items, shares: [], minutes: 30, cost: null, unpriced: names.length, estimated: 0 };
 }
 

@@ -49,6 +49,8 @@ pub struct VisitItemView {
     pub pinned: bool,
     /// It is the next time of this item, and not one after that.
     pub next: bool,
+    /// It is a look or a test, which renews nothing.
+    pub look: bool,
     /// The key of the guide to it.
     pub guide: Option<String>,
 }

@@ -60,8 +60,10 @@ impl List<'_> {
         let guide =
             number.and_then(|item| self.library.doing(item, &self.car.vehicle, self.own, self.catalogue));
         let car = self.car;
+        // What a look had called for the last time is nothing to buy before this look was taken.
+        let renewed = row.is_none_or(|row| row.action.mends()).then(|| last_served(&job.item, car)).flatten();
         let fitted: Vec<&PartContent> =
-            last_served(&job.item, car).into_iter().flat_map(|visit| visit.parts_for(&job.item)).collect();
+            renewed.into_iter().flat_map(|visit| visit.parts_for(&job.item)).collect();
         let mut rows: Vec<GetView> = fitted
             .iter()
             .map(|part| self.part(&job.item, part, volume(&fitted, part, guide.as_ref())))

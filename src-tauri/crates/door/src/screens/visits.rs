@@ -4,8 +4,8 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use rules::costs::Prices;
 use rules::upkeep::{
-    ASSUMED, Access, Catalogue, DueLine, ItemRef, Job, PlannedVisit, Site, Spend, USUAL, VisitPlan,
-    cost_of_doing_on, jobs, plan_visits, spend, usual_price,
+    ASSUMED, Access, Catalogue, DueLine, Item, ItemRef, Job, PlannedVisit, Site, Spend, USUAL, VisitPlan,
+    cost_of_doing_on, done_along_with, jobs, plan_visits, spend, usual_price,
 };
 use units::{Day, Money};
 
@@ -29,6 +29,8 @@ pub(crate) struct Ahead<'a> {
     pub lines: Vec<DueLine>,
     jobs: Vec<Job>,
     plan: VisitPlan,
+    /// The places of the jobs that other work does along.
+    along: BTreeSet<usize>,
     prices: &'a Prices,
 }
 
@@ -39,12 +41,14 @@ impl<'a> Ahead<'a> {
         let prices = car.prices(catalogue);
         let jobs = jobs(&facts, &lines, |item| prices.of(item)?.firm);
         let plan = plan_visits(&jobs, &ASSUMED, today);
-        Ahead { car, catalogue, today, lines, jobs, plan, prices }
+        let along = done_along_with(&facts, &jobs, &plan.visits);
+        Ahead { car, catalogue, today, lines, jobs, plan, along, prices }
     }
 
     /// The visits of the next 24 months.
     pub fn visits(&self, guides: &GuideKeys) -> Vec<PlannedVisitView> {
-        self.plan.visits.iter().map(|visit| self.visit(visit, guides)).collect()
+        let worth_making = self.plan.visits.iter().filter(|visit| !self.worth_naming(visit).is_empty());
+        worth_making.map(|visit| self.visit(visit, guides)).collect()
     }
 
     /// Whether the item belongs to the next visit.
@@ -58,7 +62,8 @@ impl<'a> Ahead<'a> {
 
     /// The soonest visit at which something is done to the car.
     fn next_visit(&self) -> Option<&PlannedVisit> {
-        self.plan.visits.iter().find(|visit| visit.site != Site::Office)
+        let on_the_car = |visit: &&PlannedVisit| visit.site != Site::Office;
+        self.plan.visits.iter().filter(on_the_car).find(|visit| !self.worth_naming(visit).is_empty())
     }
 
     /// What to get for the next visit.
@@ -103,16 +108,10 @@ impl<'a> Ahead<'a> {
         }
     }
 
-    /// The jobs of a visit without those that count as done with another of them.
+    /// The jobs of a visit without those that other work does along.
     fn worth_naming(&self, visit: &PlannedVisit) -> Vec<&Job> {
-        let row = |job: &Job| self.car.plan.item(&job.item).and_then(|planned| planned.row);
-        let covered: BTreeSet<u32> =
-            self.jobs_of(visit).filter_map(row).flat_map(|row| row.resets.iter().copied()).collect();
-        let is_covered = |job: &&Job| match job.item {
-            ItemRef::Catalogue(number) => covered.contains(&number),
-            ItemRef::Own(_) => false,
-        };
-        self.jobs_of(visit).filter(|job| job.pinned.is_some() || !is_covered(job)).collect()
+        let own = visit.jobs.iter().filter(|at| !self.along.contains(at));
+        own.filter_map(|&at| self.jobs.get(at)).collect()
     }
 
     fn item(&self, job: &Job, guides: &GuideKeys) -> VisitItemView {
@@ -121,13 +120,18 @@ impl<'a> Ahead<'a> {
             due: job.due.to_string(),
             pinned: job.pinned.is_some(),
             next: job.turn == 0,
+            look: self.row(job).is_some_and(|row| !row.action.mends()),
             guide: guides.to(&job.item),
         }
     }
 
+    /// The row of the catalogue; `None` for an item of the owner's own.
+    fn row(&self, job: &Job) -> Option<&Item> {
+        self.car.plan.item(&job.item).and_then(|planned| planned.row)
+    }
+
     fn minutes_at_home(&self, job: &Job) -> u32 {
-        let row = self.car.plan.item(&job.item).and_then(|planned| planned.row);
-        row.filter(|_| job.site == Site::Home).map_or(0, |row| u32::from(row.minutes))
+        self.row(job).filter(|_| job.site == Site::Home).map_or(0, |row| u32::from(row.minutes))
     }
 
     /// What it would add to have an item done on this day; `None` when the item is not planned.

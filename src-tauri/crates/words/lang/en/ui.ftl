@@ -224,6 +224,11 @@ site-home = At home
 site-workshop = In a workshop
 site-office = Papers
 visit-together = What to do together
+# $count: of the jobs of a visit, those that renew nothing
+visit-looks = { $count ->
+    [one] one look or test with it
+   *[other] { $count } looks and tests with it
+}
 visit-why = Why these together
 visit-once = { $count ->
     [one] One job by itself; nothing else is near enough to it.
