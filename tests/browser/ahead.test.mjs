@@ -73,6 +73,22 @@ test('at 360 pixels the page does not scroll sideways, and no two stops cover on
   }
 });
 
+test('the looks of a visit are folded under its work, and nothing is bought for them', async () => {
+  await go('today');
+  const together = page.getByRole('group', { name: 'What to do together' });
+  const jobs = together.getByRole('listitem');
+  await jobs.first().waitFor();
+  const work = await jobs.count();
+  const fold = together.getByRole('button', { name: /^\d+ looks and tests with it$/ });
+  const looks = Number.parseInt(await fold.textContent(), 10);
+  await fold.click();
+  assert.equal(await jobs.count(), work + looks);
+  await together.getByRole('button', { name: 'another day? Hoses, check', exact: true }).waitFor();
+  assert.equal(await page.getByText('Coolant hose, upper').count(), 0, 'a hose that was fitted once');
+  await fold.click();
+  assert.equal(await jobs.count(), work);
+});
+
 test('a job moved to another day says what that costs, is pinned, and is given back', async () => {
   await go('today');
   const move = page.getByRole('button', { name: /^another day\?/ });
