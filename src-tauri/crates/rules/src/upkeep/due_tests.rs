@@ -167,6 +167,28 @@ fn a_leak_calls_for_a_look_and_for_nothing_that_is_drained() {
     }
 }
 
+/// A leak is found while the fluid is renewed, and new fluid does not stop it.
+#[test]
+fn new_fluid_on_the_day_of_a_leak_or_later_does_not_end_it() {
+    for (fluid, look) in [(OIL, 28), (COOLANT, 38), (BRAKE_FLUID, 50)] {
+        for about in [fluid, look] {
+            let leaks = Book::of(plain_car()).done(look, "2024-05-01", km(2_000));
+            let leaks = leaks.found(about, "2024-05-20", Finding::Leaking);
+            let renewed = leaks.done(fluid, "2024-05-20", km(2_100)).done(fluid, "2024-05-25", km(2_200));
+            let line = renewed.line(look, "2024-06-01");
+            assert_eq!((on(&line), line.first), (Some(day("2024-05-20")), Some(Limit::Finding)), "{look}");
+            assert_eq!(renewed.line(fluid, "2024-06-01").state, State::Ahead, "{fluid}");
+            let tight =
+                renewed.done(look, "2024-06-02", km(2_300)).found(look, "2024-06-02", Finding::WithinLimits);
+            assert_ne!(tight.line(look, "2024-06-03").first, Some(Limit::Finding), "{look}");
+            let later = tight.done(fluid, "2024-06-10", km(2_400));
+            assert_ne!(later.line(look, "2024-06-11").first, Some(Limit::Finding), "{look}: found tight");
+            let again = later.found(about, "2024-06-20", Finding::Leaking);
+            assert_eq!(on(&again.line(look, "2024-06-21")), Some(day("2024-06-20")), "{look}");
+        }
+    }
+}
+
 /// The trade names fraying beside cracks and glazing.
 #[test]
 fn a_frayed_belt_is_due_now() {

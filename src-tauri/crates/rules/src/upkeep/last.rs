@@ -3,7 +3,7 @@
 use units::Day;
 
 use super::seen::calls_for_work;
-use super::{Done, Found, ItemRef, Plan, PlannedItem};
+use super::{Done, Finding, Found, ItemRef, Plan, PlannedItem};
 use crate::running::Travelled;
 
 /// The last time that an item was done.
@@ -20,10 +20,15 @@ pub(super) struct LastDone<'a> {
 /// What the book holds for each item of a plan, in the plan's order.
 pub(super) struct Last<'a> {
     done: Vec<Option<LastDone<'a>>>,
+    /// When the item was last done by itself, and not only along with another.
+    itself: Vec<Option<Day>>,
     /// Whether it is a look whose findings call for other work.
     answerable: Vec<bool>,
     /// When that work was last done.
     answered: Vec<Option<Day>>,
+    /// What was found about another item calls for this look: the work on that item does not help.
+    called: Vec<Vec<Finding>>,
+    /// What was found and still counts.
     found: Vec<Vec<&'a Found>>,
 }
 
@@ -33,12 +38,17 @@ impl<'a> Last<'a> {
         let none = plan.items().len();
         let mut last = Last {
             done: vec![None; none],
+            itself: vec![None; none],
             answerable: vec![false; none],
             answered: vec![None; none],
+            called: vec![Vec::new(); none],
             found: vec![Vec::new(); none],
         };
         for row in plan.items().iter().filter_map(|planned| planned.row) {
             positions(plan, &row.answers).for_each(|at| last.answerable[at] = true);
+            for &(finding, number) in &row.calls {
+                positions(plan, &[number]).for_each(|at| last.called[at].push(finding));
+            }
         }
         for done in done {
             last.count(plan, done);
@@ -51,8 +61,9 @@ impl<'a> Last<'a> {
                 last.found[at].push(found);
             }
         }
-        for found in &mut last.found {
-            found.sort_by_key(|found| (found.day, found.travelled, found.finding, found.value));
+        for (at, planned) in plan.items().iter().enumerate() {
+            last.found[at].sort_by_key(|found| (found.day, found.travelled, found.finding, found.value));
+            last.found[at] = last.still_counts(planned, at);
         }
         last
     }
@@ -65,6 +76,7 @@ impl<'a> Last<'a> {
         let row = plan.items()[at].row;
         let mends = row.is_none_or(|row| row.action.mends());
         self.note(at, LastDone { day, travelled, kind: done.kind.as_deref(), mends });
+        self.itself[at] = self.itself[at].max(Some(day));
         let Some(row) = row else { return };
         for at in positions(plan, &row.resets) {
             self.note(at, LastDone { day, travelled, kind: None, mends: true });
@@ -94,11 +106,13 @@ impl<'a> Last<'a> {
         plan.position(item).and_then(|at| self.done[at])
     }
 
-    /// What was found about an item after it was last done, oldest first.
+    /// What was found about an item and still counts, oldest first: what was found after it was last done, and what
+    /// that did not put right.
     pub fn found_since(&self, plan: &Plan<'_>, planned: &PlannedItem<'_>) -> &[&'a Found] {
-        let Some(at) = plan.position(&planned.item) else {
-            return &[];
-        };
+        plan.position(&planned.item).map_or(&[], |at| &self.found[at])
+    }
+
+    fn still_counts(&self, planned: &PlannedItem<'_>, at: usize) -> Vec<&'a Found> {
         let found = &self.found[at];
         // What was found on the day of a repair was repaired; what was found at a look is what the look was for.
         let answered = |found: &&Found| {
@@ -107,12 +121,28 @@ impl<'a> Last<'a> {
             by_itself || self.answered[at].is_some_and(|day| found.day <= day)
         };
         let since = found.partition_point(answered);
-        // Of a look that calls for other work, what was found stands although it was looked at again since.
-        let open = |found: &&Found| {
-            self.answered[at].is_none_or(|day| found.day > day) && calls_for_work(planned, found.finding)
+        let mut stood = false;
+        let counts = |&(place, found): &(usize, &&Found)| {
+            let stands = self.stands(planned, at, found);
+            stood |= stands;
+            // That all was well later on is what takes back what stands.
+            place >= since || stands || (stood && found.finding == Finding::WithinLimits)
         };
-        let first_open = found[..since].iter().position(open).filter(|_| self.answerable[at]);
-        &found[first_open.unwrap_or(since)..]
+        found.iter().enumerate().filter(counts).map(|(_, found)| *found).collect()
+    }
+
+    /// Whether what was found stands although the item, or another that counts for it, was done since.
+    ///
+    /// Of a look that calls for other work it stands until that work is done, although it was looked at again. What
+    /// calls for the look because the work on another item does not help is not ended by that work either, not even
+    /// on the same day: a leak is found while the fluid is renewed, and new fluid does not stop it.
+    fn stands(&self, planned: &PlannedItem<'_>, at: usize, found: &Found) -> bool {
+        let ended = if !self.called[at].contains(&found.finding) {
+            !self.answerable[at] || self.answered[at].is_some_and(|day| found.day <= day)
+        } else {
+            !self.answerable[at] && self.itself[at].is_some_and(|day| found.day < day)
+        };
+        !ended && calls_for_work(planned, found.finding)
     }
 }
 
