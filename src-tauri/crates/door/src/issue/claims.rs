@@ -130,7 +130,7 @@ fn next(due: &[DueLine], unit: DistanceUnit) -> Vec<NextDue> {
     let next = dated.into_iter().take(NEXT_MAX).map(|line| NextDue {
         item: item(&line.item),
         day: line.due.map(|due| due.likely),
-        reading: line.due_shown.filter(|shown| *shown >= Distance::ZERO).map(|shown| count(shown, unit)),
+        reading: line.due_shown.map(|shown| count(shown, unit)),
     });
     next.collect()
 }

@@ -4,7 +4,6 @@ use std::collections::BTreeMap;
 
 use card::{Claims, WorkGroup, WorkLine, WriterLine};
 use rules::upkeep::{Asked, Catalogue, DueLine, ItemRef};
-use units::Distance;
 use words::{Arg, Words};
 
 use super::claims::{count, item};
@@ -92,8 +91,7 @@ impl Record<'_> {
     /// The likely day already is that of whichever limit comes first.
     fn next(&self, line: &DueLine) -> String {
         let unit = self.claims.unit;
-        let shown = line.due_shown.filter(|shown| *shown >= Distance::ZERO);
-        let at = shown.map(|shown| reading(i64::from(count(shown, unit)), Some(unit)));
+        let at = line.due_shown.map(|shown| reading(i64::from(count(shown, unit)), Some(unit)));
         line.due.map(|due| due.likely.to_string()).or(at).unwrap_or_default()
     }
 }

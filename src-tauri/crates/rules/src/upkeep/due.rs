@@ -59,7 +59,7 @@ pub struct DueLine {
     pub due: Option<DaySpan>,
     /// How far the car will have gone when its interval by distance is up.
     pub due_at: Option<Travelled>,
-    /// What the instrument now in the car shows then.
+    /// What the instrument now in the car shows then; `None` where it never showed that, since it was fitted later.
     pub due_shown: Option<Distance>,
     /// Which limit comes first; `None` when there is nothing to count from.
     pub first: Option<Limit>,
@@ -177,7 +177,7 @@ fn due_line(facts: &Facts<'_>, planned: &PlannedItem<'_>, last: &Last<'_>) -> Op
         state: State::of(due, to_go, facts.today),
         due,
         due_at: bounds.at,
-        due_shown: bounds.at.map(|at| facts.track.shown(at)),
+        due_shown: bounds.at.map(|at| facts.track.shown(at)).filter(|shown| *shown >= Distance::ZERO),
         first,
         renews: planned.row.is_none_or(|row| row.action.mends()),
         round: planned.row.is_some_and(Item::is_round) && seen.is_none_or(|seen| seen.effect != Effect::Now),

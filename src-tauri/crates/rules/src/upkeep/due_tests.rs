@@ -260,6 +260,10 @@ fn a_new_instrument_shows_the_due_reading_as_it_will_stand_there() {
     book.instruments.push(Instrument { day: day("2024-02-01"), old: km(150_000), new: km(0) });
     let line = book.line(OIL, "2024-03-01");
     assert_eq!((line.due_at, line.due_shown), (Some(Travelled(km(163_000))), Some(km(13_000))));
+    // No instrument shows less than nothing: what was overdue before the new one came has no reading on it.
+    book.done = vec![(OIL, "2023-06-01", Some(km(120_000)))];
+    let line = book.line(OIL, "2024-03-01");
+    assert_eq!((line.due_at, line.due_shown), (Some(Travelled(km(135_000))), None));
 }
 
 #[test]
