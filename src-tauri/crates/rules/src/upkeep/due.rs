@@ -142,8 +142,8 @@ const LAPSES_AFTER: i64 = 10;
 /// How every active item of the plan stands today.
 ///
 /// In this order: what is overdue or due and can wreck the engine or hurt someone, what of that kind was never
-/// recorded, what else is overdue, due, due soon, never recorded, ahead; within each, by day, then by what
-/// ignoring it costs. A round of the car, such as a look at the oil level, is nothing that many write down,
+/// recorded, what else is overdue, due, due soon, never recorded, ahead; within each, what was found to call for
+/// work, since that is known to be wrong and not only late; then by day, then by what ignoring it costs. A round of the car, such as a look at the oil level, is nothing that many write down,
 /// so that late or without a record it comes with what is due soon.
 pub fn due(facts: &Facts<'_>) -> Vec<DueLine> {
     let last = Last::new(facts.plan, facts.done, facts.found);
@@ -334,7 +334,7 @@ fn first_limit(
 }
 
 /// The line's place in the list.
-fn order(line: &DueLine) -> (u8, bool, Option<Day>, bool, Reverse<Stakes>, &ItemRef) {
+fn order(line: &DueLine) -> (u8, bool, bool, Option<Day>, bool, Reverse<Stakes>, &ItemRef) {
     let urgency = match line.state {
         State::Overdue | State::Due | State::NoRecord if line.round => 5,
         State::Overdue | State::Due if line.stakes == Stakes::Safety => 0,
@@ -352,7 +352,8 @@ fn order(line: &DueLine) -> (u8, bool, Option<Day>, bool, Reverse<Stakes>, &Item
     // an engine that stops dead more than what a look can still find.
     let unknown = line.state == State::NoRecord;
     let stakes = if unknown && line.stakes == Stakes::Engine { Stakes::Safety } else { line.stakes };
-    (urgency, day.is_none(), day, unknown && !line.renews, Reverse(stakes), &line.item)
+    let found = line.first == Some(Limit::Finding);
+    (urgency, day.is_none(), !found, day, unknown && !line.renews, Reverse(stakes), &line.item)
 }
 
 #[cfg(test)]

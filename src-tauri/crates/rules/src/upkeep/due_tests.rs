@@ -286,6 +286,20 @@ fn what_is_overdue_for_safety_comes_before_what_is_longer_overdue_for_the_engine
     assert!(place(BRAKE_FLUID) < place(OIL));
 }
 
+/// Worn brakes are known to be bad; a first-aid kit that nobody looked at for long is only late.
+#[test]
+fn what_was_found_wrong_comes_before_what_is_only_longer_overdue() {
+    let (brake_check, emergency_kit, drive_belt, cabin_filter) = (16, 66, DRIVE_BELT, 3);
+    let long_ago = [emergency_kit, cabin_filter].into_iter();
+    let book = long_ago.fold(Book::of(plain_car()), |book, item| book.done(item, "2020-01-01", km(1_000)));
+    let book = book.found(brake_check, "2024-02-20", Finding::Worn);
+    let lines = book.found(drive_belt, "2024-02-20", Finding::Frayed).lines("2024-03-01");
+    let place = |item: u32| lines.iter().position(|line| line.item == ItemRef::Catalogue(item)).unwrap();
+    assert!(place(brake_check) < place(emergency_kit));
+    assert!(place(drive_belt) < place(cabin_filter));
+    assert!(place(emergency_kit) < place(drive_belt), "safety still outranks all");
+}
+
 #[test]
 fn by_distance_the_states_follow_what_the_odometer_may_show() {
     // 40 km a day, so that the throttle body is likely due at 55 000 km after 75 days; the span around them
