@@ -286,6 +286,44 @@ fn what_is_overdue_for_safety_comes_before_what_is_longer_overdue_for_the_engine
     assert!(place(BRAKE_FLUID) < place(OIL));
 }
 
+/// Nobody looks at a cracked belt once more: it is changed, and so is what else one work alone can put right.
+#[test]
+fn what_a_look_found_makes_the_one_work_due_that_puts_it_right() {
+    let (belt, belt_look, tyres, tyre_check, wheels_changed) = (11, 39, 27, 15, 58);
+    let (fluid_test, drive_belt_change) = (50, 41);
+    for (look, finding, work) in [
+        (belt_look, Finding::Cracked, belt),
+        (tyre_check, Finding::Worn, tyres),
+        (fluid_test, Finding::Water, BRAKE_FLUID),
+        (DRIVE_BELT, Finding::Frayed, drive_belt_change),
+    ] {
+        let sound =
+            Book::of(plain_car()).done(work, "2024-01-10", km(1_000)).done(look, "2024-02-20", km(2_000));
+        let bad = sound.found(look, "2024-02-20", finding);
+        let line = bad.line(work, "2024-02-21");
+        assert_eq!((on(&line), line.first), (Some(day("2024-02-20")), Some(Limit::Finding)), "{look}");
+        assert_eq!(line.why.seen.unwrap().finding, finding);
+        let bad = bad.done(look, "2024-02-25", km(2_100));
+        assert_eq!(on(&bad.line(work, "2024-02-26")), Some(day("2024-02-20")), "{look}: looked at again");
+        let mended = bad.done(work, "2024-03-01", km(2_200));
+        assert_eq!(
+            (mended.line(work, "2024-03-02").why.seen, mended.line(look, "2024-03-02").why.seen),
+            (None, None)
+        );
+    }
+    let worn = |look| Book::of(plain_car()).found(look, "2024-02-20", Finding::Worn);
+    let well = worn(tyre_check).found(tyre_check, "2024-02-22", Finding::WithinLimits);
+    assert_eq!(well.line(tyres, "2024-02-23").state, State::NoRecord, "a later look found all well");
+    let off_the_car = worn(tyre_check).done(wheels_changed, "2024-02-22", km(2_000));
+    assert_eq!(off_the_car.line(tyres, "2024-02-23").state, State::NoRecord, "on the wheels that came off");
+    let (brake_check, pads_front) = (16, 51);
+    assert_eq!(
+        worn(brake_check).line(pads_front, "2024-02-21").state,
+        State::NoRecord,
+        "front or rear, who knows"
+    );
+}
+
 /// Worn brakes are known to be bad; a first-aid kit that nobody looked at for long is only late.
 #[test]
 fn what_was_found_wrong_comes_before_what_is_only_longer_overdue() {

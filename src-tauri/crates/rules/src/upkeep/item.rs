@@ -25,7 +25,8 @@ pub struct Item {
     /// The numbers of the items that count as done with it.
     pub resets: Vec<u32>,
     /// The numbers of the looks whose findings call for it. What one of them found counts until this is done or a
-    /// later look finds all well; a later look of which nothing is told does not end it.
+    /// later look finds all well; a later look of which nothing is told does not end it. As long as it counts, the
+    /// one work that lists it among its findings is due.
     pub answers: Vec<u32>,
     /// The number of the item with every service of which it is done at the latest.
     pub follows: Option<u32>,

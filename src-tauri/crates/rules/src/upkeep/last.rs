@@ -2,8 +2,8 @@
 
 use units::Day;
 
-use super::seen::calls_for_work;
-use super::{Done, Finding, Found, ItemRef, Plan, PlannedItem};
+use super::seen::{all_calling, calls_for_work};
+use super::{Done, Finding, Found, ItemRef, Milli, Plan, PlannedItem, Standing};
 use crate::running::Travelled;
 
 /// The last time that an item was done.
@@ -62,10 +62,23 @@ impl<'a> Last<'a> {
             }
         }
         for (at, planned) in plan.items().iter().enumerate() {
-            last.found[at].sort_by_key(|found| (found.day, found.travelled, found.finding, found.value));
+            last.found[at].sort_by_key(order);
             last.found[at] = last.still_counts(planned, at);
         }
+        for (look, work) in last.called_by_looks(plan) {
+            last.found[work].push(look);
+            last.found[work].sort_by_key(order);
+        }
         last
+    }
+
+    /// What looks found that calls for work, with where that work stands: it is due as long as the finding stands. Where
+    /// more than one work could be meant, as of worn brakes, only the look can say which.
+    fn called_by_looks(&self, plan: &Plan<'_>) -> Vec<(&'a Found, usize)> {
+        let looks = plan.items().iter().enumerate().filter(|&(at, _)| self.answerable[at]);
+        let calling =
+            looks.flat_map(|(at, look)| all_calling(look, &self.found[at]).map(move |found| (look, found)));
+        calling.filter_map(|(look, found)| Some((found, only_work(plan, look, found.finding)?))).collect()
     }
 
     fn count(&mut self, plan: &Plan<'_>, done: &'a Done) {
@@ -144,6 +157,22 @@ impl<'a> Last<'a> {
         };
         !ended && calls_for_work(planned, found.finding)
     }
+}
+
+/// The order in which findings are told.
+fn order(found: &&Found) -> (Day, Option<Travelled>, Finding, Option<Milli>) {
+    (found.day, found.travelled, found.finding, found.value)
+}
+
+/// Where the one work stands that this finding of a look calls for; `None` where there is none, or a choice.
+fn only_work(plan: &Plan<'_>, look: &PlannedItem<'_>, finding: Finding) -> Option<usize> {
+    let number = look.row?.number;
+    let answers = |work: &PlannedItem<'_>| {
+        let row = work.row.filter(|row| row.answers.contains(&number) && row.due_when.contains(&finding));
+        row.is_some() && work.standing == Standing::Active
+    };
+    let mut works = (0..plan.items().len()).filter(|&at| answers(&plan.items()[at]));
+    works.next().filter(|_| works.next().is_none())
 }
 
 /// Where these rows of the catalogue stand in the plan.

@@ -151,22 +151,30 @@ impl Drift<'_> {
 /// The first thing found that calls for work and that no later look has taken back: it has been due since then, however
 /// often it was found again.
 pub(super) fn calling<'a>(planned: &PlannedItem<'_>, found: &[&'a Found]) -> Option<&'a Found> {
+    all_calling(planned, found).next()
+}
+
+/// Everything found that calls for work and that no later look has taken back, oldest first.
+pub(super) fn all_calling<'a>(
+    planned: &PlannedItem<'_>,
+    found: &[&'a Found],
+) -> impl Iterator<Item = &'a Found> {
     let gauge = gauge(planned);
     // Of several measurements the last one counts, and of those of one day the worst.
     let last_measured = found.iter().rev().find(|found| found.value.is_some()).map(|found| found.day);
-    let at_its_limit = |at: usize| {
+    let at_its_limit = move |at: usize| {
         let value = found[at].value.filter(|_| Some(found[at].day) == last_measured);
         value.zip(gauge).is_some_and(|(value, gauge)| gauge.is_reached(value))
     };
-    let calls = |at: &usize| calls_for_work(planned, found[*at].finding) || at_its_limit(*at);
+    let calls = move |at: &usize| calls_for_work(planned, found[*at].finding) || at_its_limit(*at);
     // No look makes a part well that is to be replaced, but of what is only looked at that is all there is to tell.
     let looks = planned.row.is_some_and(|row| !row.action.mends());
-    let stands = |at: &usize| {
+    let stands = move |at: &usize| {
         let well_since =
             |later: &&Found| later.finding == Finding::WithinLimits && later.day > found[*at].day;
         !((looks || !planned.stakes.are_grave()) && found[at + 1..].iter().any(well_since))
     };
-    (0..found.len()).filter(calls).find(stands).map(|at| found[at])
+    (0..found.len()).filter(calls).filter(stands).map(|at| found[at])
 }
 
 /// Whether the finding makes the item due: whatever the catalogue lists and, of an item of the owner's own,
