@@ -157,7 +157,10 @@ pub fn spend(facts: &Facts<'_>, lines: &[DueLine], price: impl Fn(&ItemRef) -> O
         let Some(DaySpan { early, likely, late }) = due else {
             continue;
         };
-        let times = |first: Day| turns(facts, line, first).take_while(|due| *due <= end).count();
+        // What is due on the last day falls into the year; done today it comes round on that day again, and is the next
+        // year's, or what is overdue and comes round every year would be paid for twice.
+        let within = |&(turn, due): &(usize, Day)| due < end || (due == end && turn == 0);
+        let times = |first: Day| turns(facts, line, first).enumerate().take_while(within).count();
         let Some(price) = price(&line.item).filter(|price| !(line.round && price.estimated)) else {
             spend.unpriced += if line.round { 0 } else { times(likely) };
             continue;

@@ -144,6 +144,17 @@ fn the_range_holds_the_least_and_the_most_that_was_paid() {
     assert_eq!(spent(&[1, 3]), oil, "its share of a bill is not the price of a look round the car");
 }
 
+/// A year's insurance that is overdue is paid for today, and again when the twelve months are over.
+#[test]
+fn what_comes_round_every_year_and_is_overdue_is_paid_for_once() {
+    let table = TABLE.replace("every = { time = \"120 months\" }", "every = { time = \"12 months\" }");
+    let spent = with_car(&table, &new_car("2020-01-01"), &[], |facts, lines| {
+        assert!(lines.iter().any(|line| line.item == item(2) && line.state == State::Overdue));
+        spend(facts, lines, once(2, 30_000))
+    });
+    assert_eq!((spent.low, spent.high), (30_000, 30_000));
+}
+
 /// Counted from new, a belt of ten years is due on the last day of the coming twelve months, or the day after.
 #[test]
 fn what_was_never_recorded_counts_unless_the_car_is_too_young_for_it() {
