@@ -279,4 +279,10 @@ fn prices_count_against_the_one_in_the_middle() {
     let jobs = [Some(9_000), None, Some(0), Some(2_000), Some(4_000)].map(priced);
     assert_eq!(usual_price(&jobs), Some(4_000));
     assert_eq!(usual_price(&jobs[1..3]), None);
+    let insurance = Job { site: Site::Office, ..priced(Some(50_000)) };
+    assert_eq!(
+        usual_price(&[insurance.clone(), priced(Some(2_000)), insurance]),
+        Some(2_000),
+        "no work on the car"
+    );
 }

@@ -3,7 +3,7 @@
 use std::iter::Sum;
 use std::ops::{Add, Sub};
 
-use super::Job;
+use super::{Job, Site};
 use crate::upkeep::{Access, Stakes};
 
 /// The unit of every weight and cost: a millionth of what a usual job costs.
@@ -161,9 +161,10 @@ impl Lateness {
 }
 
 /// What a usual job costs, in minor units: of the known prices above nothing the one in the middle, the lower
-/// of two; `None` if no price is known.
+/// of two; `None` if no price is known. What a paper costs, such as an insurance, says nothing of work on the car.
 pub fn usual_price(jobs: &[Job]) -> Option<i64> {
-    let mut prices: Vec<_> = jobs.iter().filter_map(|job| job.price).filter(|price| *price > 0).collect();
+    let work = jobs.iter().filter(|job| job.site != Site::Office);
+    let mut prices: Vec<_> = work.filter_map(|job| job.price).filter(|price| *price > 0).collect();
     prices.sort_unstable();
     prices.get(prices.len().saturating_sub(1) / 2).copied()
 }
