@@ -4,8 +4,8 @@
 use std::collections::BTreeMap;
 
 use door::{
-    Clock, Day, Door, DueView, FirstKey, FoundForm, IntervalForm, ItemForm, ItemView, MovedView, PartForm,
-    PlanForm, Refusal, Request, Response, StateKey, TodayView, VehicleForm, VisitForm, VisitsView,
+    Clock, CountedFrom, Day, Door, DueView, FirstKey, FoundForm, IntervalForm, ItemForm, ItemView, MovedView,
+    PartForm, PlanForm, Refusal, Request, Response, StateKey, TodayView, VehicleForm, VisitForm, VisitsView,
 };
 
 const TODAY: &str = "2026-06-01";
@@ -140,6 +140,32 @@ fn the_kind_that_was_fitted_brings_its_interval() {
     let line = case.due(PLUGS).unwrap();
     assert_eq!(line.reading.unwrap().count, 124_000);
     assert_eq!(line.why.kind.as_deref(), Some("iridium"));
+}
+
+/// A reason names only the reading that was counted from, or it would not add up.
+#[test]
+fn a_mistyped_reading_of_a_visit_is_no_part_of_the_reason() {
+    let mut case = case().with_oil();
+    let from = |case: &mut Case| match case.due(OIL).unwrap().why.from {
+        Some(CountedFrom::Done { day, reading, .. }) => (day, reading.map(|reading| reading.count)),
+        other => panic!("{other:?}"),
+    };
+    assert_eq!(from(&mut case), ("2025-12-01".to_owned(), Some(18_000)));
+    let visit = |reading: &str| VisitForm {
+        day: "2026-05-02".to_owned(),
+        reading: reading.to_owned(),
+        items: vec![item(OIL)],
+        ..VisitForm::default()
+    };
+    let write = |case: &mut Case, reading| {
+        let request = Request::RecordVisit { book: case.book.clone(), visit: visit(reading), keep: true };
+        case.door.ask(request).unwrap();
+    };
+    write(&mut case, "230000");
+    assert_eq!(from(&mut case), ("2026-05-02".to_owned(), None), "counted from where the car likely was");
+    assert!(case.due(OIL).unwrap().reading.unwrap().count < 40_000);
+    write(&mut case, "23000");
+    assert_eq!(from(&mut case), ("2026-05-02".to_owned(), Some(23_000)), "of two visits the one that counts");
 }
 
 #[test]

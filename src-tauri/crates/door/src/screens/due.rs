@@ -104,20 +104,26 @@ fn counted_from(line: &DueLine, car: &Car, catalogue: &Catalogue) -> Option<Coun
             Some(CountedFrom::Other { item: bare_item(item, catalogue), day: day.to_string() })
         }
         upkeep::CountedFrom::LastDone { day, .. } => {
-            let row = car.done.iter().rev().find(|row| row.day == day && does(row, &line.item, catalogue))?;
+            let rows = car.done.iter().filter(|row| row.day == day && does(row, &line.item, catalogue));
+            // Of several visits on one day the one that is farthest on counts, and one without a reading last.
+            let (shown, row) =
+                rows.map(|row| (counted_reading(row, car), row)).max_by_key(|(shown, _)| *shown)?;
             Some(CountedFrom::Done {
                 day: day.to_string(),
-                reading: shown_by_this_instrument(row, car).map(|shown| reading_of(shown, car.unit())),
+                reading: shown.map(|shown| reading_of(shown, car.unit())),
                 visit: row.visit.to_string(),
             })
         }
     }
 }
 
-/// What the instrument showed when something was done, if it is the one now in the car: the number of an earlier one
-/// would say nothing beside those of this one.
-fn shown_by_this_instrument(row: &DoneRow, car: &Car) -> Option<Distance> {
-    row.shown.filter(|shown| car.track.shown(car.track.travelled(row.day, *shown)) == *shown)
+/// What the instrument showed when something was done, if it is the one now in the car and the reading is believed: the
+/// number of an earlier one would say nothing beside those of this one, and from a mistyped one nothing was counted.
+fn counted_reading(row: &DoneRow, car: &Car) -> Option<Distance> {
+    row.shown.filter(|shown| {
+        let travelled = car.track.counted(row.day, *shown);
+        travelled.is_some_and(|travelled| car.track.shown(travelled) == *shown)
+    })
 }
 
 /// Whether a row of what was done is the item itself, or one that counts for it.
