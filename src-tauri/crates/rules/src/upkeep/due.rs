@@ -352,7 +352,7 @@ fn order(line: &DueLine) -> (u8, bool, bool, Option<Day>, bool, Reverse<Stakes>,
     // an engine that stops dead more than what a look can still find.
     let unknown = line.state == State::NoRecord;
     let stakes = if unknown && line.stakes == Stakes::Engine { Stakes::Safety } else { line.stakes };
-    let found = line.first == Some(Limit::Finding);
+    let found = line.why.seen.is_some_and(|seen| seen.effect == Effect::Now);
     (urgency, day.is_none(), !found, day, unknown && !line.renews, Reverse(stakes), &line.item)
 }
 

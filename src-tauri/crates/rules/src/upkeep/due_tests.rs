@@ -324,6 +324,11 @@ fn what_a_look_found_makes_the_one_work_due_that_puts_it_right() {
     );
 }
 
+fn book_of_late_brakes() -> Book {
+    let book = Book::of(plain_car()).done(66, "2020-01-01", km(1_000)).done(16, "2021-01-01", km(1_100));
+    book.found(16, "2024-02-20", Finding::Worn)
+}
+
 /// Worn brakes are known to be bad; a first-aid kit that nobody looked at for long is only late.
 #[test]
 fn what_was_found_wrong_comes_before_what_is_only_longer_overdue() {
@@ -336,6 +341,12 @@ fn what_was_found_wrong_comes_before_what_is_only_longer_overdue() {
     assert!(place(brake_check) < place(emergency_kit));
     assert!(place(drive_belt) < place(cabin_filter));
     assert!(place(emergency_kit) < place(drive_belt), "safety still outranks all");
+    let late = book_of_late_brakes().lines("2024-03-01");
+    assert_eq!(
+        late[0].item,
+        ItemRef::Catalogue(brake_check),
+        "late by its interval before it was found worn"
+    );
 }
 
 #[test]
