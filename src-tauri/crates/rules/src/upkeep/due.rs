@@ -235,8 +235,11 @@ fn why_after(
 ) -> Option<Why> {
     let done = |&item: &u32| Some((last.done(facts.plan, &ItemRef::Catalogue(item))?, item));
     let (call, item) = items.iter().filter_map(done).max_by_key(|(done, _)| (done.day, done.travelled))?;
-    // Done on the same day it was part of the work, unless the car had gone some way since.
-    let answers = |own: LastDone<'_>| (own.day, own.travelled) > (call.day, call.travelled);
+    // Done on the same day it was part of the work, which helps only where no way has to be gone first.
+    let at_once = planned.row.is_some_and(Item::serves_at_once);
+    let answers = |own: LastDone<'_>| {
+        (own.day, own.travelled) > (call.day, call.travelled) || (at_once && own.day == call.day)
+    };
     let answered = last.done(facts.plan, &planned.item).is_some_and(answers);
     let travelled = call.travelled.or_else(|| facts.went(call.day));
     let counted_from = CountedFrom::Other { item, day: call.day, travelled };

@@ -324,6 +324,22 @@ fn what_a_look_found_makes_the_one_work_due_that_puts_it_right() {
     );
 }
 
+/// A throttle learns its closed position on the spot; bolts settle only over the first way.
+#[test]
+fn what_serves_its_purpose_at_once_is_done_along_with_the_work_that_calls_for_it() {
+    let (throttle_body, relearn, wheels_changed, wheel_torque) = (4, 31, 58, 59);
+    let call = |work| Book::of(plain_car()).done(work, "2024-02-20", km(2_000));
+    let is_called =
+        |book: Book, item| book.lines("2024-02-21").iter().any(|line| line.item == ItemRef::Catalogue(item));
+    assert!(is_called(call(throttle_body), relearn));
+    assert!(!is_called(call(throttle_body).done(relearn, "2024-02-20", km(2_000)), relearn));
+    assert!(
+        is_called(call(throttle_body).done(relearn, "2024-02-19", km(1_990)), relearn),
+        "before the work"
+    );
+    assert!(is_called(call(wheels_changed).done(wheel_torque, "2024-02-20", km(2_000)), wheel_torque));
+}
+
 fn book_of_late_brakes() -> Book {
     let book = Book::of(plain_car()).done(66, "2020-01-01", km(1_000)).done(16, "2021-01-01", km(1_100));
     book.found(16, "2024-02-20", Finding::Worn)

@@ -409,6 +409,11 @@ impl Item {
         every && self.minutes <= 10
     }
 
+    /// Whether what another item calls for serves its purpose at once, and not only after some way.
+    pub fn serves_at_once(&self) -> bool {
+        matches!(&self.timing, Timing::After { within, .. } if within.is_single())
+    }
+
     /// Where it is done: papers at an office, and in a workshop what belongs there.
     pub fn site(&self) -> Site {
         match (self.access, self.workshop) {
