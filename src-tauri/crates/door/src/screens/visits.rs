@@ -41,7 +41,7 @@ impl<'a> Ahead<'a> {
         let prices = car.prices(catalogue);
         let jobs = jobs(&facts, &lines, |item| prices.of(item)?.firm);
         let plan = plan_visits(&jobs, &ASSUMED, today);
-        let along = done_along_with(&facts, &jobs, &plan.visits);
+        let along = done_along_with(&facts, &lines, &jobs, &plan.visits);
         Ahead { car, catalogue, today, lines, jobs, plan, along, prices }
     }
 

@@ -62,39 +62,56 @@ const FRESH: u32 = 4;
 
 /// The places of the jobs for which nothing is left to do in a plan of them, since other work does them along, on the same
 /// day or within a quarter of their lives before it (an assumption of this program). What is pinned is done all the same.
-pub fn done_along_with(facts: &Facts<'_>, jobs: &[Job], visits: &[PlannedVisit]) -> BTreeSet<usize> {
+pub fn done_along_with(
+    facts: &Facts<'_>,
+    lines: &[DueLine],
+    jobs: &[Job],
+    visits: &[PlannedVisit],
+) -> BTreeSet<usize> {
+    let lines: BTreeMap<&ItemRef, &DueLine> = lines.iter().map(|line| (&line.item, line)).collect();
     let planned = || visits.iter().flat_map(|visit| visit.jobs.iter().map(|&at| (at, visit.day)));
-    let mut along: BTreeMap<ItemRef, Vec<Day>> = BTreeMap::new();
+    let mut along = Along::new();
     for (at, day) in planned() {
         for item in facts.does_along(&jobs[at].item) {
-            along.entry(item).or_default().push(day);
+            along.entry(item).or_default().extend(lines.get(&jobs[at].item).map(|line| (day, *line)));
         }
     }
-    let is_fresh = |at: usize, day: Day| {
-        let days = along.get(&jobs[at].item).map(Vec::as_slice).unwrap_or_default();
-        days.iter()
-            .any(|done| (0..=i64::from(jobs[at].life / FRESH)).contains(&i64::from(day.days_since(*done))))
+    let is_done = |job: &Job, day: Day| {
+        let fresh = 0..=i64::from(job.life / FRESH);
+        let stays =
+            |other: &DueLine| job.turn == 0 && lines.get(&job.item).is_some_and(|own| !ends(other, own));
+        along
+            .get(&job.item)
+            .into_iter()
+            .flatten()
+            .any(|&(done, other)| fresh.contains(&i64::from(day.days_since(done))) && !stays(other))
     };
-    planned().filter(|&(at, day)| jobs[at].pinned.is_none() && is_fresh(at, day)).map(|(at, _)| at).collect()
+    let without_work = planned().filter(|&(at, day)| jobs[at].pinned.is_none() && is_done(&jobs[at], day));
+    without_work.map(|(at, _)| at).collect()
 }
 
-/// The days on which other work does an item along with it, in order.
-fn done_along<'a>(
-    facts: &Facts<'_>,
-    lines: impl Iterator<Item = (&'a DueLine, Day)>,
-    end: Day,
-) -> BTreeMap<ItemRef, Vec<Day>> {
-    let mut along: BTreeMap<ItemRef, Vec<Day>> = BTreeMap::new();
+/// For each item the days on which other work does it along, with that work.
+type Along<'a> = BTreeMap<ItemRef, Vec<(Day, &'a DueLine)>>;
+
+/// On which days up to `end` work does other items along, in order.
+fn done_along<'a>(facts: &Facts<'_>, lines: impl Iterator<Item = (&'a DueLine, Day)>, end: Day) -> Along<'a> {
+    let mut along = Along::new();
     for (line, first) in lines {
-        let row = facts.plan.item(&line.item).and_then(|planned| planned.row);
-        for &number in row.map(|row| row.resets.as_slice()).unwrap_or_default() {
+        for item in facts.does_along(&line.item) {
             let days =
                 turns(facts, line, first).map(|due| due.max(facts.today)).take_while(|day| *day <= end);
-            along.entry(ItemRef::Catalogue(number)).or_default().extend(days);
+            along.entry(item).or_default().extend(days.map(|day| (day, line)));
         }
     }
-    along.values_mut().for_each(|days| days.sort_unstable());
+    along.values_mut().for_each(|days| days.sort_by_key(|&(day, _)| day));
     along
+}
+
+/// Whether this work also ends what another item is due for: new coolant is no end of the leak that was found at a look,
+/// but a new belt is what the look that found it cracked calls for.
+fn ends(work: &DueLine, other: &DueLine) -> bool {
+    let fault = |line: &DueLine| line.why.seen.filter(|seen| seen.effect == Effect::Now);
+    fault(other).is_none_or(|found| fault(work) == Some(found))
 }
 
 /// The next time of an item, on the day that the owner chose for it or on its own. What was never recorded is due on
@@ -223,9 +240,16 @@ fn days_apart(facts: &Facts<'_>, line: &DueLine) -> Option<i32> {
 
 /// The times up to `end` at which an item asks for work of its own, with their places among all of its times: other work
 /// that does it along on one of these days, in order, takes the place of a time that falls due then or later. A day
-/// that the owner chose stands.
-fn own_turns(facts: &Facts<'_>, line: &DueLine, first: Day, along: &[Day], end: Day) -> Vec<(u32, Day)> {
+/// that the owner chose stands, and so does a fault that the other work does not end.
+fn own_turns(
+    facts: &Facts<'_>,
+    line: &DueLine,
+    first: Day,
+    along: &[(Day, &DueLine)],
+    end: Day,
+) -> Vec<(u32, Day)> {
     let apart = days_apart(facts, line);
+    let pinned = facts.pin(line).is_some();
     let mut along = along.iter().copied().peekable();
     let mut own = Vec::new();
     let mut due = first;
@@ -234,8 +258,8 @@ fn own_turns(facts: &Facts<'_>, line: &DueLine, first: Day, along: &[Day], end: 
             break;
         }
         let done_by = due.max(facts.today);
-        let chosen = turn == 0 && facts.pin(line).is_some();
-        let elsewhere = along.next_if(|day| !chosen && *day <= done_by);
+        let stays = |work: &DueLine| turn == 0 && (pinned || !ends(work, line));
+        let elsewhere = along.next_if(|&(day, work)| day <= done_by && !stays(work)).map(|(day, _)| day);
         if elsewhere.is_none() {
             own.push((turn, due));
         }

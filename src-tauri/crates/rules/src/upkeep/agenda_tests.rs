@@ -6,7 +6,7 @@ use units::DistanceUnit;
 use super::*;
 use crate::running::{Pace, Reading, Track, Travelled};
 use crate::testing::{car, day, km, new_car, read};
-use crate::upkeep::{Catalogue, Done, Plan, PlanChange, Setting, due};
+use crate::upkeep::{Catalogue, Done, Finding, Found, Plan, PlanChange, Setting, due};
 use crate::vehicle::Vehicle;
 
 const TABLE: &str = r#"
@@ -254,7 +254,7 @@ fn nothing_is_left_to_do_shortly_after_other_work_did_it_along() {
                 jobs: vec![at],
                 cost: VisitCost::default(),
             };
-            done_along_with(facts, &[oil, look], &[visit(0, 0), visit(1, days)]) == BTreeSet::from([1])
+            done_along_with(facts, lines, &[oil, look], &[visit(0, 0), visit(1, days)]) == BTreeSet::from([1])
         })
     };
     let on = |days: i32| is_done(days, false);
@@ -273,6 +273,42 @@ fn a_look_at_home_costs_no_more_than_its_time_until_someone_paid_for_it() {
     };
     assert_eq!(prices(None), [None, Some(0)]);
     assert_eq!(prices(Some(4_000)), [None, Some(4_000)]);
+}
+
+/// New coolant does not stop a leak, so that the look for it stays; a belt found cracked is changed without another look.
+#[test]
+fn a_fault_that_other_work_does_not_end_stays_planned() {
+    let planned = |found: &[(u32, Finding)]| -> Vec<u32> {
+        let (catalogue, vehicle) = (Catalogue::shipped().unwrap(), car());
+        let track = Track::new(&vehicle, &[], &[]);
+        let found: Vec<Found> = found
+            .iter()
+            .map(|&(number, finding)| Found {
+                item: item(number),
+                day: day("2024-03-01"),
+                travelled: None,
+                finding,
+                value: None,
+            })
+            .collect();
+        let facts = Facts {
+            vehicle: &vehicle,
+            plan: &Plan::new(catalogue, &vehicle, &[]),
+            done: &[],
+            found: &found,
+            track: &track,
+            pace: &Pace::new(&vehicle, &track),
+            today: day("2024-03-02"),
+        };
+        let jobs = jobs(&facts, &due(&facts), |_| None);
+        let next = jobs.iter().filter(|job| job.turn == 0);
+        next.filter_map(|job| catalogue.row(&job.item).map(|row| row.number)).collect()
+    };
+    let (coolant, coolant_test, belt, belt_look) = (9, 38, 11, 39);
+    let mut leaks = planned(&[(coolant, Finding::Dirty), (coolant, Finding::Leaking)]);
+    leaks.sort_unstable();
+    assert_eq!(leaks, [coolant, coolant_test]);
+    assert_eq!(planned(&[(belt_look, Finding::Cracked)]), [belt]);
 }
 
 #[test]

@@ -62,12 +62,12 @@ impl<'a> Last<'a> {
             }
         }
         for (at, planned) in plan.items().iter().enumerate() {
-            last.found[at].sort_by_key(order);
+            last.found[at].sort_by_key(|found| order(found));
             last.found[at] = last.still_counts(planned, at);
         }
         for (look, work) in last.called_by_looks(plan) {
             last.found[work].push(look);
-            last.found[work].sort_by_key(order);
+            last.found[work].sort_by_key(|found| order(found));
         }
         last
     }
@@ -150,17 +150,17 @@ impl<'a> Last<'a> {
     /// calls for the look because the work on another item does not help is not ended by that work either, not even
     /// on the same day: a leak is found while the fluid is renewed, and new fluid does not stop it.
     fn stands(&self, planned: &PlannedItem<'_>, at: usize, found: &Found) -> bool {
-        let ended = if !self.called[at].contains(&found.finding) {
-            !self.answerable[at] || self.answered[at].is_some_and(|day| found.day <= day)
-        } else {
+        let ended = if self.called[at].contains(&found.finding) {
             !self.answerable[at] && self.itself[at].is_some_and(|day| found.day < day)
+        } else {
+            !self.answerable[at] || self.answered[at].is_some_and(|day| found.day <= day)
         };
         !ended && calls_for_work(planned, found.finding)
     }
 }
 
 /// The order in which findings are told.
-fn order(found: &&Found) -> (Day, Option<Travelled>, Finding, Option<Milli>) {
+fn order(found: &Found) -> (Day, Option<Travelled>, Finding, Option<Milli>) {
     (found.day, found.travelled, found.finding, found.value)
 }
 
