@@ -10,7 +10,7 @@ use super::{
     Site, State, Timing, VisitCost, cost_of_moving, plan_visits,
 };
 use crate::costs::Price;
-use crate::running::{DaySpan, Travelled};
+use crate::running::DaySpan;
 
 /// How far ahead expected spending looks.
 const SPEND_MONTHS: u16 = 12;
@@ -165,7 +165,7 @@ pub fn cost_of_doing_on(
 /// what has no price: nobody would write that down.
 pub fn spend(facts: &Facts<'_>, lines: &[DueLine], price: impl Fn(&ItemRef) -> Option<Price>) -> Spend {
     let end = facts.today.plus(HalfMonths::months(SPEND_MONTHS));
-    let unrecorded = unrecorded(facts, lines, end);
+    let unrecorded = unrecorded(facts, lines);
     let sure = lines.iter().filter(|line| line.due.is_some_and(|due| due.late <= end));
     let done_with_others = done_with(facts, sure);
     let mut spend = Spend { no_record: unrecorded.len(), ..Spend::default() };
@@ -197,27 +197,13 @@ fn done_with<'a>(facts: &Facts<'_>, lines: impl Iterator<Item = &'a DueLine>) ->
     lines.flat_map(|line| facts.does_along(&line.item)).collect()
 }
 
-/// What was never recorded and may be due by this day, but for what counts as done with other work of that kind.
-fn unrecorded(facts: &Facts<'_>, lines: &[DueLine], end: Day) -> BTreeSet<ItemRef> {
-    let asked = |line: &&DueLine| line.state == State::NoRecord && !line.round && runs_out(facts, line, end);
+/// What was never recorded and may be due, but for what counts as done with other work of that kind.
+fn unrecorded(facts: &Facts<'_>, lines: &[DueLine]) -> BTreeSet<ItemRef> {
+    let asked = |line: &&DueLine| line.state == State::NoRecord && !line.round;
     let unknown: Vec<&DueLine> = lines.iter().filter(asked).collect();
     let with_others = done_with(facts, unknown.iter().copied());
     let by_itself = |line: &&&DueLine| !with_others.contains(&line.item);
     unknown.iter().filter(by_itself).map(|line| line.item.clone()).collect()
-}
-
-/// Whether an interval that nobody recorded may have run out by this day: unless the car is too young for it, were
-/// nothing done since it was new.
-fn runs_out(facts: &Facts<'_>, line: &DueLine, end: Day) -> bool {
-    let interval = match facts.plan.item(&line.item).map(|planned| &planned.timing) {
-        Some(Timing::Every(schedule)) => schedule.first.unwrap_or(line.why.interval),
-        _ => line.why.interval,
-    };
-    let by_time = interval.time().map(|time| facts.vehicle.first_use.is_none_or(|new| new.plus(time) <= end));
-    let reached = |distance| facts.reached(Travelled::NONE.plus(distance));
-    let by_distance =
-        interval.distance().map(|printed| reached(printed.distance()).is_none_or(|day| day.early <= end));
-    by_time.unwrap_or(false) || by_distance.unwrap_or(false)
 }
 
 /// The most times that an item is planned ahead: once a month. An interval typed too short by a factor of a

@@ -8,8 +8,8 @@ use super::last::{Last, LastDone};
 use super::seen::{Bounds, Effect, Seen, calling, see};
 use super::state::{Limit, State};
 use super::{
-    Authority, Found, Interval, Item, ItemRef, Plan, PlannedItem, Schedule, Stakes, Standing, Tightener,
-    Timing,
+    Authority, Found, Interval, Item, ItemRef, Plan, PlannedItem, PrintedDistance, Schedule, Stakes,
+    Standing, Tightener, Timing,
 };
 use crate::running::{DaySpan, Pace, Point, Track, Travelled};
 use crate::vehicle::Vehicle;
@@ -113,7 +113,7 @@ pub enum CountedFrom {
         /// How far the car had gone: as read that day, or worked out from the readings around it.
         travelled: Option<Travelled>,
     },
-    /// The first use of a car that the book knows from new.
+    /// The first use of a car that the book knows from new, or of one that is too young for what was in it then to be due.
     FirstUse(Day),
     /// The last time that another item was done, which calls for this one.
     Other {
@@ -138,6 +138,8 @@ impl DueLine {
 const DAYS_A_YEAR: i32 = 365;
 /// Of the distance within which something else calls for an item.
 const LAPSES_AFTER: i64 = 10;
+/// Days: who drives far every day forgets a loose wheel no sooner than others.
+const LAPSES_NOT_WITHIN: i32 = 90;
 
 /// How every active item of the plan stands today.
 ///
@@ -218,12 +220,28 @@ fn why_every(
             seen: None,
         };
     }
+    let counted_from =
+        if counted_from == CountedFrom::Nothing { not_yet(facts, schedule) } else { counted_from };
     // The first interval runs from new only; whatever was done once is in its second phase.
     let (interval, phase) = match (counted_from, schedule.first) {
         (CountedFrom::FirstUse(_), Some(first)) => (first, Phase::First),
         _ => (schedule.every, Phase::Every),
     };
     plain(planned, interval, phase, counted_from)
+}
+
+/// The first use of a car whose first years nobody recorded, as long as not even what was in it from new can be due.
+fn not_yet(facts: &Facts<'_>, schedule: Schedule) -> CountedFrom {
+    let first = schedule.first.unwrap_or(schedule.every);
+    let lies_ahead = |new: &Day| {
+        let by_distance = |printed: PrintedDistance| facts.reached(Travelled::NONE.plus(printed.distance()));
+        first.time().is_none_or(|time| new.plus(time) > facts.today)
+            && first
+                .distance()
+                .map(by_distance)
+                .is_none_or(|day| day.is_some_and(|day| day.early > facts.today))
+    };
+    facts.vehicle.first_use.filter(lies_ahead).map_or(CountedFrom::Nothing, CountedFrom::FirstUse)
 }
 
 /// What another item calls for, until it is done on that day or later.
@@ -248,11 +266,13 @@ fn why_after(
 }
 
 /// Whether it has no meaning any more to do what something else called for: after a year, or ten times the
-/// distance (an assumption of this program).
+/// distance if that took three months (assumptions of this program).
 fn lapsed(facts: &Facts<'_>, day: Day, travelled: Option<Travelled>, within: Interval) -> bool {
     let gone = now(facts).zip(travelled).map(|(now, then)| now.since(then).millimetres());
     let far = within.distance().map(|within| within.distance().millimetres().saturating_mul(LAPSES_AFTER));
-    facts.today.days_since(day) > DAYS_A_YEAR || gone.zip(far).is_some_and(|(gone, far)| gone > far)
+    let is_far = gone.zip(far).is_some_and(|(gone, far)| gone > far);
+    let days = facts.today.days_since(day);
+    days > DAYS_A_YEAR || (is_far && days > LAPSES_NOT_WITHIN)
 }
 
 fn plain(planned: &PlannedItem<'_>, interval: Interval, phase: Phase, counted_from: CountedFrom) -> Why {

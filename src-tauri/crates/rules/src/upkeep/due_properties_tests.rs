@@ -111,6 +111,10 @@ fn never_later(easier: &[DueLine], harder: &[DueLine]) -> Result<(), TestCaseErr
             return Err(TestCaseError::fail(format!("missing: {easier:?}")));
         };
         prop_assert!(harder.due_at <= easier.due_at, "{:?} and {:?}", harder, easier);
+        // What was never recorded may have run out under hard use, and under easy use not yet even from new.
+        if harder.state == State::NoRecord && matches!(easier.why.counted_from, CountedFrom::FirstUse(_)) {
+            continue;
+        }
         prop_assert_eq!(harder.due.is_some(), easier.due.is_some());
         if let Some((harder, easier)) = harder.due.zip(easier.due) {
             prop_assert!(harder.early <= easier.early);

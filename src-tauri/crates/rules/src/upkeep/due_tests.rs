@@ -233,6 +233,26 @@ fn what_was_never_done_has_no_record_and_no_date() {
     }
 }
 
+/// Coolant at 6 years or 168 000 km from new: nobody knows what was done before this owner had the car, but until then
+/// it cannot be due.
+#[test]
+fn what_was_never_recorded_cannot_be_due_on_a_car_that_is_too_young_for_it() {
+    let used = Vehicle { first_use: Some(day("2020-01-01")), ..plain_car() };
+    let line = |shown, today| {
+        ford(used.clone()).read("2023-06-01", 30_000).read("2023-12-31", shown).line(COOLANT, today)
+    };
+    let young = line(35_000, "2024-01-01");
+    assert_eq!((young.state, on(&young)), (State::Ahead, Some(day("2026-01-01"))));
+    assert_eq!(line(35_000, "2025-12-31").state, State::Soon);
+    assert_eq!(line(35_000, "2026-01-01").state, State::NoRecord);
+    assert_eq!(line(169_000, "2024-01-01").state, State::NoRecord);
+    assert_eq!(
+        ford(used).line(COOLANT, "2024-01-01").state,
+        State::NoRecord,
+        "nobody knows how far it has gone"
+    );
+}
+
 #[test]
 fn the_last_time_counts_in_whatever_order_it_was_written_down() {
     let book = Book::of(plain_car()).done(OIL, "2024-03-01", km(30_000)).done(OIL, "2023-03-01", km(20_000));

@@ -220,7 +220,13 @@ impl Measured {
 impl Gauge {
     /// Whether a value has reached the limit.
     pub fn is_reached(&self, value: Milli) -> bool {
-        if self.limit < self.fresh { value <= self.limit } else { value >= self.limit }
+        self.left(value) <= Milli(0)
+    }
+
+    /// How much is left between a value and the limit; less than nothing beyond it.
+    pub fn left(&self, value: Milli) -> Milli {
+        let above = value.0.saturating_sub(self.limit.0);
+        Milli(if self.limit < self.fresh { above } else { -above })
     }
 }
 

@@ -2,7 +2,9 @@
 
 use units::{Day, Distance, HalfMonths};
 
-use super::{CountedFrom, Facts, Finding, Found, Gauge, Interval, Limit, Milli, PlannedItem, Timing};
+use super::{
+    CountedFrom, Facts, Finding, Found, Gauge, Interval, Limit, Measured, Milli, PlannedItem, Timing,
+};
 use crate::running::Travelled;
 
 /// What was found that counts, and what it did to the next time.
@@ -92,7 +94,9 @@ pub(super) fn see(
         return (moved, seen(drift.found, effect));
     }
     if newest.finding == Finding::WithinLimits && may_hold(planned) {
-        return (held(place(facts, newest), interval, bounds), seen(newest, Effect::Holds));
+        let held = held(place(facts, newest), interval, bounds);
+        let holds = bounds.on.is_some() || bounds.at.is_some();
+        return (held, seen(newest, if holds { Effect::Holds } else { Effect::None }));
     }
     (bounds, seen(newest, Effect::None))
 }
@@ -117,10 +121,13 @@ fn drift<'a>(
     counted: (CountedFrom, Interval),
 ) -> Option<Drift<'a>> {
     let gauge = gauge(planned).filter(|gauge| gauge.what.drifts())?;
-    let at = found.iter().rposition(|found| found.value.is_some())?;
-    found[at].value.filter(|value| !gauge.is_reached(*value))?;
-    let limit = reaches_limit(facts, gauge, &found[..=at], counted)?;
-    Some(Drift { found: found[at], gauge, limit })
+    let last = found.iter().rfind(|found| found.value.is_some())?.day;
+    let of_that_day = found.iter().filter(|found| found.day == last).copied();
+    // The one that has worn most tells of all four wheels.
+    let newest = of_that_day.filter_map(|found| Some((gauge.left(found.value?), found)));
+    let (left, newest) = newest.min_by_key(|&(left, _)| left)?;
+    let limit = (left > Milli(0)).then(|| reaches_limit(facts, gauge, newest, found, counted))??;
+    Some(Drift { found: newest, gauge, limit })
 }
 
 impl Drift<'_> {
@@ -204,28 +211,37 @@ fn place(facts: &Facts<'_>, found: &Found) -> Place {
 /// of the gauge is larger than the wear (an assumption of this program).
 const DAYS_APART: i32 = 90;
 
-/// Where the last of the measurements goes on to its limit: from the one before it that lies long enough back
-/// and shows any wear, else from new, else as fast as its interval wears out all that there was when new.
+/// Where a measurement goes on to its limit: from the one before it that lies long enough back and shows any wear, else
+/// from new, else as fast as its interval wears out all that there was when new: by distance what the car wears off by
+/// going, and what ages by time.
 fn reaches_limit(
     facts: &Facts<'_>,
     gauge: Gauge,
+    newest: &Found,
     found: &[&Found],
     (start, interval): (CountedFrom, Interval),
 ) -> Option<Place> {
-    let (newest, earlier) = found.split_last()?;
     let here = (place(facts, newest), newest.value?);
     let apart = |found: &&&Found| newest.day.days_since(found.day) >= DAYS_APART;
-    let measured = earlier.iter().rev().filter(apart);
+    let measured = found.iter().rev().filter(apart);
     let measured = measured.filter_map(|found| Some((place(facts, found), found.value?)));
     let new = start.place().map(|place| (place, gauge.fresh));
     measured.chain(new).find_map(|from| reach(from, here, gauge)).or_else(|| {
         // Worn by as much as lies between new and the limit in one interval.
-        let unknown = start.place().is_none() && gauge.what.is_wear();
-        let (interval, at) = interval.distance().filter(|_| unknown).zip(here.0.1)?;
-        let back = Distance::from_millimetres(-interval.distance().millimetres());
+        let begin = start.place().is_none().then(|| before(here.0, interval, gauge.what))??;
         let spent = Milli(here.1.0.saturating_add(gauge.fresh.0).saturating_sub(gauge.limit.0));
-        reach(((here.0.0, Some(at.plus(back))), spent), here, gauge)
+        reach((begin, spent), here, gauge)
     })
+}
+
+/// The place one interval earlier: by distance for what the car wears off by going, else by time.
+fn before((day, travelled): Place, interval: Interval, what: Measured) -> Option<Place> {
+    if what.is_wear() {
+        let back = Distance::from_millimetres(-interval.distance()?.distance().millimetres());
+        return Some((day, Some(travelled?.plus(back))));
+    }
+    let days = day.plus(interval.time()?).days_since(day);
+    Some((day.plus_days(-days), None))
 }
 
 /// Where the straight line through two measurements meets the limit: by distance for what wears, where both

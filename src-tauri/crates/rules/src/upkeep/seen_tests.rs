@@ -458,6 +458,32 @@ fn one_measurement_of_unknown_past_wears_on_as_fast_as_the_interval_goes() {
     assert_ne!(line.state, State::NoRecord);
 }
 
+/// Of the 24 months that brake fluid takes from none to 3 % of water, a third is left at 2 %.
+#[test]
+fn fluid_of_unknown_age_ages_on_as_fast_as_the_interval_goes() {
+    let used = Vehicle { known_from_new: false, ..new_car("2010-01-01") };
+    let wet = Case { vehicle: used, ..case() }.found(BRAKE_FLUID, 100, Finding::WithinLimits, Some(2_000));
+    let days = wet.due_on(BRAKE_FLUID, 100).days_since(start().plus_days(100));
+    assert!((242..=245).contains(&days), "{days}");
+}
+
+#[test]
+fn of_four_tyres_measured_on_a_day_the_most_worn_one_counts() {
+    let worn = case().done(TYRES, 0, None).found(TYRES, 200, Finding::WithinLimits, Some(6_000));
+    let uneven = worn.clone().found(TYRES, 200, Finding::WithinLimits, Some(7_500));
+    assert_eq!(uneven.line(TYRES, 200), worn.line(TYRES, 200));
+    let bald = worn.found(TYRES, 200, Finding::WithinLimits, Some(2_500));
+    assert_eq!(bald.line(TYRES, 200).unwrap().first, Some(Limit::Finding));
+}
+
+/// 100 km a day are ten times the 50 miles within nine days.
+#[test]
+fn wheels_are_to_be_checked_however_far_the_car_went_in_the_first_three_months() {
+    let changed = case().done(TYRES, 200, None);
+    assert_eq!(changed.line(WHEEL_TORQUE, 290).unwrap().state, State::Overdue);
+    assert_eq!(changed.line(WHEEL_TORQUE, 291), None);
+}
+
 #[test]
 fn a_loose_wheel_calls_without_any_change_of_wheels() {
     let table = TABLE.replace("key = \"wheel-torque\"", "key = \"wheel-torque\"\ndue_when = [\"loose\"]");
