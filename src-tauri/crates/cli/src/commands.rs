@@ -9,8 +9,8 @@ use std::path::Path;
 use std::process::ExitCode;
 
 use door::{
-    CardOptions, Door, DueView, FoundForm, Gathered, ItemForm, MissingLine, PartForm, Refusal, ReportOptions,
-    Request, Response, ShelfView, VisitForm, WrittenView,
+    CardOptions, CatalogueLine, Door, DueView, FoundForm, Gathered, ItemForm, MissingLine, PartForm, Refusal,
+    ReportOptions, Request, Response, ShelfView, VisitForm, WrittenView,
 };
 use words::{Arg, Words};
 
@@ -235,21 +235,18 @@ impl Terminal<'_> {
 
     fn visit_form(&mut self, args: &VisitArgs) -> Result<VisitForm, Refusal> {
         let catalogue = self.shelf()?.catalogue;
-        let item = |text: &String| match catalogue.iter().find(|line| line.key == *text) {
-            Some(line) => ItemForm::Catalogue(line.number),
-            None => ItemForm::Own(text.clone()),
-        };
+        let item = |text: &String| item_of(&catalogue, text);
         Ok(VisitForm {
             day: args.on.clone(),
             reading: args.reading.clone(),
             workshop: args.by.clone(),
-            items: args.item.iter().map(item).collect(),
+            items: args.item.iter().map(item).collect::<Result<_, _>>()?,
             parts: args.part.iter().map(|text| part(text)).collect(),
             cost: args.cost.clone(),
             currency: args.currency.clone(),
             note: args.note.clone(),
             papers: Vec::new(),
-            found: args.found.iter().map(|text| found(text, &item)).collect(),
+            found: args.found.iter().map(|text| found(text, &item)).collect::<Result<_, _>>()?,
         })
     }
 
@@ -388,11 +385,27 @@ fn part(text: &str) -> PartForm {
     PartForm { name, maker, number, quantity, price, kind, ..PartForm::default() }
 }
 
+/// How far from a key of the catalogue words of the owner's own must be: further than two letters mistyped.
+const MISTYPED: usize = 2;
+
+/// The item of the catalogue with this key, or else one of the owner's own by these words. What is nearly a key is asked
+/// about: under a name of its own an oil change would be lost to the plan.
+fn item_of(catalogue: &[CatalogueLine], text: &str) -> Result<ItemForm, Refusal> {
+    if let Some(line) = catalogue.iter().find(|line| line.key == text) {
+        return Ok(ItemForm::Catalogue(line.number));
+    }
+    let near = |line: &&CatalogueLine| strsim::damerau_levenshtein(&line.key, text) <= MISTYPED;
+    match catalogue.iter().find(near) {
+        Some(line) => Err(refuse("item-mistyped", &[("typed", text), ("key", &line.key)])),
+        None => Ok(ItemForm::Own(text.to_owned())),
+    }
+}
+
 /// What was found, from its fields.
-fn found(text: &str, item: &impl Fn(&String) -> ItemForm) -> FoundForm {
+fn found(text: &str, item: &impl Fn(&String) -> Result<ItemForm, Refusal>) -> Result<FoundForm, Refusal> {
     let mut fields = text.split(';').map(|field| field.trim().to_owned());
     let mut next = || fields.next().unwrap_or_default();
-    FoundForm { item: item(&next()), finding: next(), value: next() }
+    Ok(FoundForm { item: item(&next())?, finding: next(), value: next() })
 }
 
 /// The text of the first square in a picture or a PDF.

@@ -1,21 +1,10 @@
 //! What the terminal says of what is due: a table that fits 80 characters, and what is not for this car.
 #![allow(clippy::unwrap_used)]
 
-use std::io::Write as _;
-use std::path::Path;
-use std::process::{Command, Stdio};
+mod terminal;
 
 use serde_json::{Value, json};
-
-fn run(shelf: &Path, words: &[&str], input: &str) -> String {
-    let mut command = Command::new(env!("CARGO_BIN_EXE_wellkept"));
-    command.args(["--today", "2026-06-01", "--shelf"]).arg(shelf).args(words);
-    let mut child = command.stdin(Stdio::piped()).stdout(Stdio::piped()).spawn().unwrap();
-    child.stdin.take().unwrap().write_all(input.as_bytes()).unwrap();
-    let output = child.wait_with_output().unwrap();
-    assert!(output.status.success(), "{words:?}");
-    String::from_utf8(output.stdout).unwrap()
-}
+use terminal::{refused, run};
 
 /// A petrol car with a timing chain and no turbocharger, new on the first of June 2024, whose tyres have 6 mm left after 24 000 km.
 fn shelf() -> tempfile::TempDir {
@@ -101,4 +90,14 @@ fn the_money_ahead_says_what_it_rests_on() {
     let json: Value = serde_json::from_str(&run(path, &["visits", "--json"], "")).unwrap();
     let priced = json.as_array().unwrap().iter().find(|visit| !visit["cost"].is_null()).unwrap();
     assert_eq!((&priced["cost"]["number"], &priced["estimated"]), (&json!("190.00"), &json!(2)));
+}
+
+/// An oil change under a name of its own would be lost to the plan.
+#[test]
+fn what_is_nearly_the_key_of_an_item_is_asked_about() {
+    let shelf = shelf();
+    let said = refused(shelf.path(), &["visit", "--item", "engine-oill"]);
+    assert!(said.contains("‘engine-oill’") && said.contains("‘engine-oil’"), "{said}");
+    assert!(refused(shelf.path(), &["visit", "--found", "brake-chek;worn"]).contains("‘brake-check’"));
+    run(shelf.path(), &["visit", "--item", "Engine sound, listening"], "");
 }

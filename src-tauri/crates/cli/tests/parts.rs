@@ -1,19 +1,9 @@
 //! What the terminal says of parts: what is left to buy, what is at home, other numbers, warnings, and for which item.
 #![allow(clippy::unwrap_used)]
 
-use std::io::Write as _;
-use std::path::Path;
-use std::process::{Command, Stdio};
+mod terminal;
 
-fn run(shelf: &Path, words: &[&str], input: &str) -> String {
-    let mut command = Command::new(env!("CARGO_BIN_EXE_wellkept"));
-    command.args(["--today", "2026-06-01", "--shelf"]).arg(shelf).args(words);
-    let mut child = command.stdin(Stdio::piped()).stdout(Stdio::piped()).spawn().unwrap();
-    child.stdin.take().unwrap().write_all(input.as_bytes()).unwrap();
-    let output = child.wait_with_output().unwrap();
-    assert!(output.status.success(), "{words:?}");
-    String::from_utf8(output.stdout).unwrap()
-}
+use terminal::run;
 
 #[test]
 fn buy_and_parts_say_what_the_screen_shows() {

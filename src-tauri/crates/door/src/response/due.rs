@@ -63,7 +63,7 @@ pub struct DueView {
 pub struct WhyView {
     /// The interval used.
     pub interval: IntervalView,
-    /// `handbook`, `regulation`, `published` or `common-practice`.
+    /// `handbook`, `owner`, `papers`, `regulation`, `published` or `common-practice`.
     pub source: String,
     /// The published source by name; empty otherwise.
     pub source_name: String,
@@ -71,7 +71,7 @@ pub struct WhyView {
     pub phase: PhaseKey,
     /// What it is counted from; nothing when there is no record.
     pub from: Option<CountedFrom>,
-    /// What tightened it, as keys: `short-trips`, `towing`, `dust`, `standing`, `turbo`.
+    /// What tightened it, as keys: `short-trips`, `towing`, `dust`, `standing`, `turbo`, `turbo-unknown`.
     pub tightened_by: Vec<String>,
     /// The item that it goes with, where that comes round sooner than this would by itself.
     pub goes_with: Option<ItemView>,

@@ -103,7 +103,9 @@ fn done_along<'a>(facts: &Facts<'_>, lines: impl Iterator<Item = (&'a DueLine, D
             along.entry(item).or_default().extend(days.map(|day| (day, line)));
         }
     }
-    along.values_mut().for_each(|days| days.sort_by_key(|&(day, _)| day));
+    for days in along.values_mut() {
+        days.sort_by_key(|&(day, _)| day);
+    }
     along
 }
 

@@ -60,6 +60,8 @@ refusal-vin-character = ‘{ $character }’ at position { $position } cannot st
 # ---- Visits and the plan
 
 refusal-items-missing = The visit says nothing that was done; name at least one item.
+# $typed: what was typed; $key: the key that it is nearly
+refusal-item-mistyped = ‘{ $typed }’ is no item of the catalogue, but ‘{ $key }’ is; words of your own must differ more from it.
 refusal-item-unknown = There is no item { $number } in the catalogue; choose one from the list.
 refusal-own-item-name = The name of an item of your own has 1 to { $most } characters on one line.
 # $most: how many rows
