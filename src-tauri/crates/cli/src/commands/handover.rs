@@ -219,7 +219,7 @@ fn now(difference: &DifferenceView, is: &str) -> String {
 pub(super) fn text_of(card: &str) -> Result<String, Refusal> {
     let path = Path::new(card);
     // A text of a square is longer than any file name and holds no file.
-    if card.len() >= 4_096 || !path.is_file() {
+    if card.len() >= 4_096 || !(path.is_file() || names_file(card)) {
         return Ok(card.to_owned());
     }
     let bytes = door::read_file(path)?;
@@ -228,6 +228,13 @@ pub(super) fn text_of(card: &str) -> Result<String, Refusal> {
         Ok(text) if !text.starts_with("%PDF-") => Ok(text.to_owned()),
         _ => scan(&bytes),
     }
+}
+
+/// Whether this can be nothing but the name of a file, there or not: a code is digits, an address before it ends in
+/// `#`, and the plain text of a square has several lines.
+fn names_file(card: &str) -> bool {
+    let is_code = card.contains('#') || card.starts_with("https:") || card.lines().count() > 1;
+    !is_code && card.chars().any(|c| !c.is_ascii_digit() && !c.is_whitespace())
 }
 
 fn passphrase_in(file: &Path) -> Result<String, Refusal> {
