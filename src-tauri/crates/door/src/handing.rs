@@ -23,6 +23,7 @@ use paper::{Kept, PhotoStore};
 use rules::running::{OdometerStatus, Reading};
 use units::{BookId, Hash};
 
+use crate::car::Car;
 use crate::write::ask_about;
 use crate::{Door, HandoverForm, PackedView, ReceivedView, Refusal, forms, screens};
 
@@ -63,12 +64,16 @@ impl Door {
 
     /// Gathers what goes to the next owner, and signs the line that hands the book over.
     ///
-    /// A book that was handed over here before can be packed again; what was said then holds.
+    /// A book that was handed over here before can be packed again; what was said then holds, and a form that says
+    /// otherwise is refused.
     pub fn pack_up(&self, book: &str, form: &HandoverForm) -> Result<Packing, Refusal> {
         let book: BookId = book.parse()?;
         let before = self.shelf.handed_over(book)?;
         let (handover, papers) = match before {
-            Some(before) => (None, before.content.papers),
+            Some(before) => {
+                self.refuse_what_differs(book, form, &before.content)?;
+                (None, before.content.papers)
+            }
             None => (Some(self.sign_handover(book, form)?), !form.without_papers),
         };
         let mut entries = self.shelf.entries(book)?;
@@ -80,17 +85,37 @@ impl Door {
 
     fn sign_handover(&self, book: BookId, form: &HandoverForm) -> Result<Signed, Refusal> {
         let car = self.car_of(book)?;
-        let day = forms::past_day(&form.day, self.clock.today(), "day")?;
-        let typed = Some(form.reading.as_str()).filter(|text| !text.trim().is_empty());
-        let shown = typed.map(|text| forms::reading_text(text, car.unit(), "reading")).transpose()?;
-        if let Some(shown) = shown {
-            let reading = Reading { day, shown, status: OdometerStatus::Actual };
+        let said = self.said(&car, form)?;
+        if let Some(shown) = said.shown {
+            let reading = Reading { day: said.day, shown, status: OdometerStatus::Actual };
             ask_about(&car, &car.track, reading, &form.keep.into())
                 .map_err(|refusal| refusal.at("reading"))?;
         }
-        let words = forms::note(&form.words, "words")?;
-        let said = HandoverContent { day, shown, words, papers: !form.without_papers, ends: Vec::new() };
         Ok(self.shelf.sign_handover(self.stamp()?, book, said)?)
+    }
+
+    fn said(&self, car: &Car, form: &HandoverForm) -> Result<HandoverContent, Refusal> {
+        let day = forms::past_day(&form.day, self.clock.today(), "day")?;
+        let typed = Some(form.reading.as_str()).filter(|text| !text.trim().is_empty());
+        let shown = typed.map(|text| forms::reading_text(text, car.unit(), "reading")).transpose()?;
+        let words = forms::note(&form.words, "words")?;
+        Ok(HandoverContent { day, shown, words, papers: !form.without_papers, ends: Vec::new() })
+    }
+
+    /// What is left open in the form is as it was. The rest must be, so that nobody believes, say, that the papers stay
+    /// here because he says so now.
+    fn refuse_what_differs(
+        &self,
+        book: BookId,
+        form: &HandoverForm,
+        before: &HandoverContent,
+    ) -> Result<(), Refusal> {
+        let said = self.said(&*self.car_of(book)?, form)?;
+        let same = (form.day.trim().is_empty() || said.day == before.day)
+            && (said.shown.is_none() || said.shown == before.shown)
+            && (said.words.is_empty() || said.words == before.words)
+            && (said.papers || !before.papers);
+        if same { Ok(()) } else { Err(Refusal::new("handed-over").with("day", before.day)) }
     }
 
     /// Everything that is kept for the papers that count.
@@ -242,8 +267,9 @@ impl Door {
             new: merged.new,
             known,
             papers: file.papers,
+            // They may have come by another file, as by one of an earlier owner.
+            papers_stayed: !missing.is_empty() && last.as_ref().is_some_and(|row| !row.content.papers),
             missing: missing.iter().map(ToString::to_string).collect(),
-            papers_stayed: last.as_ref().is_some_and(|row| !row.content.papers),
             words: last.map(|row| row.content.words).unwrap_or_default(),
             writers: self.writers(book)?,
         })

@@ -304,6 +304,19 @@ fn the_file_can_be_written_again_and_says_the_same() {
     assert_eq!((again.entries, again.papers), (packed.entries, packed.papers));
     let read = |name: &str| fs::read(first.path(name)).unwrap();
     assert_eq!(read("one.wellkept"), read("again.wellkept"));
+    first.hand_over(&book, "once more.wellkept", &form).unwrap();
+
+    let otherwise = [
+        HandoverForm { without_papers: true, ..HandoverForm::default() },
+        HandoverForm { words: "Mind the left wing mirror".to_owned(), ..HandoverForm::default() },
+        HandoverForm { day: "2018-05-31".to_owned(), ..HandoverForm::default() },
+        HandoverForm { reading: "71300".to_owned(), ..HandoverForm::default() },
+    ];
+    for form in otherwise {
+        let refused = first.hand_over(&book, "otherwise.wellkept", &form).unwrap_err();
+        assert_eq!(refused.code, "handed-over", "{form:?}");
+        assert!(!first.path("otherwise.wellkept").exists());
+    }
 }
 
 #[test]
@@ -316,6 +329,17 @@ fn papers_may_stay_behind_and_that_is_no_fault() {
     assert_eq!((received.papers_stayed, received.missing.len()), (true, 1));
     let check = second.check();
     assert_eq!((check.faults.len(), check.photos, check.left), (0, 0, 1));
+    // When the file of an owner before comes in as well, nothing has stayed behind any more.
+    let subject = first.handover(&book).handed_over.unwrap().subject;
+    first.written(Request::StrikeOut { book: book.clone(), subject, why: String::new() }).unwrap();
+    first.hand_over(&book, "whole.wellkept", &HandoverForm::default()).unwrap();
+    let mut third = owner("2018-07-02");
+    second.hand_over(&book, "two.wellkept", &form).unwrap();
+    assert!(third.receive(&second.path("two.wellkept")).unwrap().papers_stayed);
+    let received = third.receive(&first.path("whole.wellkept")).unwrap();
+    assert_eq!((received.papers_stayed, received.missing.len(), received.papers), (false, 0, 1));
+    let subject = second.handover(&book).handed_over.unwrap().subject;
+    second.written(Request::StrikeOut { book: book.clone(), subject, why: String::new() }).unwrap();
     // What he files himself and loses is a fault like any other.
     second.paper(&book, 20);
     for tree in ["photos", "thumbs"] {
