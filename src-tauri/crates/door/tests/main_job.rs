@@ -205,7 +205,26 @@ fn without_an_address_the_square_says_so_and_an_address_is_held_to_its_form() {
         panic!()
     };
     assert!(card.text.starts_with("https://card.example/#"));
+    let broken: Vec<_> = card.text.as_bytes().chunks(76).map(|line| str::from_utf8(line).unwrap()).collect();
+    let read = door.ask(Request::ReadCard { text: broken.join("\r\n") });
+    assert!(matches!(read, Ok(Response::CardRead(_))), "a mail breaks a code into lines: {read:?}");
     assert!(card.pages[0].starts_with("<svg"));
+}
+
+#[test]
+fn a_square_of_plain_text_says_itself_what_it_leaves_out() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut door = open(&folder);
+    door.ask(Request::Demo).unwrap();
+    let Response::Shelf(shelf) = door.ask(Request::Shelf).unwrap() else { panic!() };
+    let book = shelf.vehicles[0].book.clone();
+    let Response::Card(card) = door.ask(Request::Card { book, options: CardOptions::default() }).unwrap()
+    else {
+        panic!()
+    };
+    let said =
+        format!("{} visits; the square leaves out the {} oldest.", card.shown + card.left_out, card.left_out);
+    assert!(card.left_out > 1 && card.text.ends_with(&said), "{}", card.text);
 }
 
 /// The story's people write a few things down late; everything else stands on the day that it names.

@@ -13,13 +13,15 @@ use crate::{
 
 /// Reads the text of a square and verifies it.
 pub(super) fn read_code(text: &str) -> Result<Verified, Refusal> {
-    let text = text.trim();
-    // The plain text of a card without an address has letters where a code has nothing but digits.
     let code = text.rsplit_once('#').map_or(text, |(_, code)| code);
-    if text.lines().count() > 1 && code.chars().any(|c| !c.is_ascii_digit()) {
+    let of_code = |c: char| c.is_ascii_digit() || c.is_whitespace();
+    // The plain text of a card without an address has letters where a code has nothing but digits.
+    if text.trim().lines().count() > 1 && !code.chars().all(of_code) {
         return Err(Refusal::new("card-plain"));
     }
-    Ok(card::read(text)?)
+    // A mail or a clipboard may have broken it into lines.
+    let whole: String = text.split_whitespace().collect();
+    Ok(card::read(&whole)?)
 }
 
 impl Door {
