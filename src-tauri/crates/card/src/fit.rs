@@ -43,14 +43,23 @@ pub fn fit(
 }
 
 /// Joins as many of the lines, from the first, as fit a square of text within `limit`.
-pub fn fit_plain(lines: &[String], limit: SquareLimit) -> Result<PlainFitted, CardError> {
+///
+/// Where some were left out, what `note` says of their number is the last line, because the text is all that a phone
+/// shows.
+pub fn fit_plain(
+    lines: &[String],
+    note: impl Fn(usize) -> String,
+    limit: SquareLimit,
+) -> Result<PlainFitted, CardError> {
     let attempt = |kept: usize| {
-        let text = lines[..kept].join("\n");
+        let left_out = lines.len() - kept;
+        let noted = (left_out > 0).then(|| note(left_out));
+        let text = lines[..kept].iter().cloned().chain(noted).collect::<Vec<_>>().join("\n");
         let fitted = Square::plain(&text, limit);
-        unless_too_long(fitted.map(|square| PlainFitted { text, square, left_out: lines.len() - kept }))
+        unless_too_long(fitted.map(|square| PlainFitted { text, square, left_out }))
     };
     largest_that_fits(lines.len(), attempt)?
-        .filter(|fitted| !fitted.text.is_empty())
+        .filter(|fitted| fitted.left_out < lines.len())
         .ok_or(CardError::TextTooLong { version: limit.version() })
 }
 

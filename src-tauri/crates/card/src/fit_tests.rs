@@ -138,10 +138,12 @@ fn claims_that_compress_well_are_still_kept_within_what_a_reader_inflates() {
 fn the_last_lines_of_a_plain_text_are_left_out() {
     let lines: Vec<String> = (0..40).map(|at| format!("line {at} of the summary")).collect();
     let limit = SquareLimit::within_um(30_000).unwrap();
-    let fitted = fit_plain(&lines, limit).unwrap();
+    let note = |left_out: usize| format!("{left_out} more");
+    let fitted = fit_plain(&lines, note, limit).unwrap();
     let kept = lines.len() - fitted.left_out;
     assert!(0 < kept && kept < 40);
-    assert_eq!(fitted.text, lines[..kept].join("\n"));
-    assert!(fit_plain(&["x".repeat(3000)], SquareLimit::LARGEST).is_err());
-    assert!(fit_plain(&[], SquareLimit::LARGEST).is_err());
+    assert_eq!(fitted.text, format!("{}\n{} more", lines[..kept].join("\n"), 40 - kept));
+    assert_eq!(fit_plain(&lines, note, SquareLimit::LARGEST).unwrap().text, lines.join("\n"));
+    assert!(fit_plain(&["x".repeat(3000)], note, SquareLimit::LARGEST).is_err());
+    assert!(fit_plain(&[], note, SquareLimit::LARGEST).is_err());
 }

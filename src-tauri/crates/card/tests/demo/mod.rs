@@ -186,7 +186,8 @@ pub fn plain_sheet(visits: usize) -> SheetModel {
         "Wellkept card without an address: Heron, Marrow Heron 1.4 estate, 2016",
         "Latest reading: 105 000 km",
     ];
-    let fitted = fit_plain(&lines.map(str::to_owned), SheetSize::A5.square_limit()).unwrap();
+    let fitted =
+        fit_plain(&lines.map(str::to_owned), |_| String::new(), SheetSize::A5.square_limit()).unwrap();
     let square = SheetSquare::Plain {
         square: fitted.square,
         scan: "Any camera app shows a short summary from this square.".into(),

@@ -106,9 +106,11 @@ impl Door {
             (Content::Signed(Box::new(fitted)), text, left_out)
         } else {
             let lines = sheet::plain_lines(&claims, self.catalogue, &words);
-            let fitted = card::fit_plain(&lines, limit)?;
             // The visits are its last lines.
-            let left_out = u32::try_from(fitted.left_out.min(claims.visits.len())).unwrap_or(u32::MAX);
+            let visits = |left_out: usize| left_out.min(claims.visits.len());
+            let note = |left_out| sheet::visits_note(claims.visits.len(), visits(left_out), &words);
+            let fitted = card::fit_plain(&lines, note, limit)?;
+            let left_out = u32::try_from(visits(fitted.left_out)).unwrap_or(u32::MAX);
             let text = fitted.text.clone();
             (Content::Plain(fitted), text, left_out)
         };

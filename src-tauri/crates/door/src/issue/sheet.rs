@@ -43,8 +43,6 @@ impl Sheet<'_> {
     /// The whole sheet.
     pub fn model(&self, claims: &Claims, signed: Signed<'_>) -> SheetModel {
         let unit = claims.unit;
-        let left_out = Arg::from(signed.left_out);
-        let shown = Arg::from(self.car.visits.len());
         SheetModel {
             lang: self.words.lang().to_owned(),
             car: self.car_lines(claims),
@@ -53,7 +51,7 @@ impl Sheet<'_> {
                 reading: reading(i64::from(claims.latest.reading), Some(unit)),
             },
             visits: if self.print.size.lists_visits() { self.visits(claims) } else { Vec::new() },
-            visits_note: self.words.say("card-visits-note", &[("shown", shown), ("left-out", left_out)]),
+            visits_note: visits_note(self.car.visits.len(), signed.left_out, self.words),
             record: self.record(claims),
             next: claims.next.iter().map(|next| self.next(next, unit)).collect(),
             issued: claims.issued.to_string(),
@@ -195,6 +193,11 @@ impl Sheet<'_> {
             writers: self.say("card-writers"),
         }
     }
+}
+
+/// How many visits there are, and how many of them the square leaves out.
+pub(super) fn visits_note(visits: usize, left_out: usize, words: &Words) -> String {
+    words.say("card-visits-note", &[("shown", Arg::from(visits)), ("left-out", Arg::from(left_out))])
 }
 
 /// By whom a visit was done, the name of a workshop only where it is to be told.
