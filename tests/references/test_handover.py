@@ -7,13 +7,14 @@ opened and made by the few lines of `age.py`, which share nothing with the libra
 import hashlib
 import io
 import json
+import re
 import shutil
 import tarfile
 
 import cbor2
 import pytest
 from nacl.exceptions import CryptoError
-from nacl.signing import VerifyKey
+from nacl.signing import SigningKey, VerifyKey
 
 import age
 from conftest import TODAY, wellkept
@@ -166,3 +167,26 @@ def test_the_book_here_is_read_only_until_it_is_taken_back(sold, vehicles):
     assert refused.returncode == 1 and "read-only" in refused.stderr
     wellkept(*common, "handover", "--take-back", "--why", "no sale")
     wellkept(*common, "reading", "999999", "--keep")
+
+
+def test_a_strangers_book_can_not_steer_the_terminal(entries, tmp_path):
+    """A program of somebody else signs names that the forms here refuse."""
+    key = SigningKey(bytes(32))
+    entry = cbor2.loads(entries[0][1])
+    entry[3] = bytes(key.verify_key)
+    name = entry[7][2][1]
+    entry[7][2][1] = "\x1b[2J" + name + "\x9b1m\u202e"
+    signed = cbor2.dumps(entry, canonical=True)
+    sequence = cbor2.dumps([signed, key.sign(hashlib.sha256(signed).digest()).signature])
+    manifest = {1: 1, 2: entry[2], 3: 1, 4: len(sequence), 5: [], 6: []}
+    theirs, new = tmp_path / "theirs.wellkept", str(tmp_path / "new")
+    with tarfile.open(theirs, "w", format=tarfile.USTAR_FORMAT) as archive:
+        for member, data in (("manifest.cbor", cbor2.dumps(manifest)), ("entries.cbor", sequence)):
+            info = tarfile.TarInfo(member)
+            info.size = len(data)
+            archive.addfile(info, io.BytesIO(data))
+    said = [wellkept("--shelf", new, "receive", str(theirs)), wellkept("--shelf", new, "vehicles")]
+    said.append(wellkept("--shelf", new, "--vehicle", "none", "due", check=False))
+    for run in said:
+        told = run.stdout + run.stderr
+        assert name in told and not re.search("[\x00-\x09\x0b-\x1f\x7f-\x9f\u202e]", told), told

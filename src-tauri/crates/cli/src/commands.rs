@@ -414,13 +414,13 @@ fn scan(bytes: &[u8]) -> Result<String, Refusal> {
     texts.into_iter().next().ok_or_else(|| refuse("card-no-square", &[]))
 }
 
-/// Whoever reads the output may close it early; that is no fault of the program.
+/// Says something in words. Whoever reads the output may close it early; that is no fault of the program.
 pub(crate) fn print_line(text: &str) {
-    let _ = writeln!(std::io::stdout(), "{text}");
+    let _ = writeln!(std::io::stdout(), "{}", say::harmless_lines(text));
 }
 
 fn print_json<T: serde::Serialize>(answer: &T) {
     if let Ok(text) = serde_json::to_string(answer) {
-        print_line(&text);
+        let _ = writeln!(std::io::stdout(), "{text}");
     }
 }

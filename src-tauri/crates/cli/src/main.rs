@@ -25,7 +25,7 @@ fn main() -> ExitCode {
     match run(&args, &words) {
         Ok(code) => code,
         Err(refusal) => {
-            eprintln!("{}", say::refusal(&words, &refusal));
+            eprintln!("{}", say::harmless_lines(&say::refusal(&words, &refusal)));
             if refusal.can_keep {
                 eprintln!("{}", words.say("cli-keep-hint", &[]));
             }

@@ -14,6 +14,19 @@ use door::{
 };
 use words::{Arg, Words};
 
+/// A line whose controls, and what turns the direction of text, are made visible: cards and books come from anywhere,
+/// and a terminal does what a control tells it.
+pub fn harmless(line: &str) -> String {
+    let turns = |c: char| matches!(c, '\u{61c}' | '\u{200e}' | '\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2066}'..='\u{2069}' | '\u{feff}');
+    let steers = |c: char| c.is_control() && c != '\t';
+    line.chars().map(|c| if steers(c) || turns(c) { char::REPLACEMENT_CHARACTER } else { c }).collect()
+}
+
+/// The same for a text of several lines.
+pub fn harmless_lines(text: &str) -> String {
+    text.split('\n').map(harmless).collect::<Vec<_>>().join("\n")
+}
+
 /// A refusal as one sentence.
 pub fn refusal(words: &Words, refusal: &Refusal) -> String {
     let id = format!("refusal-{}", refusal.code);
@@ -116,5 +129,20 @@ fn day_or(words: &Words, day: &DayReadView) -> String {
     match &day.or {
         Some(or) => words.say("cli-day-or", &[("day", (&day.value).into()), ("or", or.into())]),
         None => day.value.clone(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{harmless, harmless_lines};
+
+    #[test]
+    fn what_comes_from_outside_can_neither_steer_a_terminal_nor_turn_its_text() {
+        assert_eq!(
+            harmless("a\u{1b}[2Jb\u{9b}c\u{202e}d\u{7}\n"),
+            "a\u{fffd}[2Jb\u{fffd}c\u{fffd}d\u{fffd}\u{fffd}"
+        );
+        assert_eq!(harmless("Größe\tسيارة"), "Größe\tسيارة");
+        assert_eq!(harmless_lines("one\u{1b}\n\ntwo\r"), "one\u{fffd}\n\ntwo\u{fffd}");
     }
 }

@@ -12,8 +12,7 @@ use door::{
 
 use super::{Outcome, Terminal, print_line, refuse, scan, strange};
 use crate::args::HandoverArgs;
-use crate::say;
-use crate::say::card::harmless;
+use crate::say::{self, harmless};
 
 /// The longest file with a passphrase that is read: far more than the longest passphrase.
 const LONGEST_FILE: u64 = 64 * 1024;

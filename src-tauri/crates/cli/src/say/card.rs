@@ -3,7 +3,7 @@
 use door::{CardNext, CardQuestion, CardReadView, CardVisit, Reading};
 use words::{Arg, Words};
 
-use super::{item, reading};
+use super::{harmless, item, reading};
 
 /// The lines, the proof first.
 pub fn read(words: &Words, read: &CardReadView) -> Vec<String> {
@@ -29,13 +29,6 @@ pub fn read(words: &Words, read: &CardReadView) -> Vec<String> {
     ];
     let parts = parts.into_iter().flat_map(|(heading, lines)| part(words, heading, lines));
     verdicts.chain(parts).map(|line| harmless(&line)).collect()
-}
-
-/// A line whose controls, and what turns the direction of text, are made visible: a card comes from anywhere, and a
-/// terminal does what a control tells it.
-pub fn harmless(line: &str) -> String {
-    let turns = |c: char| matches!(c, '\u{61c}' | '\u{200e}' | '\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2066}'..='\u{2069}' | '\u{feff}');
-    line.chars().map(|c| if c.is_control() || turns(c) { char::REPLACEMENT_CHARACTER } else { c }).collect()
 }
 
 /// An empty line, the heading, and the lines; nothing of a part without lines.
@@ -95,15 +88,4 @@ fn question(words: &Words, question: &CardQuestion) -> String {
 /// A reading, or nothing.
 fn shown(reading: Option<Reading>) -> Arg<'static> {
     reading.map(super::reading).unwrap_or_default().into()
-}
-
-#[cfg(test)]
-mod tests {
-    use super::harmless;
-
-    #[test]
-    fn a_card_can_neither_steer_a_terminal_nor_turn_its_text() {
-        assert_eq!(harmless("a\u{1b}[2Jb\u{9b}c\u{202e}d\u{7}"), "a\u{fffd}[2Jb\u{fffd}c\u{fffd}d\u{fffd}");
-        assert_eq!(harmless("Größe سيارة"), "Größe سيارة");
-    }
 }
