@@ -57,6 +57,18 @@ fn a_limit_follows_from_the_printed_width() {
     assert_eq!(SquareLimit::within_um(u32::MAX).unwrap(), SquareLimit::LARGEST);
 }
 
+/// The worked example of DENSO WAVE (<https://www.qrcode.com/en/howto/code.html>): 50 alphanumeric characters at level M,
+/// printed at 400 dpi with 4 dots a module, take 7.366 mm, and 9.398 mm with their margin.
+#[test]
+fn the_worked_example_of_a_printed_size_comes_out() {
+    let bits = 4 + 9 + 50 / 2 * 11;
+    let holds = |version: &u8| Bits::new(normal(*version)).max_len(EcLevel::M).is_ok_and(|room| bits <= room);
+    let version = (1..=VERSION_MAX).find(holds).unwrap();
+    let module_um = 4 * 25_400 / 400;
+    assert_eq!((version, side_of(version) * module_um), (3, 7_366));
+    assert_eq!((side_of(version) + 2 * QUIET_ZONE) * module_um, 9_398);
+}
+
 #[test]
 fn what_does_not_fit_the_limit_is_refused() {
     let limit = SquareLimit::within_um(20_000).unwrap();
