@@ -211,6 +211,43 @@ fn without_an_address_the_square_says_so_and_an_address_is_held_to_its_form() {
     assert!(card.pages[0].starts_with("<svg"));
 }
 
+/// A poster or a second label is in many a photo.
+#[test]
+fn the_card_is_found_beside_a_square_of_somebody_else() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut door = open(&folder);
+    let book = add_car(&mut door);
+    door.ask(Request::SetViewerAddress { address: Some("https://card.example/".to_owned()) }).unwrap();
+    let Response::Card(card) = door.ask(Request::Card { book, options: CardOptions::default() }).unwrap()
+    else {
+        panic!()
+    };
+    let other = "https://poster.example/".to_owned();
+    for order in [[&card.text, &other], [&other, &card.text]] {
+        let texts = door::scan_card(&squares(order)).unwrap();
+        assert_eq!(texts, [card.text.clone(), other.clone()]);
+    }
+}
+
+/// A picture of two squares, one above the other.
+fn squares(texts: [&String; 2]) -> Vec<u8> {
+    let mut picture = image::GrayImage::from_pixel(800, 1600, image::Luma([255]));
+    for (text, top) in texts.into_iter().zip([0, 800]) {
+        let square = card::Square::plain(text, card::SquareLimit::LARGEST).unwrap();
+        let scale = 800 / (square.side() + 2 * card::QUIET_ZONE);
+        for (x, y) in (0..square.side() * scale).flat_map(|y| (0..square.side() * scale).map(move |x| (x, y)))
+        {
+            if square.is_dark(x / scale, y / scale) {
+                let at = |pixel: u32| pixel + card::QUIET_ZONE * scale;
+                picture.put_pixel(at(x), at(y) + top, image::Luma([0]));
+            }
+        }
+    }
+    let mut bytes = std::io::Cursor::new(Vec::new());
+    picture.write_to(&mut bytes, image::ImageFormat::Png).unwrap();
+    bytes.into_inner()
+}
+
 #[test]
 fn a_square_of_plain_text_says_itself_what_it_leaves_out() {
     let folder = tempfile::tempdir().unwrap();

@@ -165,9 +165,15 @@ const fn turn_key(turn: Turn) -> &'static str {
     }
 }
 
-/// Reads the squares of a printed card: a PDF, or a photo of it.
+/// The texts of the squares in a picture or a PDF, a card's first: a photo may show other squares too.
 pub fn scan_card(bytes: &[u8]) -> Result<Vec<String>, Refusal> {
-    Ok(card::scan(bytes)?)
+    let mut texts = card::scan(bytes)?;
+    texts.sort_by_key(|text| match reading::read_code(text) {
+        Ok(_) => 0,
+        Err(refusal) if refusal.code == "card-digits" => 2,
+        Err(_) => 1,
+    });
+    Ok(texts)
 }
 
 /// What a visit's flags are worked out from.
