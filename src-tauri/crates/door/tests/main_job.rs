@@ -244,7 +244,7 @@ fn squares(texts: [&String; 2]) -> Vec<u8> {
         }
     }
     let mut bytes = std::io::Cursor::new(Vec::new());
-    picture.write_to(&mut bytes, image::ImageFormat::Png).unwrap();
+    picture.write_to(&mut bytes, ImageFormat::Png).unwrap();
     bytes.into_inner()
 }
 
