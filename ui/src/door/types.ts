@@ -4643,7 +4643,7 @@ export type WhyView = {
  */
 interval: IntervalView,
 /**
- * `handbook`, `regulation`, `published` or `common-practice`.
+ * `handbook`, `owner`, `papers`, `regulation`, `published` or `common-practice`.
  */
 source: string,
 /**
@@ -4659,7 +4659,7 @@ phase: PhaseKey,
  */
 from: CountedFrom | null,
 /**
- * What tightened it, as keys: `short-trips`, `towing`, `dust`, `standing`, `turbo`.
+ * What tightened it, as keys: `short-trips`, `towing`, `dust`, `standing`, `turbo`, `turbo-unknown`.
  */
 tightened_by: Array<string>,
 /**

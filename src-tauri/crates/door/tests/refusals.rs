@@ -12,7 +12,8 @@ use door::{
 use words::{Arg, Words};
 
 /// What the faces refuse by themselves.
-const OF_THE_FACES: [&str; 12] = [
+const OF_THE_FACES: [&str; 13] = [
+    "item-mistyped",
     "shared-begun",
     "shared-not-copied",
     "shared-too-many",
