@@ -124,7 +124,8 @@ test('the terminal lists the parts, all or those of one item, and what to buy', 
   const oil = JSON.parse(told('--json', 'parts', '--for', 'engine-oil'));
   assert.ok(oil.length > 0 && oil.length < parts.length);
   for (const { items } of oil) assert.ok(items.some(({ key }) => key === 'engine-oil'));
-  const lines = told('parts', '--for', 'engine-oil').trim().split('\n');
+  // What is told of a part stands under it, indented.
+  const lines = told('parts', '--for', 'engine-oil').trim().replace(/\n +/g, ' ').split('\n');
   assert.equal(lines.length, oil.length);
   for (const [at, line] of lines.entries()) assert.ok(line.startsWith(oil[at].numbers[0]), line);
   assert.match(lines.join('\n'), /fitted \d+ times, last on \d{4}-\d\d-\d\d; in for .+; the last one lasted \d+ months and \d+ km; [\d.]+ [A-Z]{3} on /);
