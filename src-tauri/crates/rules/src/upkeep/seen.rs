@@ -225,10 +225,13 @@ fn reaches_limit(
     let apart = |found: &&&Found| newest.day.days_since(found.day) >= DAYS_APART;
     let measured = found.iter().rev().filter(apart);
     let measured = measured.filter_map(|found| Some((place(facts, found), found.value?)));
-    let new = start.place().map(|place| (place, gauge.fresh));
+    // What a used car is counted from bounds how old a part can be, and is not when it was new.
+    let is_bound = matches!(start, CountedFrom::FirstUse(_)) && facts.vehicle.new_on().is_none();
+    let fitted = start.place().filter(|_| !is_bound);
+    let new = fitted.map(|place| (place, gauge.fresh));
     measured.chain(new).find_map(|from| reach(from, here, gauge)).or_else(|| {
         // Worn by as much as lies between new and the limit in one interval.
-        let begin = start.place().is_none().then(|| before(here.0, interval, gauge.what))??;
+        let begin = fitted.is_none().then(|| before(here.0, interval, gauge.what))??;
         let spent = Milli(here.1.0.saturating_add(gauge.fresh.0).saturating_sub(gauge.limit.0));
         reach((begin, spent), here, gauge)
     })

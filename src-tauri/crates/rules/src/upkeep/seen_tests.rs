@@ -461,10 +461,14 @@ fn one_measurement_of_unknown_past_wears_on_as_fast_as_the_interval_goes() {
 /// Of the 24 months that brake fluid takes from none to 3 % of water, a third is left at 2 %.
 #[test]
 fn fluid_of_unknown_age_ages_on_as_fast_as_the_interval_goes() {
-    let used = Vehicle { known_from_new: false, ..new_car("2010-01-01") };
-    let wet = Case { vehicle: used, ..case() }.found(BRAKE_FLUID, 100, Finding::WithinLimits, Some(2_000));
-    let days = wet.due_on(BRAKE_FLUID, 100).days_since(start().plus_days(100));
-    assert!((242..=245).contains(&days), "{days}");
+    let left = |first_use: &str| {
+        let used = Vehicle { known_from_new: false, ..new_car(first_use) };
+        let wet =
+            Case { vehicle: used, ..case() }.found(BRAKE_FLUID, 100, Finding::WithinLimits, Some(2_000));
+        wet.due_on(BRAKE_FLUID, 100).days_since(start().plus_days(100))
+    };
+    assert!((242..=245).contains(&left("2010-01-01")), "{}", left("2010-01-01"));
+    assert_eq!(left("2020-01-01"), left("2010-01-01"), "nor is it known that it is as old as the car");
 }
 
 #[test]
