@@ -3803,7 +3803,11 @@ value: MeasuredView | null,
 /**
  * `now`, `holds`, `extrapolated` or `none`.
  */
-effect: string, };
+effect: string,
+/**
+ * The works among which it leaves the choice; none where it calls for nothing or it is clear what for.
+ */
+undecided: Array<ItemView>, };
 
 export type ShareView = {
 /**

@@ -115,6 +115,7 @@ export interface Words {
   'why-ask': never;
   'why': 'fitted' | 'kind' | 'phase' | 'interval' | 'source' | 'tightened' | 'conditions' | 'along' | 'other' | 'from' | 'seen' | 'between';
   'why-seen': 'day' | 'finding' | 'effect' | 'limit';
+  'why-undecided': 'items';
   'why-between': 'early' | 'late';
   'found-measured': 'finding' | 'what' | 'value';
   'source': 'source' | 'name';

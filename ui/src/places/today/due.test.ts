@@ -73,11 +73,15 @@ describe('why', () => {
 
   it('names what was found, and between which days it may fall', () => {
     const value = { what: 'tread', value: '3.1', limit: '3.0', unit: 'mm' };
-    const seen = { day: '2026-11-20', finding: 'within-limits', value, effect: 'extrapolated' };
+    const seen = { day: '2026-11-20', finding: 'within-limits', value, effect: 'extrapolated', undecided: [] };
     expect(said({ ...why, seen }, { early: '2027-01-02', late: '2027-03-04' })).toMatch(
       /; on 20 Nov 2026 found within limits \(Tread depth 3\.1 mm\), and at that rate the limit of 3\.0 mm comes then; most likely between 2 Jan 2027 and 4 Mar 2027\.$/,
     );
     expect(said({ ...why, seen: { ...seen, finding: 'worn', value: null, effect: 'now' } })).toContain('found worn, so that it is due now');
+    const undecided = [due.item, { of: 'own' as const, name: 'Bench seat' }];
+    expect(said({ ...why, seen: { ...seen, finding: 'worn', value: null, effect: 'now', undecided } })).toMatch(
+      /due now; which of these it means is not said, so write the finding there: Engine oil and filter \/ Bench seat\.$/,
+    );
   });
 
   it('leaves out a reading that nobody wrote down', () => {

@@ -56,13 +56,14 @@ export function conditionsText(keys: string[]): string {
   return list(keys.map((key) => sayKey(`condition-${key}`) ?? key));
 }
 
-function seenText({ day: date, finding, value, effect }: SeenView): string {
-  return say('why-seen', {
+function seenText({ day: date, finding, value, effect, undecided }: SeenView): string {
+  const seen = say('why-seen', {
     day: day(date),
     finding: foundText({ finding, value }),
     effect,
     limit: value === null ? '' : measuredValue(value.limit, value.unit),
   });
+  return undecided.length === 0 ? seen : seen + say('why-undecided', { items: undecided.map(itemName).join(' / ') });
 }
 
 /** Whose interval it is. */

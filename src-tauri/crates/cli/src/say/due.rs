@@ -64,7 +64,10 @@ fn why(words: &Words, line: &DueView) -> String {
     let kind = why.kind.as_ref().map(|kind| words.say(&format!("kind-{kind}"), &[]));
     let kind = kind.map(|kind| words.say("cli-kind", &[("kind", kind.into())]));
     let seen = why.seen.as_ref().map(|seen| self::seen(words, seen));
-    let reasons = [rule(words, line), from].into_iter().chain(tightened).chain(along).chain(kind).chain(seen);
+    let which = why.seen.as_ref().and_then(|seen| undecided(words, seen));
+    let found = seen.into_iter().chain(which);
+    let reasons =
+        [rule(words, line), from].into_iter().chain(tightened).chain(along).chain(kind).chain(found);
     reasons.collect::<Vec<_>>().join("; ")
 }
 
@@ -96,4 +99,10 @@ fn seen(words: &Words, seen: &SeenView) -> String {
     }
     let limit = format!("{} {}", value.limit, value.unit);
     format!("{found}, {}", words.say("cli-seen-limit", &[("limit", limit.into())]))
+}
+
+/// What the owner is to say of what was found.
+fn undecided(words: &Words, seen: &SeenView) -> Option<String> {
+    let items: Vec<_> = seen.undecided.iter().map(|one| item(words, one)).collect();
+    (!items.is_empty()).then(|| words.say("cli-undecided", &[("items", items.join(" / ").into())]))
 }

@@ -113,6 +113,8 @@ pub struct SeenView {
     pub value: Option<MeasuredView>,
     /// `now`, `holds`, `extrapolated` or `none`.
     pub effect: String,
+    /// The works among which it leaves the choice; none where it calls for nothing or it is clear what for.
+    pub undecided: Vec<ItemView>,
 }
 
 /// What an interval is counted from.

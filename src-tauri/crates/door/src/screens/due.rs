@@ -69,7 +69,7 @@ fn why_view(line: &DueLine, car: &Car, catalogue: &Catalogue) -> WhyView {
         tightened_by: tightener_keys(&line.why.tightened_by),
         goes_with: line.why.goes_with.map(|number| bare_item(number, catalogue)),
         kind: line.why.kind.clone(),
-        seen: line.why.seen.map(seen_view),
+        seen: line.why.seen.map(|seen| seen_view(seen, &line.why.undecided, catalogue)),
     }
 }
 
@@ -136,7 +136,7 @@ fn does(row: &DoneRow, item: &ItemRef, catalogue: &Catalogue) -> bool {
     }
 }
 
-fn seen_view(seen: Seen) -> SeenView {
+fn seen_view(seen: Seen, undecided: &[ItemRef], catalogue: &Catalogue) -> SeenView {
     let effect = match seen.effect {
         Effect::Now => "now",
         Effect::Holds => "holds",
@@ -148,6 +148,7 @@ fn seen_view(seen: Seen) -> SeenView {
         finding: finding_key(seen.finding, seen.measured).to_owned(),
         value: seen.measured.map(|(value, gauge)| measured_view(gauge, Some(value))),
         effect: effect.to_owned(),
+        undecided: undecided.iter().map(|item| item_view(item, catalogue)).collect(),
     }
 }
 

@@ -90,6 +90,8 @@ pub struct Why {
     pub kind: Option<String>,
     /// What was found about it since it was last done.
     pub seen: Option<Seen>,
+    /// The works among which that leaves the choice, where it calls for one and nobody said which.
+    pub undecided: Vec<ItemRef>,
 }
 
 /// A phase of a schedule.
@@ -173,6 +175,8 @@ fn due_line(facts: &Facts<'_>, planned: &PlannedItem<'_>, last: &Last<'_>) -> Op
     let to_go = bounds.at.zip(now(facts).or(travelled)).map(|(at, now)| at.since(now));
     let first = first_limit(by_found, by_time, by_distance, bounds.at);
     let seen = seen.map(|seen| seen.if_it_decides(first));
+    let calls = seen.filter(|seen| seen.effect == Effect::Now);
+    let undecided = calls.map(|seen| last.undecided(facts.plan, planned, seen.finding)).unwrap_or_default();
     Some(DueLine {
         item: planned.item.clone(),
         stakes: planned.stakes,
@@ -183,7 +187,7 @@ fn due_line(facts: &Facts<'_>, planned: &PlannedItem<'_>, last: &Last<'_>) -> Op
         first,
         renews: planned.row.is_none_or(|row| row.action.mends()),
         round: planned.row.is_some_and(Item::is_round) && seen.is_none_or(|seen| seen.effect != Effect::Now),
-        why: Why { seen, ..why },
+        why: Why { seen, undecided, ..why },
     })
 }
 
@@ -218,6 +222,7 @@ fn why_every(
             goes_with: None,
             kind: Some(kind.key.clone()),
             seen: None,
+            undecided: Vec::new(),
         };
     }
     let counted_from =
@@ -285,6 +290,7 @@ fn plain(planned: &PlannedItem<'_>, interval: Interval, phase: Phase, counted_fr
         goes_with: planned.goes_with,
         kind: None,
         seen: None,
+        undecided: Vec::new(),
     }
 }
 

@@ -306,6 +306,19 @@ fn what_is_overdue_for_safety_comes_before_what_is_longer_overdue_for_the_engine
     assert!(place(BRAKE_FLUID) < place(OIL));
 }
 
+/// Worn brakes are those in front or behind, until one of them is found to be it.
+#[test]
+fn a_finding_that_can_mean_several_works_asks_which() {
+    let (look, front, discs_front, rear, discs_rear) = (16, 51, 52, 53, 54);
+    let worn =
+        Book::of(plain_car()).done(look, "2024-01-10", km(1_000)).found(look, "2024-02-20", Finding::Worn);
+    let line = worn.line(look, "2024-02-21");
+    assert_eq!(line.why.undecided, [front, discs_front, rear, discs_rear].map(ItemRef::Catalogue));
+    let said = worn.found(front, "2024-02-20", Finding::Worn);
+    assert_eq!(said.line(look, "2024-02-21").why.undecided, []);
+    assert_eq!(said.line(front, "2024-02-21").first, Some(Limit::Finding));
+}
+
 /// Nobody looks at a cracked belt once more: it is changed, and so is what else one work alone can put right.
 #[test]
 fn what_a_look_found_makes_the_one_work_due_that_puts_it_right() {

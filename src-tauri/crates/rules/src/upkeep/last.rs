@@ -2,7 +2,7 @@
 
 use units::Day;
 
-use super::seen::{all_calling, calls_for_work};
+use super::seen::{all_calling, calling, calls_for_work};
 use super::{Done, Finding, Found, ItemRef, Milli, Plan, PlannedItem, Standing};
 use crate::running::Travelled;
 
@@ -79,6 +79,22 @@ impl<'a> Last<'a> {
         let calling =
             looks.flat_map(|(at, look)| all_calling(look, &self.found[at]).map(move |found| (look, found)));
         calling.filter_map(|(look, found)| Some((found, only_work(plan, look, found.finding)?))).collect()
+    }
+
+    /// The works among which a finding of a look leaves the choice, as long as nothing is known of any of them that calls
+    /// for it: worn brakes may be those in front or behind.
+    pub(super) fn undecided(
+        &self,
+        plan: &Plan<'_>,
+        look: &PlannedItem<'_>,
+        finding: Finding,
+    ) -> Vec<ItemRef> {
+        let works: Vec<usize> = works_called(plan, look, finding).collect();
+        let is_known = |&at: &usize| calling(&plan.items()[at], &self.found[at]).is_some();
+        if works.len() < 2 || works.iter().any(is_known) {
+            return Vec::new();
+        }
+        works.iter().map(|&at| plan.items()[at].item.clone()).collect()
     }
 
     fn count(&mut self, plan: &Plan<'_>, done: &'a Done) {
@@ -166,13 +182,20 @@ fn order(found: &Found) -> (Day, Option<Travelled>, Finding, Option<Milli>) {
 
 /// Where the one work stands that this finding of a look calls for; `None` where there is none, or a choice.
 fn only_work(plan: &Plan<'_>, look: &PlannedItem<'_>, finding: Finding) -> Option<usize> {
-    let number = look.row?.number;
-    let answers = |work: &PlannedItem<'_>| {
-        let row = work.row.filter(|row| row.answers.contains(&number) && row.due_when.contains(&finding));
-        row.is_some() && work.standing == Standing::Active
-    };
-    let mut works = (0..plan.items().len()).filter(|&at| answers(&plan.items()[at]));
+    let mut works = works_called(plan, look, finding);
     works.next().filter(|_| works.next().is_none())
+}
+
+/// Where each work stands that a finding of a look can mean.
+fn works_called(plan: &Plan<'_>, look: &PlannedItem<'_>, finding: Finding) -> impl Iterator<Item = usize> {
+    let answers = move |work: &PlannedItem<'_>| {
+        let row = work.row.zip(look.row);
+        let meant = row.is_some_and(|(work, look)| {
+            work.answers.contains(&look.number) && work.due_when.contains(&finding)
+        });
+        meant && work.standing == Standing::Active
+    };
+    (0..plan.items().len()).filter(move |&at| answers(&plan.items()[at]))
 }
 
 /// Where these rows of the catalogue stand in the plan.

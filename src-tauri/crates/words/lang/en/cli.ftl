@@ -177,6 +177,8 @@ cli-goes-with = as often as { $item }
 cli-kind = { $kind } fitted
 # $finding: what was found; $day: when
 cli-seen = found { $finding } on { $day }
+# $items: the works among which a finding leaves the choice
+cli-undecided = which of these it means is not said, so write the finding there: { $items }
 # Where what was measured decides when it is due. $limit: with its unit
 cli-seen-limit = so that the limit of { $limit } comes first
 

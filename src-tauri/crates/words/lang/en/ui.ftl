@@ -200,6 +200,8 @@ why-seen = ; on { $day } found { $finding }, { $effect ->
     [extrapolated] and at that rate the limit of { $limit } comes then
    *[none] which changes nothing here
 }
+# $items: the works among which a finding leaves the choice
+why-undecided = ; which of these it means is not said, so write the finding there: { $items }
 why-between = ; most likely between { $early } and { $late }
 # $finding: in a word; $what, $value: what was measured, with its unit
 found-measured = { $finding } ({ $what } { $value })
