@@ -30,7 +30,7 @@ pub(super) struct Found {
 /// All days of a line.
 pub(super) fn find(line: &Line, known: &Known<'_>, place: &Place) -> Vec<Found> {
     let parts = parts(line);
-    let mut found = Vec::new();
+    let mut found: Vec<Found> = compact(line, known).collect();
     let mut next = 0;
     while next + 2 < parts.len() {
         let day = Triple::of(line, &parts[next..next + 3]).and_then(|triple| triple.read(known, place));
@@ -38,6 +38,29 @@ pub(super) fn find(line: &Line, known: &Known<'_>, place: &Place) -> Vec<Found> 
         found.extend(day);
     }
     found
+}
+
+/// Days in the basic form of ISO 8601, `20260312`. Only a time behind them tells them from numbers of eight digits.
+fn compact(line: &Line, known: &Known<'_>) -> impl Iterator<Item = Found> {
+    let starts = (0..line.chars.len()).filter(|&at| begins(line, at) && line.at(at).is_ascii_digit());
+    starts.filter_map(|start| {
+        let at = start..start + 8;
+        let digits = line.text(at.clone());
+        let alone = digits.len() == 8 && digits.bytes().all(|byte| byte.is_ascii_digit());
+        let gap = usize::from(matches!(line.at(at.end), ' ' | 'T' | '-'));
+        if !alone || gap == 0 || stamp::time(line, at.end + gap).is_none() {
+            return None;
+        }
+        let (year, month, day) = (&digits[..4], &digits[4..6], &digits[6..]);
+        let day = Day::from_ymd(year.parse().ok()?, month.parse().ok()?, day.parse().ok()?);
+        let day = day.ok().filter(|day| is_plausible(*day, known))?;
+        Some(Found { at, readings: vec![day], complete: true, mended: false })
+    })
+}
+
+/// Whether a receipt that someone photographs may be of this day.
+fn is_plausible(day: Day, known: &Known<'_>) -> bool {
+    (-400..OLDEST_YEARS * 366).contains(&known.today.days_since(day))
 }
 
 /// A part of a day: a number, or the name of a month.
@@ -185,10 +208,7 @@ impl<'a> Triple<'a> {
 
     fn read(&self, known: &Known<'_>, place: &Place) -> Option<Found> {
         let [a, b, c] = self.parts.map(|part| part.number);
-        let plausible = |day: &Day| {
-            let age = known.today.days_since(*day);
-            (-400..OLDEST_YEARS * 366).contains(&age)
-        };
+        let plausible = |day: &Day| is_plausible(*day, known);
         let day = |year: u32, four: bool, month: u32, day: u32| {
             let year = if four { year } else { Some(year).filter(|year| *year < 100)? + 2000 };
             Day::from_ymd(i32::try_from(year).ok()?, month, day).ok().filter(plausible)

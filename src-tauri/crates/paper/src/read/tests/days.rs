@@ -51,6 +51,9 @@ fn every_usual_form_is_read() {
         "27/nov/2026",
         "27.Nov.2026",
         "2026.11.27",
+        "20261127 14:05",
+        "20261127T14:05:00",
+        "Datum 20261127 14:05:10",
     ] {
         reads_as(row, "2026-11-27");
     }
@@ -88,9 +91,20 @@ fn what_is_no_day_is_none() {
         "27.11.1926",
         "27.11.2026/14",
         "4:0527.11.2",
+        "20261127",
+        "20261327 14:05",
+        "4420261127 14:05",
+        "44-20261127 14:05",
     ] {
         reads_as(row, "");
     }
+}
+
+#[test]
+fn a_day_in_eight_digits_is_no_part_number() {
+    let receipt = read(&text("Teilehaus Muster\nBon 20261127 14:05\nOelfilter OF 12-44 8,90"), &nothing());
+    let numbers: Vec<&str> = receipt.numbers.iter().map(|read| read.value.as_str()).collect();
+    assert_eq!((one_day(&receipt).as_str(), numbers.as_slice()), ("2026-11-27", &["OF 12-44"][..]));
 }
 
 #[test]
