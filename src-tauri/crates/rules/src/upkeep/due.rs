@@ -8,8 +8,8 @@ use super::last::{Last, LastDone};
 use super::seen::{Bounds, Effect, Seen, calling, see};
 use super::state::{Limit, State};
 use super::{
-    Authority, Found, Interval, Item, ItemRef, Plan, PlannedItem, PrintedDistance, Schedule, Stakes,
-    Standing, Tightener, Timing,
+    Authority, Found, Interval, Item, ItemRef, Plan, PlannedItem, Schedule, Stakes, Standing, Tightener,
+    Timing,
 };
 use crate::running::{DaySpan, Pace, Point, Track, Travelled};
 use crate::vehicle::Vehicle;
@@ -239,12 +239,10 @@ fn why_every(
 fn not_yet(facts: &Facts<'_>, schedule: Schedule) -> CountedFrom {
     let first = schedule.first.unwrap_or(schedule.every);
     let lies_ahead = |new: &Day| {
-        let by_distance = |printed: PrintedDistance| facts.reached(Travelled::NONE.plus(printed.distance()));
         first.time().is_none_or(|time| new.plus(time) > facts.today)
             && first
                 .distance()
-                .map(by_distance)
-                .is_none_or(|day| day.is_some_and(|day| day.early > facts.today))
+                .is_none_or(|printed| facts.is_far_from(Travelled::NONE.plus(printed.distance())))
     };
     facts.vehicle.first_use.filter(lies_ahead).map_or(CountedFrom::Nothing, CountedFrom::FirstUse)
 }
@@ -320,6 +318,18 @@ impl Facts<'_> {
             self.pace.doubtful().is_none() || self.pace.last().is_some_and(|last| last.travelled >= at);
         let went = self.track.reached(at).filter(|_| believed);
         went.map(DaySpan::exact).or_else(|| self.pace.reaches(at))
+    }
+}
+
+impl Facts<'_> {
+    /// Whether the car cannot have gone this far yet: by its pace, or by a reading of the last year where its pace is not
+    /// known.
+    fn is_far_from(&self, at: Travelled) -> bool {
+        let by_reading = |last: &Point| last.travelled < at && self.today.days_since(last.day) <= DAYS_A_YEAR;
+        match self.reached(at) {
+            Some(day) => day.early > self.today,
+            None => self.pace.last().as_ref().is_some_and(by_reading),
+        }
     }
 }
 
