@@ -76,7 +76,8 @@ pub struct Job {
     pub site: Site,
     /// What must be opened up for it.
     pub access: Option<Access>,
-    /// What it costs with parts and fluids, in minor units of any one currency, if that is known.
+    /// What it costs with parts and fluids, in minor units of any one currency, if that is known; nothing for a look
+    /// that the owner takes himself.
     pub price: Option<i64>,
     /// How long what is fitted lasts: the days from one time to the next.
     pub life: u32,

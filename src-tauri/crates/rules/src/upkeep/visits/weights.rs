@@ -173,7 +173,7 @@ pub fn usual_price(jobs: &[Job]) -> Option<i64> {
 /// known to cost nothing for its time.
 pub(super) fn weigh(price: Option<i64>, usual: Option<i64>) -> i64 {
     let Some(price) = price else { return i64::from(USUAL) };
-    // Where no price above nothing is known, none of those that are known is more than nothing.
+    // Where no price of work is known, what is known is nothing, or of papers, which weigh against no work.
     let Some(usual) = usual else { return LEAST_PRICE };
     let share = i128::from(price) * i128::from(USUAL) / i128::from(usual);
     i64::try_from(share).unwrap_or(MOST_PRICE).clamp(LEAST_PRICE, MOST_PRICE)
