@@ -223,6 +223,13 @@ def test_every_photo_is_there_and_none_is_large(long):
     assert all(max(width, height) <= 320 and coded == "jpeg" for width, height, coded in sizes)
 
 
+def test_without_prices_no_photo_has_the_pixels_to_tell_a_price(short_shelf, tmp_path):
+    out = report(tmp_path, short_shelf, NAME)
+    said = subprocess.run(["pdfimages", "-list", out], capture_output=True, text=True, check=True).stdout.splitlines()[2:]
+    sizes = [(int(row.split()[3]), int(row.split()[4])) for row in said]
+    assert sizes and all(max(size) <= 16 for size in sizes), sizes
+
+
 @pytest.fixture(scope="session")
 def short_shelf(tmp_path_factory):
     return shelf_of(tmp_path_factory.mktemp("short"), 7)

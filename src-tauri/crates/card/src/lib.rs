@@ -31,10 +31,10 @@ pub use questions::{
 };
 pub use scan::scan;
 pub use sheets::{
-    Bar, Bars, Brief, BriefPart, CarLines, Extent, Mark, NextLine, Plot, PlotPoint, PlotTick,
-    REPORT_PHOTO_SIDE, REPORT_PHOTOS_MAX, ReadingLine, RecordLines, Report, ReportPart, ReportPhoto,
-    ReportVisit, ReportWords, ReportYear, SheetLayout, SheetModel, SheetOptions, SheetPaper, SheetSize,
-    SheetSquare, SheetWords, Thumbnail, Turn, VisitLine, WorkGroup, WorkLine, WriterLine, brief_pdf, pdf,
-    report_pdf, svg,
+    Bar, Bars, Brief, BriefPart, CarLines, Extent, ILLEGIBLE_PHOTO_SIDE, Mark, NextLine, Plot, PlotPoint,
+    PlotTick, REPORT_PHOTO_SIDE, REPORT_PHOTOS_MAX, ReadingLine, RecordLines, Report, ReportPart,
+    ReportPhoto, ReportVisit, ReportWords, ReportYear, SheetLayout, SheetModel, SheetOptions, SheetPaper,
+    SheetSize, SheetSquare, SheetWords, Thumbnail, Turn, VisitLine, WorkGroup, WorkLine, WriterLine,
+    brief_pdf, pdf, report_pdf, svg,
 };
 pub use square::{Level, MODULE_MIN_UM, QUIET_ZONE, Square, SquareLimit};

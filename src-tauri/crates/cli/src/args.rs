@@ -252,7 +252,7 @@ pub struct ReportArgs {
     /// Tell what each visit and part cost, and what each year came to
     #[arg(long)]
     pub prices: bool,
-    /// Leave the photos of receipts out, on which prices can be read
+    /// Leave the photos of receipts out; without prices they are too small to be read
     #[arg(long)]
     pub without_receipts: bool,
     /// In which language it is printed

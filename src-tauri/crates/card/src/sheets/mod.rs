@@ -26,8 +26,8 @@ pub use model::{CarLines, Mark, NextLine, ReadingLine, SheetModel, SheetSquare, 
 pub use options::SheetOptions;
 pub use record::{Plot, PlotPoint, PlotTick, RecordLines, WorkGroup, WorkLine, WriterLine};
 pub use report::{
-    Bar, Bars, REPORT_PHOTO_SIDE, REPORT_PHOTOS_MAX, Report, ReportPart, ReportPhoto, ReportVisit,
-    ReportWords, ReportYear, Thumbnail, report_pdf,
+    Bar, Bars, ILLEGIBLE_PHOTO_SIDE, REPORT_PHOTO_SIDE, REPORT_PHOTOS_MAX, Report, ReportPart, ReportPhoto,
+    ReportVisit, ReportWords, ReportYear, Thumbnail, report_pdf,
 };
 pub use size::{Extent, SheetLayout, SheetPaper, SheetSize, Turn};
 

@@ -3,6 +3,9 @@
 //! It opens with what a card says, the square included, and its pages bear contents and numbers. What stands in the
 //! square is signed; the pages are not, and their words claim no more than that.
 
+use std::io::Cursor;
+
+use image::imageops::FilterType;
 use serde::{Serialize, Serializer};
 use typst::comemo;
 use typst::foundations::{Array, Bytes, Dict, IntoValue, Value};
@@ -17,6 +20,13 @@ use crate::CardError;
 pub const REPORT_PHOTOS_MAX: usize = 600;
 /// The longest side of a photo on a report, in pixels.
 pub const REPORT_PHOTO_SIDE: u32 = 400;
+/// The longest side of a photo on which nothing can be read, in pixels.
+///
+/// A digit two pixels high cannot be told from another, seen on enlarged receipts. This is enough for print up to an
+/// eighth of the photo's long side; the largest on a receipt is taken to be below that (from memory: a printer of 203
+/// dots to the inch doubles its 24 dots to 6 mm, on paper 80 mm wide or 58 mm). A photo of nothing but the sum, from so
+/// near that its digits are larger than that, is not covered.
+pub const ILLEGIBLE_PHOTO_SIDE: u32 = 16;
 
 /// Everything that a report shows.
 #[derive(Debug, Clone, Serialize)]
@@ -163,7 +173,7 @@ impl Thumbnail {
     ///
     /// The size that it states is looked at before memory is taken.
     pub fn read(jpeg: Vec<u8>) -> Result<Thumbnail, CardError> {
-        let size = image::ImageReader::with_format(std::io::Cursor::new(&jpeg), image::ImageFormat::Jpeg)
+        let size = image::ImageReader::with_format(Cursor::new(&jpeg), image::ImageFormat::Jpeg)
             .into_dimensions()
             .map_err(|_| CardError::NoPicture)?;
         if size.0.max(size.1) > REPORT_PHOTO_SIDE || size.0.min(size.1) == 0 {
@@ -173,6 +183,26 @@ impl Thumbnail {
         // Typst remembers what it unpacked, so that this is not done twice.
         RasterImage::plain(jpeg.clone(), ExchangeFormat::Jpg).map_err(|_| CardError::NoPicture)?;
         Ok(Thumbnail { jpeg, size })
+    }
+
+    /// The same so small that it shows that there is a paper, and nothing of what it says: of at most
+    /// [`ILLEGIBLE_PHOTO_SIDE`] pixels a side. The others are not in the file, however far one zooms.
+    pub fn illegible(&self) -> Result<Thumbnail, CardError> {
+        let picture = image::load_from_memory_with_format(&self.jpeg, image::ImageFormat::Jpeg)
+            .map_err(|_| CardError::NoPicture)?
+            .into_rgb8();
+        let longest = picture.width().max(picture.height());
+        let scaled = |side: u32| (side * ILLEGIBLE_PHOTO_SIDE).div_ceil(longest.max(ILLEGIBLE_PHOTO_SIDE));
+        let (width, height) = (scaled(picture.width()), scaled(picture.height()));
+        let small = image::imageops::resize(&picture, width, height, FilterType::Triangle);
+        let mut jpeg = Cursor::new(Vec::new());
+        small.write_to(&mut jpeg, image::ImageFormat::Jpeg).map_err(|_| CardError::NoPicture)?;
+        Thumbnail::read(jpeg.into_inner())
+    }
+
+    /// Its width and height in pixels.
+    pub fn size(&self) -> (u32, u32) {
+        self.size
     }
 }
 

@@ -152,3 +152,28 @@ fn a_photo_that_cannot_be_unpacked_or_is_too_large_is_none() {
     }
     assert!(Thumbnail::read(jpeg(1, REPORT_PHOTO_SIDE)).is_ok());
 }
+
+/// Another pattern of strokes is no other picture: those of digits that are an eighth of the long side high come out as
+/// one grey, wherever they stand.
+#[test]
+fn a_photo_made_illegible_keeps_its_shape_and_none_of_its_strokes() {
+    for (size, small) in
+        [((320, 226), (16, 12)), ((226, 320), (12, 16)), ((400, 1), (16, 1)), ((9, 7), (9, 7))]
+    {
+        let photo = Thumbnail::read(jpeg(size.0, size.1)).unwrap();
+        assert_eq!(photo.illegible().unwrap().size(), small, "{size:?}");
+    }
+    let (one, other) = (strokes(0), strokes(1));
+    let far = one.pixels().zip(other.pixels()).map(|(one, other)| one.0[0].abs_diff(other.0[0])).max();
+    assert!(far < Some(16), "{far:?}");
+}
+
+/// Upright strokes of a photo made illegible. Of a digit 40 pixels high they are some five wide and as far apart.
+fn strokes(shift: u32) -> image::GrayImage {
+    let ink = |x: u32| if (x / 5 + shift).is_multiple_of(2) { 20 } else { 240 };
+    let mut bytes = Cursor::new(Vec::new());
+    let picture = image::RgbImage::from_fn(320, 240, |x, _| image::Rgb([ink(x); 3]));
+    picture.write_to(&mut bytes, image::ImageFormat::Jpeg).unwrap();
+    let photo = Thumbnail::read(bytes.into_inner()).unwrap().illegible().unwrap();
+    image::load_from_memory(&photo.jpeg).unwrap().into_luma8()
+}

@@ -273,3 +273,20 @@ fn what_the_owner_wrote_is_the_same_in_every_language() {
         assert!(texts.iter().any(|text| text.ends_with(" Zweimal")), "{lang:?}");
     }
 }
+
+/// Leaving prices out is what happens unasked, and a receipt says what was paid.
+#[test]
+fn without_prices_nothing_can_be_read_on_a_photo_and_the_report_says_so() {
+    let shelf = Shelf::full();
+    let small = "Photos of receipts are so small that no price can be read on them";
+    let longest = |report: &Report| {
+        let sides = report.photos.iter().map(|photo| photo.size().0.max(photo.size().1));
+        (sides.max(), texts(report).iter().any(|text| text.starts_with(small)))
+    };
+    let without = shelf.told(&ReportOptions::default());
+    assert_eq!(longest(&without), (Some(card::ILLEGIBLE_PHOTO_SIDE), true));
+    let with = shelf.told(&ReportOptions { prices: true, ..ReportOptions::default() });
+    assert_eq!(longest(&with), (Some(90), false));
+    let none = shelf.told(&ReportOptions { without_receipts: true, ..ReportOptions::default() });
+    assert_eq!(longest(&none), (None, false));
+}

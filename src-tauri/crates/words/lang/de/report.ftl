@@ -30,6 +30,7 @@ report-without-photos = { $why ->
     [private] Fotos von Belegen sind weggelassen, weil sie die weggelassenen Namen oder die Fahrgestellnummer zeigen würden.
    *[no] Fotos von Belegen sind weggelassen.
 }
+report-photos-small = Fotos von Belegen sind so klein, dass darauf kein Preis zu lesen ist, denn Preise sind weggelassen.
 # $most: a number
 report-photos-most = Fotos stehen bei den neuesten Einträgen, höchstens { $most }; das Buch enthält alle.
 # $most: a number; $count: how many older ones

@@ -30,6 +30,7 @@ report-without-photos = { $why ->
     [private] Photos of receipts are left out, because they would show the names or the number that are left out.
    *[no] Photos of receipts are left out.
 }
+report-photos-small = Photos of receipts are so small that no price can be read on them, since prices are left out.
 # $most: a number
 report-photos-most = Photos are shown with the newest visits, { $most } at most; the book has all of them.
 # $most: a number; $count: how many older ones

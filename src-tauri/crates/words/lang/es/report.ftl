@@ -30,6 +30,7 @@ report-without-photos = { $why ->
     [private] Las fotos de los justificantes se omiten, porque mostrarían los nombres o el número omitidos.
    *[no] Las fotos de los justificantes se omiten.
 }
+report-photos-small = Las fotos de los justificantes son tan pequeñas que no se lee en ellas ningún precio, porque los precios se omiten.
 # $most: a number
 report-photos-most = Las fotos acompañan a las intervenciones más recientes, { $most } como máximo; el libro las contiene todas.
 # $most: a number; $count: how many older ones

@@ -30,6 +30,7 @@ report-without-photos = { $why ->
     [private] Les photos de justificatifs sont omises, car elles montreraient les noms ou le numéro omis.
    *[no] Les photos de justificatifs sont omises.
 }
+report-photos-small = Les photos de justificatifs sont trop petites pour qu’un prix s’y lise, car les prix sont omis.
 # $most: a number
 report-photos-most = Les photos accompagnent les interventions les plus récentes, { $most } au plus ; le carnet les contient toutes.
 # $most: a number; $count: how many older ones

@@ -80,10 +80,12 @@ impl<'a> Visits<'a> {
         let struck = || words.say("report-struck-count", &[("count", self.struck.into())]);
         let why = if self.options.is_private() { "private" } else { "no" };
         let without = || words.say("report-without-photos", &[("why", why.into())]);
+        let small = || words.say("report-photos-small", &[]);
         let most = || words.say("report-photos-most", &[("most", REPORT_PHOTOS_MAX.into())]);
         let notes = [
             (self.struck > 0).then(struck),
             (self.papers_seen > 0 && !self.shows_photos()).then(without),
+            (!self.photos.is_empty() && !self.options.prices).then(small),
             self.too_many.then(most),
         ];
         (notes.into_iter().flatten().collect(), self.photos)
@@ -211,7 +213,9 @@ impl<'a> Visits<'a> {
             return Some(*place);
         }
         let jpeg = self.door.photo(&hash.to_string(), PhotoSize::Thumb).ok()?;
-        self.photos.push(Thumbnail::read(jpeg).ok()?);
+        let photo = Thumbnail::read(jpeg).ok()?;
+        // A receipt says what was paid, so that its photo would tell the prices that are left out.
+        self.photos.push(if self.options.prices { photo } else { photo.illegible().ok()? });
         let place = self.photos.len() - 1;
         self.places.insert(hash, place);
         Some(place)
