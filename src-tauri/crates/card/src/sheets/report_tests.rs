@@ -10,7 +10,7 @@ use crate::{
 
 /// A white JPEG.
 fn jpeg(width: u32, height: u32) -> Vec<u8> {
-    let mut bytes = std::io::Cursor::new(Vec::new());
+    let mut bytes = Cursor::new(Vec::new());
     let picture = image::RgbImage::from_pixel(width, height, image::Rgb([240, 240, 230]));
     picture.write_to(&mut bytes, image::ImageFormat::Jpeg).unwrap();
     bytes.into_inner()

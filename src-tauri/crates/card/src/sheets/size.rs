@@ -98,6 +98,18 @@ impl SheetSize {
         }
     }
 
+    /// How many of so many writers a card names, so that nothing is crammed; the rest is counted.
+    ///
+    /// A6 has three lines beside a square of its full size, one of them for the count where there are more.
+    pub const fn writers_named(self, writers: usize) -> usize {
+        match self {
+            SheetSize::Id1 => 0,
+            SheetSize::A6 if writers > 3 => 2,
+            SheetSize::A6 => 3,
+            SheetSize::A5 | SheetSize::A4 => 4,
+        }
+    }
+
     /// Whether the card lists the visits one by one.
     pub const fn lists_visits(self) -> bool {
         matches!(self, SheetSize::A5 | SheetSize::A4)

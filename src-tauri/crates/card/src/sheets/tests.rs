@@ -279,6 +279,53 @@ fn two_sided_cards_have_two_sides_however_long_the_names_are() {
     }
 }
 
+/// The largest square that a size holds, signed, with the longest words that stand beside it in any language.
+fn full(size: SheetSize) -> SheetModel {
+    let limit = size.square_limit();
+    let text = (0..).map(|length| "x".repeat(length * 8)).map_while(|text| Square::plain(&text, limit).ok());
+    let square = text.last().unwrap();
+    let key = "2eee 0df3 f3a3 6cba".to_owned();
+    let writer = WriterLine {
+        span: "2018-05-01 bis 2024-03-02".into(),
+        key: key.clone(),
+        handed_over: "übergeben am 2024-03-02".into(),
+    };
+    let mut model = model("Heron");
+    model.visits_note = "1000 Einträge; im QR-Code fehlen die 907 ältesten.".into();
+    model.record.receipts = "Zu 160 von 1000 Einträgen liegt ein Beleg im Buch.".into();
+    model.record.writers = vec![writer; size.writers_named(9)];
+    model.record.more_writers = "und 7 weitere Geräte".into();
+    model.words.writers = "Wer ins Buch geschrieben hat".into();
+    model.square = SheetSquare::Code {
+        square,
+        scan: "Mit dem Telefon scannen, um diese Historie zu lesen und ihre Signatur zu prüfen.".into(),
+        unchanged: format!(
+            "Besteht sie die Prüfung, so ist diese Historie unverändert, seit sie am 2026-11-28 mit dem Schlüssel \
+             {key} signiert wurde."
+        ),
+        proves_not:
+            "Eine Signatur beweist, dass danach nichts geändert wurde; sie beweist nicht, dass die Arbeiten \
+                     ausgeführt wurden."
+                .into(),
+        key,
+    };
+    model
+}
+
+/// The square leaves least room on A6, and what stands under it must not push it to another page or out of the card.
+#[test]
+fn the_back_of_a6_names_who_wrote_under_a_square_of_full_size() {
+    let model = full(SheetSize::A6);
+    let options = printed(SheetSize::A6, SheetPaper::Own);
+    let texts = texts(&model, &options);
+    let at = |text: &str| texts.iter().filter(|placed| placed.text.starts_with(text)).collect::<Vec<_>>();
+    let spans = at("2018-05-01 bis");
+    assert_eq!((spans.len(), at("übergeben am").len()), (2, 2));
+    let (scan, note) = (at("Mit dem Telefon")[0].base, at("1000 Einträge")[0].base);
+    assert!(spans.iter().all(|span| span.page == 1 && span.base > scan + 20.0 && span.base < note - 12.0));
+    assert!(texts.iter().all(|placed| placed.page < 2 && placed.base <= mm(148.0 - 8.0)));
+}
+
 /// ISO/IEC 7810 (ID-1), ISO 216 (A4, A5, A6) and ANSI/ASME Y14.1 (Letter), in micrometres.
 #[test]
 fn a_card_lies_in_the_middle_of_its_paper_so_that_front_and_back_meet() {

@@ -11,9 +11,6 @@ use super::numbers::reading;
 use super::sheet::item_name;
 use crate::WriterView;
 
-/// More than so many writers are counted and no longer named.
-const WRITERS_MOST: usize = 4;
-
 /// When an item was done last, and what is due of it.
 #[derive(Default)]
 struct Work<'a> {
@@ -104,10 +101,10 @@ pub(super) fn receipts(claims: &Claims, words: &Words) -> String {
     if of == 0 { String::new() } else { say() }
 }
 
-/// Who wrote in the book, and how many more than are named.
-pub(super) fn writers(writers: &[WriterView], words: &Words) -> (Vec<WriterLine>, String) {
-    let lines = writers.iter().take(WRITERS_MOST).map(|writer| writer_line(writer, words)).collect();
-    let more = writers.len().saturating_sub(WRITERS_MOST);
+/// Who wrote in the book, and how many more than the `named` ones.
+pub(super) fn writers(writers: &[WriterView], named: usize, words: &Words) -> (Vec<WriterLine>, String) {
+    let lines = writers.iter().take(named).map(|writer| writer_line(writer, words)).collect();
+    let more = writers.len().saturating_sub(named);
     let say = || words.say("card-more-writers", &[("count", more.into())]);
     (lines, if more > 0 { say() } else { String::new() })
 }

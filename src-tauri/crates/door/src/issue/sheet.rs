@@ -65,7 +65,8 @@ impl Sheet<'_> {
         let items: Vec<&[ItemRef]> = self.car.visits.iter().map(|visit| &*visit.content.items).collect();
         let work =
             Record { claims, items: &items, due: self.due, catalogue: self.catalogue, words: self.words };
-        let (writers, more_writers) = record::writers(self.writers, self.words);
+        let (writers, more_writers) =
+            record::writers(self.writers, self.print.size.writers_named(self.writers.len()), self.words);
         RecordLines {
             plot: plot::plot(claims, self.words),
             groups: work.groups(self.print.size.work_lines()),
