@@ -36,7 +36,8 @@ pub struct Spend {
 /// distance an interval is as long as the car takes for it. Where other work does an item along with it, the item has
 /// no time of its own, and its next one is counted from there: nobody tests the brake fluid that was renewed last week.
 /// An item without a record has no due day and is not planned, unless the owner pinned it: whether it was done is to be
-/// found out first. A round of the car is no visit. `price` gives by what an item is planned ([`Price::firm`]), in minor
+/// found out first. A round of the car is no visit, and what was found on one asks for one and not for all the rounds
+/// after it. `price` gives by what an item is planned ([`Price::firm`]), in minor
 /// units of one currency.
 pub fn jobs(facts: &Facts<'_>, lines: &[DueLine], price: impl Fn(&ItemRef) -> Option<i64>) -> Vec<Job> {
     let end = facts.today.plus(HalfMonths::months(HORIZON_MONTHS));
@@ -48,7 +49,9 @@ pub fn jobs(facts: &Facts<'_>, lines: &[DueLine], price: impl Fn(&ItemRef) -> Op
         let next = next_job(facts, line, facts.pin(line), &price);
         let life = life(facts, line);
         let along = along.get(&line.item).map(Vec::as_slice).unwrap_or_default();
-        let turns = own_turns(facts, line, first, along, end).into_iter();
+        let most = if facts.is_round(&line.item) { 1 } else { MOST_TURNS };
+        let turns =
+            own_turns(facts, line, first, along, end).into_iter().take_while(|&(turn, _)| turn < most);
         jobs.extend(turns.map(|(turn, due)| match turn {
             0 => next.clone(),
             _ => Job { turn, due, life, pinned: None, ..next.clone() },
@@ -181,7 +184,8 @@ pub fn spend(facts: &Facts<'_>, lines: &[DueLine], price: impl Fn(&ItemRef) -> O
         let within = |&(turn, due): &(usize, Day)| due < end || (due == end && turn == 0);
         let times = |first: Day| turns(facts, line, first).enumerate().take_while(within).count();
         let Some(price) = price(&line.item).filter(|price| !(line.round && price.estimated)) else {
-            spend.unpriced += if line.round { 0 } else { times(likely) };
+            let most = if facts.is_round(&line.item) { 1 } else { usize::MAX };
+            spend.unpriced += if line.round { 0 } else { times(likely).min(most) };
             continue;
         };
         let costs = |price: i64, times: usize| price.saturating_mul(i64::try_from(times).unwrap_or(i64::MAX));
@@ -289,6 +293,11 @@ impl<'a> Facts<'a> {
     fn does_along(&self, item: &ItemRef) -> impl Iterator<Item = ItemRef> + use<'a> {
         let row = self.plan.item(item).and_then(|planned| planned.row);
         row.into_iter().flat_map(|row| row.resets.iter().map(|&number| ItemRef::Catalogue(number)))
+    }
+
+    /// Whether an item belongs to a round of the car by itself, whatever was found on one.
+    fn is_round(&self, item: &ItemRef) -> bool {
+        self.plan.item(item).and_then(|planned| planned.row).is_some_and(Item::is_round)
     }
 
     /// When an item is next done: on the day that the owner chose, or on the day on which it is likely due.

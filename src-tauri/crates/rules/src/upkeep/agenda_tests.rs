@@ -99,6 +99,38 @@ fn a_round_of_the_car_is_no_visit_and_neither_is_what_lies_beyond_the_horizon() 
     assert!(jobs.iter().all(|job| job.item == item(1)));
 }
 
+/// A tyre that loses air asks for a look now, and not for a visit in each of the next 24 months.
+#[test]
+fn what_was_found_on_a_round_of_the_car_asks_for_one_visit() {
+    let catalogue =
+        Catalogue::parse(&TABLE.replace("minutes = 5\n", "minutes = 5\ndue_when = [\"leaking\"]\n")).unwrap();
+    let vehicle = new_car("2020-01-01");
+    let track = Track::new(&vehicle, &[], &[]);
+    let today = day("2021-12-21");
+    let leaking = Found {
+        item: item(3),
+        day: today.plus_days(-1),
+        travelled: None,
+        finding: Finding::Leaking,
+        value: None,
+    };
+    let facts = Facts {
+        vehicle: &vehicle,
+        plan: &Plan::new(&catalogue, &vehicle, &[]),
+        done: &[],
+        found: &[leaking],
+        track: &track,
+        pace: &Pace::new(&vehicle, &track),
+        today,
+    };
+    let lines = due(&facts);
+    let planned = jobs(&facts, &lines, |_| None);
+    let turns: Vec<_> = planned.iter().filter(|job| job.item == item(3)).map(|job| job.turn).collect();
+    assert_eq!(turns, [0]);
+    let pressure: Vec<DueLine> = lines.into_iter().filter(|line| line.item == item(3)).collect();
+    assert_eq!(spend(&facts, &pressure, |_| None).unpriced, 1);
+}
+
 #[test]
 fn a_pin_holds_for_the_next_turn_until_it_is_done_or_past() {
     let pins = |change: PlanChange| -> Vec<_> {
