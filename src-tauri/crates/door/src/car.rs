@@ -116,7 +116,9 @@ impl Door {
 
     fn load(&self, book: BookId) -> Result<Car, Refusal> {
         let content = self.shelf.vehicle(book)?;
-        let vehicle = content.facts();
+        let begun = self.shelf.lines_of(book, ContentKind::Vehicle)?;
+        let kept_since = begun.first().map(|line| day_of(line.written));
+        let vehicle = Vehicle { kept_since, ..content.facts() };
         let readings = self.shelf.readings(book)?;
         let instruments = self.instruments(book)?;
         let facts: Vec<Reading> = readings.iter().map(|row| row.reading).collect();

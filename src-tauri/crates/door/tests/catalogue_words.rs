@@ -89,6 +89,7 @@ fn car(engine: EngineKind) -> Vehicle {
         engine,
         first_use: None,
         known_from_new: false,
+        kept_since: None,
         unit: DistanceUnit::Kilometre,
         equipment: Equipment::default(),
         conditions: Conditions::default(),

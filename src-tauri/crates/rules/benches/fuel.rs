@@ -45,6 +45,7 @@ fn vehicle(start: Day) -> Vehicle {
         engine: EngineKind::Petrol,
         first_use: Some(start),
         known_from_new: false,
+        kept_since: None,
         unit: DistanceUnit::Kilometre,
         equipment: Equipment::default(),
         conditions: Conditions::default(),

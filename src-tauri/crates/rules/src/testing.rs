@@ -29,6 +29,7 @@ pub fn car() -> Vehicle {
         engine: EngineKind::Petrol,
         first_use: None,
         known_from_new: false,
+        kept_since: None,
         unit: DistanceUnit::Kilometre,
         equipment: Equipment::default(),
         conditions: Conditions::default(),

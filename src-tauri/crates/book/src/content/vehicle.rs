@@ -35,12 +35,13 @@ pub struct VehicleContent {
 }
 
 impl VehicleContent {
-    /// What the rules need to know of it.
+    /// What the rules need to know of it, but for the day on which its book was begun.
     pub fn facts(&self) -> rules::vehicle::Vehicle {
         rules::vehicle::Vehicle {
             engine: self.engine,
             first_use: self.first_use,
             known_from_new: self.from_new,
+            kept_since: None,
             unit: self.unit,
             equipment: self.equipment,
             conditions: self.conditions,

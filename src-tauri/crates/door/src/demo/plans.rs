@@ -35,6 +35,7 @@ pub(super) fn barge(begins: Day) -> Vec<Settled> {
     let mut plan = vec![
         (early, ItemForm::Catalogue(1), handbook("9000", "12")),
         (early, ItemForm::Catalogue(15), handbook("", "6")),
+        (early, ItemForm::Catalogue(44), handbook("150000", "")),
         (early, ItemForm::Own(TOW_BALL.to_owned()), handbook("", "6")),
     ];
     plan.extend(papers(early));

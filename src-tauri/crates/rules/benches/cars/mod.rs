@@ -17,6 +17,7 @@ pub fn diesel(start: Day) -> Vehicle {
         engine: EngineKind::Diesel,
         first_use: Some(start),
         known_from_new: true,
+        kept_since: None,
         unit: DistanceUnit::Kilometre,
         equipment: Equipment::default(),
         conditions: Conditions { towing: true, ..Conditions::default() },

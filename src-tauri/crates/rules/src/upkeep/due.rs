@@ -8,8 +8,8 @@ use super::last::{Last, LastDone};
 use super::seen::{Bounds, Effect, Seen, calling, see};
 use super::state::{Limit, State};
 use super::{
-    Authority, Found, Interval, Item, ItemRef, Plan, PlannedItem, Schedule, Stakes, Standing, Tightener,
-    Timing,
+    Authority, Found, Interval, Item, ItemRef, Plan, PlannedItem, PrintedDistance, Schedule, Stakes,
+    Standing, Tightener, Timing,
 };
 use crate::running::{DaySpan, Pace, Point, Track, Travelled};
 use crate::vehicle::Vehicle;
@@ -115,7 +115,7 @@ pub enum CountedFrom {
         /// How far the car had gone: as read that day, or worked out from the readings around it.
         travelled: Option<Travelled>,
     },
-    /// The first use of a car that the book knows from new, or of one that is too young for what was in it then to be due.
+    /// The first use of a car that the book knows from new, or of a part that can be as old as the car: it was not due yet when the book was begun.
     FirstUse(Day),
     /// The last time that another item was done, which calls for this one.
     Other {
@@ -235,16 +235,23 @@ fn why_every(
     plain(planned, interval, phase, counted_from)
 }
 
-/// The first use of a car whose first years nobody recorded, as long as not even what was in it from new can be due.
+/// The first use of a car whose first years nobody recorded, for what was not due yet when its book was begun, had nothing
+/// been done since it was new: what was done later stands in the book. Of what has been due for a year it is likelier that
+/// nobody wrote it down than that nobody did it (an assumption of this program).
 fn not_yet(facts: &Facts<'_>, schedule: Schedule) -> CountedFrom {
     let first = schedule.first.unwrap_or(schedule.every);
-    let lies_ahead = |new: &Day| {
-        first.time().is_none_or(|time| new.plus(time) > facts.today)
-            && first
-                .distance()
-                .is_none_or(|printed| facts.is_far_from(Travelled::NONE.plus(printed.distance())))
+    let a_year_ago = facts.today.plus_days(-DAYS_A_YEAR);
+    let begun = facts.vehicle.kept_since.map_or(facts.today, |day| day.min(facts.today)).max(a_year_ago);
+    let first_read =
+        || facts.track.points().iter().find(|point| point.day >= begun).map(|point| point.travelled);
+    let went = facts.went(begun).or_else(first_read);
+    let lay_ahead = |new: &Day| {
+        let by_distance = |printed: PrintedDistance| {
+            went.is_some_and(|went| went < Travelled::NONE.plus(printed.distance()))
+        };
+        first.time().is_none_or(|time| new.plus(time) > begun) && first.distance().is_none_or(by_distance)
     };
-    facts.vehicle.first_use.filter(lies_ahead).map_or(CountedFrom::Nothing, CountedFrom::FirstUse)
+    facts.vehicle.first_use.filter(lay_ahead).map_or(CountedFrom::Nothing, CountedFrom::FirstUse)
 }
 
 /// What another item calls for, until it is done on that day or later.
@@ -318,18 +325,6 @@ impl Facts<'_> {
             self.pace.doubtful().is_none() || self.pace.last().is_some_and(|last| last.travelled >= at);
         let went = self.track.reached(at).filter(|_| believed);
         went.map(DaySpan::exact).or_else(|| self.pace.reaches(at))
-    }
-}
-
-impl Facts<'_> {
-    /// Whether the car cannot have gone this far yet: by its pace, or by a reading of the last year where its pace is not
-    /// known.
-    fn is_far_from(&self, at: Travelled) -> bool {
-        let by_reading = |last: &Point| last.travelled < at && self.today.days_since(last.day) <= DAYS_A_YEAR;
-        match self.reached(at) {
-            Some(day) => day.early > self.today,
-            None => self.pace.last().as_ref().is_some_and(by_reading),
-        }
     }
 }
 

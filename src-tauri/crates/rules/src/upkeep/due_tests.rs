@@ -233,24 +233,32 @@ fn what_was_never_done_has_no_record_and_no_date() {
     }
 }
 
-/// Coolant at 6 years or 168 000 km from new: nobody knows what was done before this owner had the car, but until then
-/// it cannot be due.
+/// Coolant at 6 years or 168 000 km from new: nobody knows what was done before this owner had the car, but before then it
+/// cannot have been due, and had it been done since he has it, it would stand in the book.
 #[test]
-fn what_was_never_recorded_cannot_be_due_on_a_car_that_is_too_young_for_it() {
-    let used = Vehicle { first_use: Some(day("2020-01-01")), ..plain_car() };
-    let line = |shown, today| {
-        ford(used.clone()).read("2023-06-01", 30_000).read("2023-12-31", shown).line(COOLANT, today)
+fn what_was_not_due_when_the_book_was_begun_counts_from_first_use() {
+    let used = |kept_since: Option<&str>| Vehicle {
+        first_use: Some(day("2020-01-01")),
+        kept_since: kept_since.map(day),
+        ..plain_car()
     };
-    let young = line(35_000, "2024-01-01");
+    let line = |kept_since, shown, today| {
+        ford(used(kept_since)).read("2023-06-01", 30_000).read("2023-12-31", shown).line(COOLANT, today)
+    };
+    let young = line(Some("2023-06-01"), 35_000, "2024-01-01");
     assert_eq!((young.state, on(&young)), (State::Ahead, Some(day("2026-01-01"))));
-    assert_eq!(line(35_000, "2025-12-31").state, State::Soon);
-    assert_eq!(line(35_000, "2026-01-01").state, State::NoRecord);
-    assert_eq!(line(169_000, "2024-01-01").state, State::NoRecord);
-    assert_eq!(
-        ford(used).line(COOLANT, "2024-01-01").state,
-        State::NoRecord,
-        "nobody knows how far it has gone"
-    );
+    let state = |kept_since, shown, today| line(kept_since, shown, today).state;
+    assert_eq!(state(Some("2023-06-01"), 35_000, "2026-01-01"), State::Due);
+    assert_eq!(state(Some("2023-06-01"), 35_000, "2026-03-01"), State::Overdue);
+    assert_eq!(state(Some("2023-06-01"), 35_000, "2027-01-01"), State::NoRecord, "due for a year");
+    assert_eq!(state(Some("2026-01-01"), 35_000, "2026-03-01"), State::NoRecord);
+    assert_eq!(state(Some("2023-12-31"), 169_000, "2024-01-01"), State::NoRecord);
+    assert_eq!(state(None, 35_000, "2025-12-31"), State::Soon);
+    assert_eq!(state(None, 35_000, "2026-01-01"), State::NoRecord);
+    let without_reading = ford(used(Some("2023-06-01"))).line(COOLANT, "2024-01-01");
+    assert_eq!(without_reading.state, State::NoRecord, "nobody knows how far it has gone");
+    let once = ford(used(Some("2023-05-01"))).read("2023-06-01", 35_000);
+    assert_eq!(once.line(COOLANT, "2025-11-01").state, State::Ahead, "one reading is enough");
 }
 
 #[test]

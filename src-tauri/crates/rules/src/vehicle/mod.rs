@@ -23,6 +23,8 @@ pub struct Vehicle {
     ///
     /// Only then are intervals of things never done counted from new.
     pub known_from_new: bool,
+    /// The day on which its book was begun; `None` counts as today. What was done later stands in it.
+    pub kept_since: Option<Day>,
     /// The unit in which its instrument counts.
     pub unit: DistanceUnit,
     /// What it has and what it lacks.
