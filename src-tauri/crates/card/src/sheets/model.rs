@@ -113,6 +113,8 @@ pub enum SheetSquare {
         unchanged: String,
         /// One sentence: that a signature does not prove that the work was done.
         proves_not: String,
+        /// The same behind `unchanged`, as short as it can be said.
+        proves_not_short: String,
         /// The key's fingerprint.
         key: String,
     },

@@ -11,6 +11,8 @@ pub struct RecordLines {
     pub groups: Vec<WorkGroup>,
     /// One sentence: how many visits have a receipt in the book; empty where there is no visit.
     pub receipts: String,
+    /// One sentence: how many owners the book has had, and since when the last.
+    pub owners: String,
     /// Who wrote in the book, the first first.
     pub writers: Vec<WriterLine>,
     /// One sentence: how many more wrote; empty where all are named.

@@ -60,6 +60,7 @@ fn record(name: &str) -> RecordLines {
         }),
         groups: vec![WorkGroup { name: name.into(), lines: vec![done, never], more: name.into() }],
         receipts: name.into(),
+        owners: name.into(),
         writers: vec![WriterLine {
             span: name.into(),
             key: "21fe 31df a154 a261".into(),
@@ -303,6 +304,7 @@ fn full(size: SheetSize) -> SheetModel {
             "Besteht sie die Prüfung, so ist diese Historie unverändert, seit sie am 2026-11-28 mit dem Schlüssel \
              {key} signiert wurde."
         ),
+        proves_not_short: "Das beweist nicht, dass die Arbeiten ausgeführt wurden.".into(),
         proves_not:
             "Eine Signatur beweist, dass danach nichts geändert wurde; sie beweist nicht, dass die Arbeiten \
                      ausgeführt wurden."
@@ -324,6 +326,29 @@ fn the_back_of_a6_names_who_wrote_under_a_square_of_full_size() {
     let (scan, note) = (at("Mit dem Telefon")[0].base, at("1000 Einträge")[0].base);
     assert!(spans.iter().all(|span| span.page == 1 && span.base > scan + 20.0 && span.base < note - 12.0));
     assert!(texts.iter().all(|placed| placed.page < 2 && placed.base <= mm(148.0 - 8.0)));
+}
+
+#[test]
+fn the_smallest_card_says_what_is_due_who_had_it_and_what_it_does_not_prove() {
+    for (name, least) in [("Heron", 2), ("Großmutters Kombi mit der Anhängerkupplung und Dachgepäckbox", 0)]
+    {
+        let mut model = full(SheetSize::Id1);
+        model.car.name = name.into();
+        model.car.description = Some(name.into());
+        model.car.vin = Some("1M8GDM9AXKP042788".into());
+        let next = |item: &str| NextLine { item: item.into(), when: "2027-10-29 oder 141 570 mi".into() };
+        model.next = ["Innenraumfilter", "Luftfilter", "Motoröl"].map(next).to_vec();
+        model.record.owners = "Dieses Buch hatte 3 Besitzer, den letzten seit 2026-11-28.".into();
+        let texts = texts(&model, &printed(SheetSize::Id1, SheetPaper::Own));
+        let has = |text: &str| texts.iter().filter(|placed| placed.text.contains(text)).count();
+        assert!(has("141 570 mi") >= least, "{name}");
+        assert_eq!((has("Zu 160 von 1000"), has("Das beweist nicht")), (1, 1), "{name}");
+        assert!(texts.iter().all(|placed| placed.page < 2 && placed.base <= mm(53.98 - 3.0)), "{name}");
+        // What stands beside the square does not run into what stands above it.
+        let at =
+            |text: &str| texts.iter().find(|placed| placed.text.contains(text)).map(|placed| placed.base);
+        assert!(at("Signatur zu prüfen").unwrap() + 8.0 < at("1000 Einträge").unwrap(), "{name}");
+    }
 }
 
 /// ISO/IEC 7810 (ID-1), ISO 216 (A4, A5, A6) and ANSI/ASME Y14.1 (Letter), in micrometres.

@@ -174,6 +174,7 @@ pub fn sized(visits: usize, size: SheetSize) -> SheetModel {
         unchanged: format!("This card is unchanged since it was signed on {} with the key {key}.", claims.issued),
         proves_not: "A signature does not prove that the work was done; the receipts in the book do, as far as they go."
             .into(),
+        proves_not_short: "This does not prove that the work was done.".into(),
         key,
     };
     sheet_with(&claims, square)
@@ -242,6 +243,7 @@ fn record(claims: &Claims) -> RecordLines {
         plot: plot(claims),
         groups: if visits == 0 { Vec::new() } else { groups },
         receipts: "34 of 60 visits have a receipt in the book.".into(),
+        owners: "This book has had 2 owners, the last since 2026-06-01.".into(),
         writers: vec![writer; 2],
         more_writers: String::new(),
     }

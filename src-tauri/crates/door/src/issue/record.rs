@@ -101,6 +101,13 @@ pub(super) fn receipts(claims: &Claims, words: &Words) -> String {
     if of == 0 { String::new() } else { say() }
 }
 
+/// How many owners the book has had, in words: it changes hands with each handover that stands.
+pub(super) fn owners(writers: &[WriterView], words: &Words) -> String {
+    let handed: Vec<&String> = writers.iter().flat_map(|writer| &writer.handed_over).collect();
+    let since = handed.iter().max().map(|day| day.as_str()).unwrap_or_default();
+    words.say("card-owners", &[("count", (handed.len() + 1).into()), ("since", since.into())])
+}
+
 /// Who wrote in the book, and how many more than the `named` ones.
 pub(super) fn writers(writers: &[WriterView], named: usize, words: &Words) -> (Vec<WriterLine>, String) {
     let lines = writers.iter().take(named).map(|writer| writer_line(writer, words)).collect();

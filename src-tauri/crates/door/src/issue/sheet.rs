@@ -71,6 +71,7 @@ impl Sheet<'_> {
             plot: plot::plot(claims, self.words),
             groups: work.groups(self.print.size.work_lines()),
             receipts: record::receipts(claims, self.words),
+            owners: record::owners(self.writers, self.words),
             writers,
             more_writers,
         }
@@ -156,6 +157,7 @@ impl Sheet<'_> {
                     &[("day", issued.to_string().into()), ("key", fingerprint.to_owned().into())],
                 ),
                 proves_not: self.say("card-proves-not"),
+                proves_not_short: self.say("card-proves-not-short"),
                 key: fingerprint.to_owned(),
             },
             Content::Plain(fitted) => SheetSquare::Plain {

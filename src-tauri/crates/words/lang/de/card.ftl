@@ -97,6 +97,11 @@ card-plot-instruments = { $count ->
 card-span = { $from } bis { $to }
 # $day: a day
 card-handed-over = übergeben am { $day }
+# $count: owners one after the other; $since: the day of the last handover
+card-owners = { $count ->
+    [one] Dieses Buch hatte bisher einen Besitzer.
+   *[other] Dieses Buch hatte { $count } Besitzer, den letzten seit { $since }.
+}
 # $count: how many more devices wrote in the book
 card-more-writers = { $count ->
     [one] und ein weiteres Gerät
@@ -126,4 +131,6 @@ card-scan-plain = Mit dem Telefon scannen, um eine Zusammenfassung dieser Karte 
 # $day: the day of signing; $key: the fingerprint of the key
 card-unchanged = Besteht sie die Prüfung, so ist diese Historie unverändert, seit sie am { $day } mit dem Schlüssel { $key } signiert wurde.
 card-proves-not = Eine Signatur beweist, dass danach nichts geändert wurde; sie beweist nicht, dass die Arbeiten ausgeführt wurden.
+# Behind card-unchanged, where there is little room.
+card-proves-not-short = Das beweist nicht, dass die Arbeiten ausgeführt wurden.
 card-unsigned = Dieser QR-Code enthält einfachen Text ohne Signatur, weil keine Adresse eingestellt ist, unter der sich eine gescannte Karte öffnet.

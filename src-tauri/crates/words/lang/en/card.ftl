@@ -94,6 +94,11 @@ card-plot-instruments = { $count ->
 card-span = { $from } to { $to }
 # $day: a day
 card-handed-over = handed over on { $day }
+# $count: owners one after the other; $since: the day of the last handover
+card-owners = { $count ->
+    [one] This book has had one owner so far.
+   *[other] This book has had { $count } owners, the last since { $since }.
+}
 # $count: how many more devices wrote in the book
 card-more-writers = and { $count } more
 
@@ -120,4 +125,6 @@ card-scan-plain = Scan the square with a phone to see a summary of this card.
 # $day: the day of signing; $key: the fingerprint of the key
 card-unchanged = If it verifies, this history is unchanged since it was signed on { $day } with the key { $key }.
 card-proves-not = A signature proves that nothing was changed afterwards; it does not prove that the work was done.
+# Behind card-unchanged, where there is little room.
+card-proves-not-short = This does not prove that the work was done.
 card-unsigned = This square holds plain text and no signature, because no address is set on which a scanned card opens.

@@ -98,6 +98,11 @@ card-plot-instruments = { $count ->
 card-span = { $from } a { $to }
 # $day: a day
 card-handed-over = traspasado el { $day }
+# $count: owners one after the other; $since: the day of the last handover
+card-owners = { $count ->
+    [one] Este libro ha tenido un solo dueño.
+   *[other] Este libro ha tenido { $count } dueños, el último desde el { $since }.
+}
 # $count: how many more devices wrote in the book
 card-more-writers = { $count ->
     [one] y otro dispositivo
@@ -127,4 +132,6 @@ card-scan-plain = Escanee el código QR con un teléfono para ver un resumen de 
 # $day: the day of signing; $key: the fingerprint of the key
 card-unchanged = Si la comprobación sale bien, este historial no ha cambiado desde que se firmó el { $day } con la clave { $key }.
 card-proves-not = Una firma demuestra que nada se cambió después; no demuestra que los trabajos se hicieran.
+# Behind card-unchanged, where there is little room.
+card-proves-not-short = Esto no demuestra que los trabajos se hicieran.
 card-unsigned = Este código QR contiene texto sin firma, porque no hay ajustada ninguna dirección en la que se abra una tarjeta escaneada.

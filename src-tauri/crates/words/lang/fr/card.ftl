@@ -98,6 +98,11 @@ card-plot-instruments = { $count ->
 card-span = { $from } – { $to }
 # $day: a day
 card-handed-over = transmis le { $day }
+# $count: owners one after the other; $since: the day of the last handover
+card-owners = { $count ->
+    [one] Ce carnet n’a eu qu’un propriétaire.
+   *[other] Ce carnet a eu { $count } propriétaires, le dernier depuis le { $since }.
+}
 # $count: how many more devices wrote in the book
 card-more-writers = { $count ->
     [one] et un autre appareil
@@ -127,4 +132,6 @@ card-scan-plain = Scannez le code QR avec un téléphone pour voir un résumé d
 # $day: the day of signing; $key: the fingerprint of the key
 card-unchanged = Si la vérification réussit, cet historique est inchangé depuis sa signature le { $day } avec la clé { $key }.
 card-proves-not = Une signature prouve que rien n’a été modifié ensuite ; elle ne prouve pas que les travaux ont été faits.
+# Behind card-unchanged, where there is little room.
+card-proves-not-short = Cela ne prouve pas que les travaux ont été faits.
 card-unsigned = Ce code QR contient du texte simple sans signature, car aucune adresse n’est réglée pour ouvrir une carte scannée.
