@@ -242,9 +242,11 @@ fn not_yet(facts: &Facts<'_>, schedule: Schedule) -> CountedFrom {
     let first = schedule.first.unwrap_or(schedule.every);
     let a_year_ago = facts.today.plus_days(-DAYS_A_YEAR);
     let begun = facts.vehicle.kept_since.map_or(facts.today, |day| day.min(facts.today)).max(a_year_ago);
-    let first_read =
-        || facts.track.points().iter().find(|point| point.day >= begun).map(|point| point.travelled);
-    let went = facts.went(begun).or_else(first_read);
+    // Where its pace is not known, the reading nearest to that day tells what there is to know.
+    let points = facts.track.points();
+    let read =
+        || points.iter().find(|point| point.day >= begun).or(points.last()).map(|point| point.travelled);
+    let went = facts.went(begun).or_else(read);
     let lay_ahead = |new: &Day| {
         let by_distance = |printed: PrintedDistance| {
             went.is_some_and(|went| went < Travelled::NONE.plus(printed.distance()))
