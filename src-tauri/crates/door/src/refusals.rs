@@ -33,6 +33,7 @@ pub const REFUSALS: &[(&str, &[&str])] = &[
     ("currency", &["text"]),
     ("currency-missing", &[]),
     ("name-length", &["most"]),
+    ("name-control", &[]),
     ("text-too-long", &["most"]),
     ("engine", &["text"]),
     ("unit", &["text"]),

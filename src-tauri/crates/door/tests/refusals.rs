@@ -229,6 +229,9 @@ fn vehicles() {
     let text = str::to_owned;
     let cases = [
         ("name-length", VehicleForm { name: text(" "), ..car() }),
+        ("name-length", VehicleForm { name: "x".repeat(61), ..car() }),
+        ("name-control", VehicleForm { name: text("The\u{7}Barge"), ..car() }),
+        ("name-control", VehicleForm { name: text("The\nBarge"), ..car() }),
         ("text-too-long", VehicleForm { make_model: "x".repeat(61), ..car() }),
         ("engine", VehicleForm { engine: text("steam"), ..car() }),
         ("unit", VehicleForm { unit: text("league"), ..car() }),

@@ -56,6 +56,9 @@ fn line(text: &str, field: &str) -> Result<String, Refusal> {
 
 /// A text of one line that says something.
 fn name(text: &str, field: &str) -> Result<String, Refusal> {
+    if text.trim().contains(char::is_control) {
+        return Err(Refusal::new("name-control").at(field));
+    }
     let refusal = || Refusal::new("name-length").with("most", LONGEST_NAME).at(field);
     line(text, field).ok().filter(|text| !text.is_empty()).ok_or_else(refusal)
 }

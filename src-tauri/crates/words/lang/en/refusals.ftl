@@ -50,6 +50,7 @@ refusal-currency-missing = The amount has no currency; name it by its three lett
 
 # $most: how many characters it may have
 refusal-name-length = The name is empty or too long; write 1 to { $most } characters on one line.
+refusal-name-control = The name holds a tab, a line break or another sign that can not be seen; write it on one line, without it.
 refusal-text-too-long = The text has more than { $most } characters; shorten it.
 refusal-engine = ‘{ $text }’ is no kind of engine; choose one from the list.
 refusal-unit = ‘{ $text }’ is no unit of an instrument; it is km or mi.
