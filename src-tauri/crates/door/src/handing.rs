@@ -142,6 +142,7 @@ impl Door {
     /// The same for a file that a browser saves: answers the file, to be read from its beginning.
     pub fn hand_over_nameless(&mut self, packed: Packed) -> Result<(PackedView, Option<File>), Refusal> {
         let Packed { handover, file, view } = packed;
+        let marked = handover.is_some();
         if let Some(handover) = handover {
             let written = self.shelf.merge(&[handover]);
             written.map_err(|error| match error {
@@ -151,11 +152,29 @@ impl Door {
         }
         match file {
             Output::Named(target) => {
-                let path = target.finish()?.display().to_string();
+                let finished = target.finish().map_err(|error| name_refused(error.into(), marked));
+                let path = finished?.display().to_string();
                 Ok((PackedView { path, ..view }, None))
             }
             Output::Nameless(file) => Ok((view, Some(file))),
         }
+    }
+}
+
+/// The file gets its name last, since one without its line in the book would let two owners write on: so that when it
+/// can not have it, the book is handed over already, and its owner has to know that the file can be written again.
+fn name_refused(refusal: Refusal, marked: bool) -> Refusal {
+    let reason = refusal.values.get("reason").cloned();
+    match refusal.code.as_str() {
+        "file-exists" | "file" if marked => {
+            let path = refusal.values.get("path").cloned().unwrap_or_default();
+            let why = if reason.is_some() { "refused" } else { "taken" };
+            Refusal::new("handover-no-name")
+                .with("path", path)
+                .with("why", why)
+                .with("reason", reason.unwrap_or_default())
+        }
+        _ => refusal,
     }
 }
 

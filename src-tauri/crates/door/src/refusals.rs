@@ -117,6 +117,7 @@ pub const REFUSALS: &[(&str, &[&str])] = &[
     ("handed-over", &["day"]),
     ("others-handover", &[]),
     ("written-meanwhile", &[]),
+    ("handover-no-name", &["path", "why", "reason"]),
     ("handover-other-file", &[]),
     ("handover-cut-short", &[]),
     ("handover-damaged", &["reason"]),

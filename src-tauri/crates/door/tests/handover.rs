@@ -295,6 +295,25 @@ fn a_handover_that_is_refused_leaves_the_book_as_it_was() {
     assert!(first.handover(&book).handed_over.is_none() && !first.path("y").exists());
 }
 
+/// The mark stands in the book before the file has its name: were it the other way round, a file could go out while its
+/// giver writes on.
+#[test]
+fn a_file_that_can_not_have_its_name_can_be_written_again() {
+    let (mut first, book, _) = first_owner();
+    let packed = first.door.pack_up(&book, &HandoverForm::default()).unwrap();
+    let packed = packed.save(&first.path("y"), "").unwrap();
+    fs::write(first.path("y"), b"mine").unwrap();
+    let refused = first.door.hand_over(packed).unwrap_err();
+    assert_eq!((refused.code.as_str(), refused.values["why"].as_str()), ("handover-no-name", "taken"));
+    assert!(first.handover(&book).handed_over.is_some());
+    assert_eq!(fs::read(first.path("y")).unwrap(), b"mine");
+    first.hand_over(&book, "z", &HandoverForm::default()).unwrap();
+    let received = owner("2018-06-01").receive(&first.path("z")).unwrap();
+    assert!(received.missing.is_empty());
+    // Nothing was handed over by this, so that there is nothing more to say.
+    assert_eq!(first.hand_over(&book, "y", &HandoverForm::default()).unwrap_err().code, "file-exists");
+}
+
 #[test]
 fn the_file_can_be_written_again_and_says_the_same() {
     let (mut first, book, _) = first_owner();

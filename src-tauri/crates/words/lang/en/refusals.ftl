@@ -173,6 +173,11 @@ refusal-left-out = The handover of { $day } names entry { $number } of the key {
 
 refusal-handed-over = This book was handed over on { $day } and is read-only here; take the handover back to write in it again.
 refusal-others-handover = Another device handed the book over, and only that one can take it back.
+# $why: taken: something stands there; refused: the system says $reason
+refusal-handover-no-name = The book is handed over and read-only here, but its file could not be named ‘{ $path }’ ({ $why ->
+    [taken] something else has that name by now
+   *[refused] { $reason }
+}); hand it over again under another name, and the same file is written.
 refusal-written-meanwhile = Something was written in the book while its file was being made, so it was not handed over; hand it over again.
 refusal-handover-other-file = The file is no book that was handed over; ask for the file that the last owner’s program wrote.
 refusal-handover-cut-short = The file ends before the book does, so nothing was taken in; copy it once more from where it came.
