@@ -26,3 +26,21 @@ fn a_file_that_is_not_there_is_told_from_a_code_that_is_not_whole() {
     let (_, said) = refused(&["card-read", "Thistle\n20 000 km"]);
     assert!(said.starts_with("The square holds plain text"), "{said}");
 }
+
+/// A folder misspelt is not made, and what hands a book over does not differ from what prints it.
+#[test]
+fn a_file_in_a_folder_that_is_not_there_is_refused_by_every_command_alike() {
+    let folder = tempfile::tempdir().unwrap();
+    let run = |words: &[&str]| {
+        let mut command = Command::new(env!("CARGO_BIN_EXE_wellkept"));
+        command.arg("--shelf").arg(folder.path().join("shelf")).args(words).output().unwrap()
+    };
+    assert!(run(&["demo"]).status.success());
+    let out = folder.path().join("misspelt").join("file");
+    for command in ["card", "report", "handover"] {
+        let output = run(&["--vehicle", "Pip", command, "--out", out.to_str().unwrap()]);
+        let said = String::from_utf8(output.stderr).unwrap();
+        assert!(output.status.code() == Some(1) && said.contains("misspelt"), "{command}: {said}");
+        assert!(!folder.path().join("misspelt").exists(), "{command}");
+    }
+}

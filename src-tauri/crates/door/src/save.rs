@@ -10,6 +10,8 @@ use tempfile::{NamedTempFile, PersistError};
 use crate::Refusal;
 
 /// Writes a file whole or not at all: beside its place, brought to the disk, then renamed. Answers its path.
+///
+/// A folder that is not there is refused, since one misspelt would otherwise be made.
 pub fn save(path: &Path, bytes: &[u8]) -> Result<String, Refusal> {
     written(path, bytes, |file| file.persist(path))
 }
@@ -25,8 +27,7 @@ fn written(
     name: impl FnOnce(NamedTempFile) -> Result<File, PersistError>,
 ) -> Result<String, Refusal> {
     let folder = path.parent().filter(|folder| !folder.as_os_str().is_empty()).unwrap_or(Path::new("."));
-    let written = std::fs::create_dir_all(folder)
-        .and_then(|()| NamedTempFile::new_in(folder))
+    let written = NamedTempFile::new_in(folder)
         .and_then(|mut file| file.write_all(bytes).and_then(|()| file.as_file().sync_all()).map(|()| file))
         .and_then(|file| name(file).map_err(|error| error.error));
     let shown = path.display().to_string();
