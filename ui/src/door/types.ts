@@ -3287,6 +3287,10 @@ missing: Array<string>,
  */
 papers_stayed: boolean,
 /**
+ * No line of the book hands it over, so that whoever gave the file may go on writing.
+ */
+never_handed_over: boolean,
+/**
  * What he had to say; may be empty.
  */
 words: string,

@@ -736,6 +736,7 @@ export interface Words {
   'receive-busy': 'share';
   'received': 'name' | 'entries' | 'papers';
   'received-more': 'name' | 'new' | 'entries';
+  'received-never-handed-over': never;
   'received-stayed': never;
   'received-missing': 'count';
   'received-words': never;

@@ -288,6 +288,7 @@ impl Door {
             papers: file.papers,
             // They may have come by another file, as by one of an earlier owner.
             papers_stayed: !missing.is_empty() && last.as_ref().is_some_and(|row| !row.content.papers),
+            never_handed_over: last.is_none(),
             missing: missing.iter().map(ToString::to_string).collect(),
             words: last.map(|row| row.content.words).unwrap_or_default(),
             writers: self.writers(book)?,

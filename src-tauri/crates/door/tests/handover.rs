@@ -5,12 +5,16 @@ use std::fs::{self, File};
 use std::io::Cursor;
 use std::path::{Path, PathBuf};
 
+use book::Shelf;
+use book::entry::Signed;
 use door::{
     CardOptions, Clock, CompareView, Door, HandoverForm, HandoverView, ItemForm, LineContent, LineFilter,
     PackedView, PhotoSize, ReadingForm, ReceivedView, Refusal, Request, Response, VehicleForm, VehicleLine,
     VisitForm, WrittenView, open_book_file,
 };
+use exchange::Contents;
 use image::{ImageFormat, Rgb, RgbImage};
+use paper::PhotoStore;
 
 /// An owner with his shelf on a day.
 struct Owner {
@@ -569,4 +573,55 @@ fn a_reading_can_not_be_taken_after_the_handover_but_on_it() {
     let reading = ReadingForm { reading: "5".to_owned(), ..ReadingForm::default() };
     let refused = first.written(Request::TakeReading { book, reading, keep: false.into() }).unwrap_err();
     assert_eq!((refused.code.as_str(), refused.can_keep), ("handed-over", false));
+}
+
+/// A file of the first entries of a book, which no program of this house writes: whoever knows the format can.
+fn made_by_hand(of: Owner, book: &str, entries: usize) -> PathBuf {
+    let Owner { door, folder } = of;
+    drop(door);
+    let path = folder.keep();
+    let shelf = Shelf::open(&path, || [0; 32]).unwrap();
+    let book = book.parse().unwrap();
+    let entries: Vec<Signed> = shelf.entries(book).unwrap().into_iter().take(entries).collect();
+    let store = PhotoStore::open(&path.join("photos"), std::time::SystemTime::now()).unwrap();
+    let file = path.join("made.wellkept");
+    let contents = Contents { book, entries, papers: Vec::new(), store };
+    exchange::pack(&contents, None, File::create(&file).unwrap()).unwrap();
+    file
+}
+
+#[test]
+fn a_book_that_nobody_handed_over_is_taken_and_said_to_be_so() {
+    let (first, book, _) = first_owner();
+    let mut second = owner("2018-07-01");
+    assert!(second.receive(&made_by_hand(first, &book, 99)).unwrap().never_handed_over);
+    second.visit(&book, "2018-06-20", "72000").unwrap();
+
+    second.hand_over(&book, "two.wellkept", &HandoverForm::default()).unwrap();
+    let received = owner("2018-08-01").receive(&second.path("two.wellkept")).unwrap();
+    assert!(!received.never_handed_over);
+}
+
+/// The chain that is left is whole, so that nothing in the book itself speaks against it; the first owner's card does.
+#[test]
+fn a_second_owner_who_cuts_off_the_end_of_the_firsts_years_is_found_by_the_firsts_card() {
+    let (mut first, book, card) = first_owner();
+    first.hand_over(&book, "one.wellkept", &HandoverForm::default()).unwrap();
+    // The car, a paper and two visits; the third visit and the handover are gone.
+    let cut = made_by_hand(first, &book, 4);
+    let mut second = owner("2018-07-01");
+    second.receive(&cut).unwrap();
+    second.visit(&book, "2018-06-20", "72000").unwrap();
+    second.hand_over(&book, "two.wellkept", &HandoverForm::default()).unwrap();
+
+    let mut third = owner("2021-07-01");
+    third.receive(&second.path("two.wellkept")).unwrap();
+    let faults = third.check().faults;
+    assert!(faults.len() == 1, "only the photo is missing: {faults:?}");
+    let compared = third.compare(&book, &card);
+    assert!(!compared.contains && compared.car_known && compared.old.key_known, "{compared:?}");
+    assert_eq!((state(&compared), compared.same), ("not-found", 2));
+    let missing = compared.differences.iter().find(|difference| difference.kind == "missing").unwrap();
+    assert!(missing.breach);
+    assert_eq!(missing.then.as_ref().unwrap().day, "2018-05-02");
 }

@@ -102,6 +102,9 @@ impl Terminal<'_> {
             ("papers", received.papers.into()),
         ];
         self.say(if received.known { "cli-received-more" } else { "cli-received" }, &args);
+        if received.never_handed_over {
+            self.say("cli-never-handed-over", &[]);
+        }
         if received.papers_stayed {
             self.say("cli-papers-stayed", &[]);
         } else {

@@ -94,6 +94,8 @@ pub struct ReceivedView {
     pub missing: Vec<String>,
     /// The last owner kept the papers.
     pub papers_stayed: bool,
+    /// No line of the book hands it over, so that whoever gave the file may go on writing.
+    pub never_handed_over: bool,
     /// What he had to say; may be empty.
     pub words: String,
     /// Who wrote in the book.

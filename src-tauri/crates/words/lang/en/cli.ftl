@@ -70,6 +70,7 @@ cli-papers-missing = { $count ->
     [one] One photo or document is missing:
    *[other] { $count } photos and documents are missing:
 }
+cli-never-handed-over = No line of this book hands it over, so whoever gave you the file may go on writing in it; ask for the file of a handover.
 cli-papers-stayed = The photos and documents stayed with the last owner.
 # $name: the vehicle; $new: entries that were not on the shelf before
 cli-received = The book of { $name } stands on the shelf: { $entries } entries and { $papers ->

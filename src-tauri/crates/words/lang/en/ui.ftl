@@ -1126,6 +1126,7 @@ received-more = The book of { $name } was here already: { $new ->
     [one] one of the { $entries } entries in the file is new
    *[other] { $new } of the { $entries } entries in the file are new
 }, every signature verified.
+received-never-handed-over = No line of this book hands it over, so whoever gave you the file may go on writing in it; ask for the file of a handover.
 received-stayed = The photos and documents stayed with the last owner.
 received-missing = { $count ->
     [one] One photo or document of the book is missing from the file.
