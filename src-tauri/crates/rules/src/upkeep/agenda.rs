@@ -7,7 +7,7 @@ use units::{Day, Distance, HalfMonths};
 use super::visits::HORIZON_MONTHS;
 use super::{
     ASSUMED, CountedFrom, DueLine, Effect, Facts, Interval, Item, ItemRef, Job, Phase, Pin, PlannedVisit,
-    Site, State, Timing, VisitCost, cost_of_moving, plan_visits,
+    Seen, Site, Stakes, State, Timing, VisitCost, cost_of_moving, plan_visits,
 };
 use crate::costs::Price;
 use crate::running::DaySpan;
@@ -115,8 +115,12 @@ fn done_along<'a>(facts: &Facts<'_>, lines: impl Iterator<Item = (&'a DueLine, D
 /// Whether this work also ends what another item is due for: new coolant is no end of the leak that was found at a look,
 /// but a new belt is what the look that found it cracked calls for.
 fn ends(work: &DueLine, other: &DueLine) -> bool {
-    let fault = |line: &DueLine| line.why.seen.filter(|seen| seen.effect == Effect::Now);
     fault(other).is_none_or(|found| fault(work) == Some(found))
+}
+
+/// What was found that makes it due at once.
+fn fault(line: &DueLine) -> Option<Seen> {
+    line.why.seen.filter(|seen| seen.effect == Effect::Now)
 }
 
 /// The next time of an item, on the day that the owner chose for it or on its own. What was never recorded is due on
@@ -133,7 +137,8 @@ fn next_job(
         item: line.item.clone(),
         turn: 0,
         due: line.due.map(|due| due.likely).or(pinned).unwrap_or(facts.today),
-        stakes: line.stakes,
+        // What was found to need it now waits no longer than what would leave the car standing.
+        stakes: if fault(line).is_some() { line.stakes.max(Stakes::Breakdown) } else { line.stakes },
         site,
         access: row.and_then(|row| row.access),
         // Of a look at home nothing is lost when it comes early but the time that it takes.
@@ -216,6 +221,9 @@ fn unrecorded(facts: &Facts<'_>, lines: &[DueLine]) -> BTreeSet<ItemRef> {
 /// thousand asks for more than anyone would do.
 const MOST_TURNS: u32 = HORIZON_MONTHS as u32;
 
+/// By how many days a later turn may be off, counted in days of months that are not equally long.
+const ROUNDED: i32 = 7;
+
 /// The days of an item's times, the next one first; what is overdue counts from today.
 fn turns(facts: &Facts<'_>, line: &DueLine, first: Day) -> impl Iterator<Item = Day> {
     let apart = days_apart(facts, line);
@@ -251,7 +259,9 @@ fn own_turns(
         }
         let done_by = due.max(facts.today);
         let stays = |work: &DueLine| turn == 0 && (pinned || !ends(work, line));
-        let elsewhere = along.next_if(|&(day, work)| day <= done_by && !stays(work)).map(|(day, _)| day);
+        // The days of later turns are known to a few days only: months are not equally long.
+        let until = if turn == 0 { done_by } else { done_by.plus_days(ROUNDED) };
+        let elsewhere = along.next_if(|&(day, work)| day <= until && !stays(work)).map(|(day, _)| day);
         if elsewhere.is_none() {
             own.push((turn, due));
         }

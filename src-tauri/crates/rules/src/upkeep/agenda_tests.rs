@@ -275,6 +275,22 @@ fn what_other_work_does_along_has_no_time_of_its_own_and_counts_from_there() {
     assert_eq!(days(&with_look(), &[chosen]), [(0, 250)], "a day of the owner's own choice stands");
 }
 
+/// The oil comes round every 400 days, the look every 402: a day or two are within the length of months.
+#[test]
+fn a_later_turn_that_falls_a_few_days_before_other_work_is_done_along() {
+    let looks = |apart: &str| -> Vec<_> {
+        let table =
+            with_look().replace("10000 km\", time = \"12 months", "20000 km").replace("12500 km", apart);
+        with_car(&table, &new_car("2020-01-01"), &[], |facts, lines| {
+            let jobs = jobs(facts, lines, |_| None);
+            jobs.iter().filter(|job| job.item == item(4)).map(|job| job.due.days_since(facts.today)).collect()
+        })
+    };
+    // The first look is due on its own day; 199 days later stands for the change on day 400, and 190 do not.
+    assert_eq!(looks("9950 km"), [199, 599]);
+    assert_eq!(looks("9500 km"), [190, 380, 590]);
+}
+
 #[test]
 fn nothing_is_left_to_do_shortly_after_other_work_did_it_along() {
     let is_done = |days: i32, pinned: bool| {
@@ -293,6 +309,36 @@ fn nothing_is_left_to_do_shortly_after_other_work_did_it_along() {
     let on = |days: i32| is_done(days, false);
     assert_eq!([on(-1), on(0), on(50), on(51)], [false, true, true, false]);
     assert!(!is_done(0, true), "what is pinned is done all the same");
+}
+
+#[test]
+fn what_is_found_faulty_waits_no_longer_than_what_leaves_the_car_standing() {
+    let (catalogue, vehicle) = (Catalogue::shipped().unwrap(), car());
+    let cabin_filter = 3;
+    let planned = |found: &[Found]| {
+        let track = Track::new(&vehicle, &[], &[]);
+        let done = [Done { item: item(cabin_filter), day: day("2024-01-01"), travelled: None, kind: None }];
+        let facts = Facts {
+            vehicle: &vehicle,
+            plan: &Plan::new(catalogue, &vehicle, &[]),
+            done: &done,
+            found,
+            track: &track,
+            pace: &Pace::new(&vehicle, &track),
+            today: day("2024-03-02"),
+        };
+        let jobs = jobs(&facts, &due(&facts), |_| None);
+        jobs.into_iter().find(|job| job.item == item(cabin_filter)).unwrap().stakes
+    };
+    let dirty = Found {
+        item: item(cabin_filter),
+        day: day("2024-03-01"),
+        travelled: None,
+        finding: Finding::Dirty,
+        value: None,
+    };
+    assert_eq!(planned(&[]), Stakes::Comfort);
+    assert_eq!(planned(&[dirty]), Stakes::Breakdown);
 }
 
 #[test]

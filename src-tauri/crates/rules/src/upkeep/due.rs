@@ -138,6 +138,9 @@ impl DueLine {
 }
 
 const DAYS_A_YEAR: i32 = 365;
+/// Days within which a car of unknown pace is taken to go as far as something else calls for an item (an assumption of
+/// this program): wheels that were off are to be checked by someone who reads no odometer, too.
+const AFTER_DAYS: i32 = 14;
 /// Of the distance within which something else calls for an item.
 const LAPSES_AFTER: i64 = 10;
 /// Days: who drives far every day forgets a loose wheel no sooner than others.
@@ -170,7 +173,9 @@ fn due_line(facts: &Facts<'_>, planned: &PlannedItem<'_>, last: &Last<'_>) -> Op
     let (bounds, seen) = see(facts, planned, found, (why.counted_from, why.interval), bounds);
     let by_found = bounds.found.map(DaySpan::exact);
     let by_time = bounds.on.map(DaySpan::exact);
-    let by_distance = bounds.at.and_then(|at| facts.reached(at));
+    let in_time =
+        || day.filter(|_| why.phase == Phase::After).map(|day| DaySpan::exact(day.plus_days(AFTER_DAYS)));
+    let by_distance = bounds.at.and_then(|at| facts.reached(at).or_else(in_time));
     let due = [by_found, by_time, by_distance].into_iter().flatten().reduce(DaySpan::or_earlier);
     let to_go = bounds.at.zip(now(facts).or(travelled)).map(|(at, now)| at.since(now));
     let first = first_limit(by_found, by_time, by_distance, bounds.at);

@@ -261,6 +261,18 @@ fn what_was_not_due_when_the_book_was_begun_counts_from_first_use() {
     assert_eq!(once.line(COOLANT, "2025-11-01").state, State::Ahead, "one reading is enough");
 }
 
+/// Whoever reads no odometer has wheels that come loose, too.
+#[test]
+fn a_distance_after_other_work_has_a_day_where_no_pace_is_known() {
+    let (wheels_changed, wheel_torque) = (58, 59);
+    let changed = Book::of(plain_car()).done(wheels_changed, "2024-04-01", km(30_000));
+    let line = changed.line(wheel_torque, "2024-04-02");
+    assert_eq!((on(&line), line.state), (Some(day("2024-04-15")), State::Soon));
+    assert_eq!(changed.line(wheel_torque, "2024-04-16").state, State::Overdue);
+    let read = changed.read("2024-03-01", 29_000).read("2024-04-01", 30_000);
+    assert!(on(&read.line(wheel_torque, "2024-04-02")) < Some(day("2024-04-15")), "the pace tells better");
+}
+
 #[test]
 fn the_last_time_counts_in_whatever_order_it_was_written_down() {
     let book = Book::of(plain_car()).done(OIL, "2024-03-01", km(30_000)).done(OIL, "2023-03-01", km(20_000));
