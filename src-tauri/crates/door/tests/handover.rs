@@ -576,25 +576,26 @@ fn a_reading_can_not_be_taken_after_the_handover_but_on_it() {
 }
 
 /// A file of the first entries of a book, which no program of this house writes: whoever knows the format can.
-fn made_by_hand(of: Owner, book: &str, entries: usize) -> PathBuf {
+fn made_by_hand(of: Owner, book: &str, entries: usize) -> (tempfile::TempDir, PathBuf) {
     let Owner { door, folder } = of;
     drop(door);
-    let path = folder.keep();
-    let shelf = Shelf::open(&path, || [0; 32]).unwrap();
+    let path = folder.path();
+    let shelf = Shelf::open(path, || [0; 32]).unwrap();
     let book = book.parse().unwrap();
     let entries: Vec<Signed> = shelf.entries(book).unwrap().into_iter().take(entries).collect();
     let store = PhotoStore::open(&path.join("photos"), std::time::SystemTime::now()).unwrap();
     let file = path.join("made.wellkept");
     let contents = Contents { book, entries, papers: Vec::new(), store };
     exchange::pack(&contents, None, File::create(&file).unwrap()).unwrap();
-    file
+    (folder, file)
 }
 
 #[test]
 fn a_book_that_nobody_handed_over_is_taken_and_said_to_be_so() {
     let (first, book, _) = first_owner();
     let mut second = owner("2018-07-01");
-    assert!(second.receive(&made_by_hand(first, &book, 99)).unwrap().never_handed_over);
+    let (_folder, made) = made_by_hand(first, &book, 99);
+    assert!(second.receive(&made).unwrap().never_handed_over);
     second.visit(&book, "2018-06-20", "72000").unwrap();
 
     second.hand_over(&book, "two.wellkept", &HandoverForm::default()).unwrap();
@@ -608,7 +609,7 @@ fn a_second_owner_who_cuts_off_the_end_of_the_firsts_years_is_found_by_the_first
     let (mut first, book, card) = first_owner();
     first.hand_over(&book, "one.wellkept", &HandoverForm::default()).unwrap();
     // The car, a paper and two visits; the third visit and the handover are gone.
-    let cut = made_by_hand(first, &book, 4);
+    let (_folder, cut) = made_by_hand(first, &book, 4);
     let mut second = owner("2018-07-01");
     second.receive(&cut).unwrap();
     second.visit(&book, "2018-06-20", "72000").unwrap();
