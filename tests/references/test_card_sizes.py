@@ -7,6 +7,7 @@ import json
 import re
 import subprocess
 
+import pikepdf
 import pytest
 import zxingcpp
 from PIL import Image
@@ -218,6 +219,18 @@ def test_the_pdf_of_every_size_is_sound(printed, size):
         fonts = subprocess.run(["pdffonts", printed[size, paper]], capture_output=True, text=True, check=True).stdout
         rows = fonts.splitlines()[2:]
         assert rows and all(row.split()[-5] == "yes" for row in rows), fonts
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_boxes_and_fonts_are_what_pikepdf_reads_too(printed, size):
+    with pikepdf.open(printed[size, "own"]) as pdf:
+        for page in pdf.pages:
+            left, low, right, high = (float(edge) / MM for edge in page.mediabox)
+            assert (left, low) == (0, 0)
+            assert abs(right - SIZES[size][0]) < 0.1 and abs(high - SIZES[size][1]) < 0.1
+        fonts = [one for one in pdf.objects if isinstance(one, pikepdf.Dictionary) and one.get("/Type") == "/FontDescriptor"]
+        # ISO 32000-1, 9.9: a font is embedded by one of these.
+        assert fonts and all({"/FontFile", "/FontFile2", "/FontFile3"} & set(font.keys()) for font in fonts)
 
 
 def text_of(pdf):

@@ -9,6 +9,7 @@ import re
 import shutil
 import subprocess
 
+import pikepdf
 import pytest
 from PIL import Image, ImageDraw
 
@@ -134,6 +135,8 @@ def names_both_standards(pdf):
 
 def test_the_metadata_names_both_standards(long):
     names_both_standards(long)
+    with pikepdf.open(long) as pdf, pdf.open_metadata() as metadata:
+        assert metadata.pdfa_status == "2B" and metadata["pdfuaid:part"] == "1"
 
 
 def test_the_catalogue_says_what_a_screen_reader_asks_for(long, objects):
