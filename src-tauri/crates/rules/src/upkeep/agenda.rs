@@ -131,7 +131,7 @@ fn next_job(
     pinned: Option<Day>,
     price: impl Fn(&ItemRef) -> Option<i64>,
 ) -> Job {
-    let row = facts.plan.item(&line.item).and_then(|planned| planned.row);
+    let row = facts.row(&line.item);
     let site = row.map_or(Site::Home, Item::site);
     Job {
         item: line.item.clone(),
@@ -299,15 +299,19 @@ fn days_of(facts: &Facts<'_>, interval: Interval) -> u32 {
 }
 
 impl<'a> Facts<'a> {
+    /// The row of the catalogue; `None` for an item of the owner's own.
+    fn row(&self, item: &ItemRef) -> Option<&'a Item> {
+        self.plan.item(item).and_then(|planned| planned.row)
+    }
+
     /// What counts as done along with an item.
     fn does_along(&self, item: &ItemRef) -> impl Iterator<Item = ItemRef> + use<'a> {
-        let row = self.plan.item(item).and_then(|planned| planned.row);
-        row.into_iter().flat_map(|row| row.resets.iter().map(|&number| ItemRef::Catalogue(number)))
+        self.row(item).into_iter().flat_map(|row| row.resets.iter().map(|&number| ItemRef::Catalogue(number)))
     }
 
     /// Whether an item belongs to a round of the car by itself, whatever was found on one.
     fn is_round(&self, item: &ItemRef) -> bool {
-        self.plan.item(item).and_then(|planned| planned.row).is_some_and(Item::is_round)
+        self.row(item).is_some_and(Item::is_round)
     }
 
     /// When an item is next done: on the day that the owner chose, or on the day on which it is likely due.
